@@ -1,0 +1,71 @@
+"""Equilibrium moisture content: what wood comes to when the air around it stays as it is.
+
+Hailwood–Horrobin two-hydrate sorption equation as printed in the US Forest Products Laboratory's
+*Wood Handbook*, FPL-GTR-190 (2010), Eq. 4-5, p. 4-3 (read); coefficients in ``data/emc_equation.csv``.
+Hysteresis, kiln history and extractives move single boards by one to three points of moisture from it.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from movement_core.errors import InputError
+from movement_core.tables import number, rows
+
+TEMPERATURE_RANGE_C = (-30.0, 100.0)  # the handbook tabulates −1.1 to 132 °C; colder is our extrapolation for sheds
+FIBRE_SATURATION_MC = 30.0
+
+
+def _coefficients(temperature_c: NDArray[np.float64]) -> list[NDArray[np.float64]]:
+    table = {row["param"]: row for row in rows("emc_equation") if row["unit_system"] == "metric_C"}
+    result = []
+    for name in ("W", "K", "K1", "K2"):
+        c0, c1, c2 = (number(table[name][column]) or 0.0 for column in ("c0", "c1_T", "c2_T2"))
+        result.append(c0 + c1 * temperature_c + c2 * temperature_c**2)
+    return result
+
+
+def equilibrium_moisture(temperature_c: ArrayLike, rh_percent: ArrayLike) -> NDArray[np.float64]:
+    """Moisture content in percent that wood comes to in air of this temperature and humidity.
+
+    Parameters
+    ----------
+    temperature_c : scalar or array, °C, −30 to 100.
+    rh_percent : scalar or array, relative humidity in percent, 0 to 100; broadcasts with the temperature.
+
+    Returns
+    -------
+    Moisture content, percent of oven-dry mass, of the broadcast shape (a 0-d value for scalars).
+
+    Raises
+    ------
+    InputError : a value outside its range or not a number, with the first offending place.
+
+    Source: Wood Handbook FPL-GTR-190 (2010) Eq. 4-5, p. 4-3 (read).
+
+    >>> round(float(equilibrium_moisture(21.1, 50)), 1)
+    9.2
+    """
+    temperature = np.asarray(temperature_c, dtype=np.float64)
+    rh = np.asarray(rh_percent, dtype=np.float64)
+    _refuse_outside(temperature, TEMPERATURE_RANGE_C, "temperature", "°C")
+    _refuse_outside(rh, (0.0, 100.0), "relative humidity", "%")
+    W, K, K1, K2 = _coefficients(temperature)
+    kh = K * rh / 100.0
+    hydrate = K1 * kh + 2 * K1 * K2 * kh**2
+    return np.asarray(1800.0 / W * (kh / (1 - kh) + hydrate / (1 + K1 * kh + K1 * K2 * kh**2)))[()]
+
+
+def _refuse_outside(values: NDArray[np.float64], allowed: tuple[float, float], what: str, unit: str) -> None:
+    bad = ~((values >= allowed[0]) & (values <= allowed[1]))
+    if bad.any():
+        first = np.argwhere(np.atleast_1d(bad))[0]
+        where = f"{what}[{', '.join(map(str, first))}]" if values.ndim else what
+        value = np.atleast_1d(values)[tuple(first)]
+        raise InputError(
+            f"{value:g} {unit} is not a usable {what}",
+            where=where,
+            allowed=f"{allowed[0]:g} to {allowed[1]:g} {unit}",
+            todo="give RH in percent and temperature in °C (°F readings must be converted first)",
+        )

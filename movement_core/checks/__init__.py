@@ -1,0 +1,1 @@
+"""One file a check: each reads a solved piece and returns findings."""

@@ -1,0 +1,46 @@
+"""One family of errors: each says what is wrong, where, what is allowed and what to do.
+
+>>> raise InputError("relative humidity 140 is impossible", where="month 3",
+...                  allowed="0 to 100 %", todo="check the column order")
+Traceback (most recent call last):
+...
+movement_core.errors.InputError: month 3: relative humidity 140 is impossible. Allowed: 0 to 100 %. To do: check the column order.
+"""
+
+from __future__ import annotations
+
+
+class HeartsideError(Exception):
+    """Base of every error that this project raises on purpose.
+
+    Parameters
+    ----------
+    what : what is wrong, with the offending value.
+    where : the part, file, line, column or argument it was found in.
+    allowed : the allowed range or choices.
+    todo : what the user can do about it.
+    """
+
+    def __init__(self, what: str, *, where: str = "", allowed: str = "", todo: str = "") -> None:
+        self.what, self.where, self.allowed, self.todo = what, where, allowed, todo
+        text = f"{where}: {what}" if where else what
+        for heading, more in (("Allowed", allowed), ("To do", todo)):
+            if more:
+                text = f"{text.rstrip('.')}. {heading}: {more}"
+        super().__init__(text if text.endswith((".", "?", "!")) else text + ".")
+
+
+class InputError(HeartsideError, ValueError):
+    """A value that cannot be used: a number out of range, an unknown word, a shape that does not fit."""
+
+
+class UnknownName(InputError, LookupError):
+    """A species, place, finish or kind that is in none of the tables; carries the nearest names."""
+
+    def __init__(self, what: str, *, nearest: tuple[str, ...] = (), **more: str) -> None:
+        self.nearest = nearest
+        super().__init__(what, **more)
+
+
+class FileError(HeartsideError, OSError):
+    """A file that is missing, unreadable, damaged, or not what it claims to be."""

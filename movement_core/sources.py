@@ -1,0 +1,29 @@
+"""Where a figure comes from, and how surely we know that."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+READ = "read"  # taken from a copy of the publication or a reprint
+RECALLED = "recalled"  # from memory, not checked against a copy
+DERIVED = "derived"  # computed from other figures
+PRACTICE = "common practice"  # a fact of the trade, no source
+OWN = "own"  # our own judgement or arithmetic
+PROVENANCES = (READ, RECALLED, DERIVED, PRACTICE, OWN)
+
+
+@dataclass(frozen=True)
+class Source:
+    """A published source of one figure: its title, the place in it, and how we know it."""
+
+    title: str
+    locator: str = ""
+    provenance: str = RECALLED
+
+    def __post_init__(self) -> None:
+        if self.provenance not in PROVENANCES:
+            raise ValueError(f"provenance {self.provenance!r} is not one of {', '.join(PROVENANCES)}")
+
+    def __str__(self) -> str:
+        place = f", {self.locator}" if self.locator else ""
+        return f"{self.title}{place} ({self.provenance})"

@@ -1,0 +1,1 @@
+"""Species and materials: how much each moves, how stiff and strong it is, and where each figure comes from."""
