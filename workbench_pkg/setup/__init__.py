@@ -1,0 +1,33 @@
+"""Getting ready to run: the system's packages, the host, a private profile, and running a file inside the host.
+
+Standard library only, and nothing else of ours is imported here: this is what runs before numpy or FreeCAD
+are known to be there. `workbench_pkg/__main__.py` and `tests/__main__.py` stand on it.
+"""
+
+from __future__ import annotations
+
+from workbench_pkg.setup.hostrun import HostFacts, HostRun, ask_host, ensure_host, find_host, run_in_host
+from workbench_pkg.setup.packages import (
+    SetupError,
+    ensure_packages,
+    install_command,
+    is_root,
+    missing_packages,
+)
+from workbench_pkg.setup.profile import link_project, project_root
+
+__all__ = [
+    "HostFacts",
+    "HostRun",
+    "SetupError",
+    "ask_host",
+    "ensure_host",
+    "ensure_packages",
+    "find_host",
+    "install_command",
+    "is_root",
+    "link_project",
+    "missing_packages",
+    "project_root",
+    "run_in_host",
+]
