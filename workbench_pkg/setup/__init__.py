@@ -1,4 +1,4 @@
-"""Getting ready to run: the system's packages, the host, a private profile, and running a file inside the host.
+"""Getting ready to run: the system's packages, the host, a private profile, running a file inside the host.
 
 Standard library only, and nothing else of ours is imported here: this is what runs before numpy or FreeCAD
 are known to be there. `workbench_pkg/__main__.py` and `tests/__main__.py` stand on it.

@@ -132,8 +132,8 @@ def run_in_host(
     capture    collect what the work prints on stdout instead of passing it on
     timeout_s  seconds after which the host is stopped and counts as crashed
 
-    The work's stdout and stderr are this process's own (or captured); whatever the host prints by itself is kept
-    apart and ends in .chatter. The add-on is linked into the profile and importable.
+    The work's stdout and stderr are this process's own (or captured); whatever the host prints by itself is
+    kept apart and ends in .chatter. The add-on is linked into the profile and importable.
     """
     program = find_host(host)
     if program is None:

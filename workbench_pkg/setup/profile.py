@@ -17,8 +17,8 @@ def link_project(profile: Path) -> Path:
 
     The host restores our document objects only from modules that lie below a Mod folder, so a tool that opens
     documents needs the link as much as the window does. A clone is linked whole, as a user would; from
-    an installed wheel only our own packages are linked, since the folder around them holds packages of another
-    Python that the host must not see.
+    an installed wheel only our own packages are linked, since the folder around them holds packages of
+    another Python that the host must not see.
     """
     root = project_root()
     place = profile / "Mod" / ADDON_NAME
