@@ -30,9 +30,12 @@ def _import_host() -> None:
     link_project(Path(home))
     sys.path += [folder for folder in LIBRARIES if os.path.isdir(folder)]
     try:
-        import FreeCAD  # noqa: F401
+        import FreeCAD
     except ImportError as error:
         raise pytest.UsageError(f"no FreeCAD for this Python ({error}); use: python3 -m tests host") from None
+    # The host's program puts its own modules' folders on the path; the library leaves that to us.
+    modules = Path(FreeCAD.getResourceDir()) / "Mod"
+    sys.path += sorted(str(folder) for folder in modules.iterdir() if str(folder) not in sys.path)
 
 
 _import_host()

@@ -1,4 +1,4 @@
-"""What the tests inside the host share, with and without a window. Import only where FreeCAD can be imported."""
+"""What the tests inside the host share, windowed or not. Import only where FreeCAD can be imported."""
 
 from __future__ import annotations
 

@@ -25,7 +25,7 @@ def link_project(profile: Path) -> Path:
     if place.is_symlink() or place.exists():
         return place
     place.parent.mkdir(parents=True, exist_ok=True)
-    if (root / "package.xml").exists():
+    if (root / "pyproject.toml").exists():
         place.symlink_to(root, target_is_directory=True)
     else:
         place.mkdir()
