@@ -7,23 +7,31 @@ Hysteresis, kiln history and extractives move single boards by one to three poin
 
 from __future__ import annotations
 
+from functools import cache
+
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
-from movement_core.tables import number, rows
+from movement_core.tables import rows
 
-TEMPERATURE_RANGE_C = (-30.0, 100.0)  # the handbook tabulates −1.1 to 132 °C; colder is our extrapolation for sheds
+# The handbook tabulates −1.1 to 132 °C; colder is our extrapolation for sheds.
+TEMPERATURE_RANGE_C = (-30.0, 100.0)
 FIBRE_SATURATION_MC = 30.0
 
 
+@cache
+def _polynomials(unit_system: str) -> tuple[tuple[float, float, float], ...]:
+    """(c0, c1, c2) of W, K, K1, K2: each coefficient is c0 + c1 T + c2 T²."""
+    table = {row["param"]: row for row in rows("emc_equation") if row["unit_system"] == unit_system}
+    return tuple(
+        (float(table[name]["c0"]), float(table[name]["c1_T"]), float(table[name]["c2_T2"]))
+        for name in ("W", "K", "K1", "K2")
+    )
+
+
 def _coefficients(temperature_c: NDArray[np.float64]) -> list[NDArray[np.float64]]:
-    table = {row["param"]: row for row in rows("emc_equation") if row["unit_system"] == "metric_C"}
-    result = []
-    for name in ("W", "K", "K1", "K2"):
-        c0, c1, c2 = (number(table[name][column]) or 0.0 for column in ("c0", "c1_T", "c2_T2"))
-        result.append(c0 + c1 * temperature_c + c2 * temperature_c**2)
-    return result
+    return [c0 + temperature_c * (c1 + temperature_c * c2) for c0, c1, c2 in _polynomials("metric_C")]
 
 
 def equilibrium_moisture(temperature_c: ArrayLike, rh_percent: ArrayLike) -> NDArray[np.float64]:
