@@ -1,1 +1,1 @@
-"""The ring field of a board, and the free shape that boards and edge-glued panels take as they dry or swell."""
+"""The ring field of a board, and the free shape that boards and panels take as they dry or swell."""

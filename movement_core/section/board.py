@@ -1,0 +1,238 @@
+"""One board: its wood, its section, where the centre of its tree was, and the shape it takes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Literal, Protocol
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from movement_core.errors import InputError
+from movement_core.section.boxed_heart import solve_boxed_heart
+from movement_core.section.field import Floats, free_shape, from_chord, numbers
+from movement_core.section.rings import Rings
+
+Surface = Literal["middle", "show", "back"]
+WIDTH_MM = (0.1, 5000.0)
+THICKNESS_MM = (0.1, 1000.0)
+
+
+class MovesAcrossGrain(Protocol):
+    """Anything with the two movement coefficients, strain per percent of moisture content."""
+
+    @property
+    def radial_coefficient(self) -> float: ...
+    @property
+    def tangential_coefficient(self) -> float: ...
+
+
+def checked_size(value: float, what: str, where: str, allowed: tuple[float, float]) -> float:
+    """A finite length within ``allowed``, or an InputError that names the board, the value and the range."""
+    number = float(numbers(value, what, where=where))
+    if not allowed[0] <= number <= allowed[1]:
+        raise InputError(
+            f"{what} {number:g} mm",
+            where=where,
+            allowed=f"{allowed[0]:g} to {allowed[1]:g} mm",
+            todo="give the finished size in mm",
+        )
+    return number
+
+
+def checked_pith(value: ArrayLike, where: str) -> tuple[float, float]:
+    """A finite (x, y) in mm."""
+    pith = numbers(value, "pith", where=where, pairs=True)
+    if pith.shape != (2,):
+        raise InputError(
+            f"pith has shape {pith.shape}", where=where, allowed="one (x, y) in mm", todo="give two numbers"
+        )
+    return float(pith[0]), float(pith[1])
+
+
+def holds_pith(width_mm: float, thickness_mm: float, pith_mm: tuple[float, float]) -> bool:
+    """Whether the pith lies strictly within the section."""
+    return abs(pith_mm[0]) < 0.5 * width_mm and abs(pith_mm[1]) < 0.5 * thickness_mm
+
+
+@dataclass(frozen=True)
+class Board:
+    """A board, seen from its near end: x across the width, y through the thickness toward the show face.
+
+    Parameters
+    ----------
+    species : anything with ``radial_coefficient`` and ``tangential_coefficient`` (strain per 1 % MC).
+    width_mm, thickness_mm : the section as it is before the change, mm.
+    pith_mm : (x, y) of the tree's centre from the section's centre, mm; y > 0 is heart side up.
+    name : what the board is called in messages.
+    mc_offset : points of MC by which this board's change differs from the one asked for, e.g. −2 for a board
+        that was glued up 2 % wetter than the others and ends at the same moisture.
+    boxed_heart : the section holds its pith and is to be solved although it cannot stay free of stress.
+    length_mm : along the grain, mm; only the twist needs it.
+    far_pith_mm : pith at the far end, same frame, when the rings run out along the board.
+    grain_slope : slope of spiral grain at the section's centre (rise ÷ length); None is *not known*.
+
+    Raises
+    ------
+    InputError : non-finite or out-of-range size, or pith within the section without ``boxed_heart``; the
+        message names the board, the value and the allowed range.
+    """
+
+    species: MovesAcrossGrain
+    width_mm: float
+    thickness_mm: float
+    pith_mm: tuple[float, float]
+    name: str = ""
+    mc_offset: float = 0.0
+    boxed_heart: bool = False
+    length_mm: float | None = None
+    far_pith_mm: tuple[float, float] | None = None
+    grain_slope: float | None = None
+
+    def __post_init__(self) -> None:
+        where = self.where
+        for what in ("radial_coefficient", "tangential_coefficient"):
+            value = getattr(self.species, what, None)
+            if value is None or not np.isfinite(value) or not 0.0 <= value < 0.02:
+                raise InputError(
+                    f"{what} is {value!r}",
+                    where=where,
+                    allowed="0 to 0.02 per 1 % MC",
+                    todo="name a solid wood, or give its own coefficients",
+                )
+        object.__setattr__(self, "width_mm", checked_size(self.width_mm, "width", where, WIDTH_MM))
+        object.__setattr__(
+            self, "thickness_mm", checked_size(self.thickness_mm, "thickness", where, THICKNESS_MM)
+        )
+        object.__setattr__(self, "mc_offset", float(numbers(self.mc_offset, "mc_offset", where=where)))
+        object.__setattr__(self, "pith_mm", checked_pith(self.pith_mm, where))
+        piths = [self.pith_mm]
+        if self.far_pith_mm is not None:
+            object.__setattr__(self, "far_pith_mm", checked_pith(self.far_pith_mm, where))
+            piths.append(self.far_pith_mm)
+        if self.length_mm is not None:
+            checked_size(self.length_mm, "length", where, (1.0, 20000.0))
+        for pith in piths:
+            if holds_pith(self.width_mm, self.thickness_mm, pith) and not self.boxed_heart:
+                raise InputError(
+                    f"pith ({pith[0]:g}, {pith[1]:g}) mm lies inside the section; such a board is never free "
+                    "of stress and will check",
+                    where=where,
+                    allowed=f"|x| ≥ {self.width_mm / 2:g} mm or |y| ≥ {self.thickness_mm / 2:g} mm",
+                    todo="correct the pith, or say boxed_heart=True to have it solved by finite elements",
+                )
+
+    @classmethod
+    def from_rings(
+        cls,
+        species: MovesAcrossGrain,
+        width_mm: float,
+        thickness_mm: float,
+        rings: Rings,
+        name: str = "",
+        *,
+        boxed_heart: bool = False,
+        mc_offset: float = 0.0,
+        length_mm: float | None = None,
+    ) -> Board:
+        """A board from any way of saying its rings that fixes a pith; slope and far end come along.
+
+        Raises
+        ------
+        InputError : the rings leave the radius unknown, so there is no one shape; ``section_movement`` gives
+            what can be said.
+        """
+        far = rings.far_end
+        for end, spot in ((rings, "rings"), (far, "rings of the far end")):
+            if end is not None and end.pith_mm is None:
+                raise InputError(
+                    f"{spot}: the ring radius is unknown, so the cup is too",
+                    where=f"board {name!r}" if name else "board",
+                    allowed="a pith, or a ring angle with heart side and radius",
+                    todo="measure the radius of one ring on the end, or pick three points along it",
+                )
+        assert rings.pith_mm is not None  # checked above
+        return cls(
+            species, width_mm, thickness_mm, rings.pith_mm, name, mc_offset, boxed_heart, length_mm,
+            None if far is None else far.pith_mm, rings.slope,
+        )  # fmt: skip
+
+    @property
+    def where(self) -> str:
+        """How messages call this board."""
+        return f"board {self.name!r}" if self.name else "board"
+
+    @property
+    def holds_pith(self) -> bool:
+        """The section holds the centre of its tree: it will check, and no free shape is exact."""
+        return holds_pith(self.width_mm, self.thickness_mm, self.pith_mm)
+
+    def strains(self, mc_change: ArrayLike) -> tuple[Floats, Floats]:
+        """Radial and tangential strain for changes of MC (…), percent points, offset included."""
+        change = numbers(mc_change, "moisture change", where=self.where) + self.mc_offset
+        if change.size and not -100.0 <= change.min() <= change.max() <= 100.0:
+            raise InputError(
+                f"moisture change from {change.min():g} to {change.max():g} points",
+                where=self.where,
+                allowed="−100 to 100 percent points of MC",
+                todo="give the change in points of MC (−4 is four percent drier)",
+            )
+        return self.species.radial_coefficient * change, self.species.tangential_coefficient * change
+
+    def moved(self, points_mm: ArrayLike, mc_change: ArrayLike) -> Floats:
+        """Where points (N, 2) of the section go: (…, N, 2) for changes (…); exact if the pith is outside."""
+        radial, tangential = self.strains(mc_change)
+        if self.holds_pith:
+            solved = solve_boxed_heart(self.width_mm, self.thickness_mm, self.pith_mm)
+            return solved.moved(points_mm, radial, tangential)
+        return free_shape(points_mm, self.pith_mm, radial, tangential)
+
+    def profile(self, mc_change: ArrayLike, samples: int = 41, surface: Surface = "middle") -> Floats:
+        """A surface after a change of moisture, measured from the chord between its ends.
+
+        Parameters
+        ----------
+        mc_change : (…) percent points of MC; negative is drying.
+        samples : number of points N, evenly spaced across the width before the change.
+        surface : "middle" of the thickness, "show" face or "back" face.
+
+        Returns
+        -------
+        (…, N, 2) mm: x along the chord from its middle, y above it (positive: crown).
+        """
+        line = np.zeros((checked_samples(samples, self.where), 2))
+        line[:, 0] = np.linspace(-0.5, 0.5, len(line)) * self.width_mm
+        line[:, 1] = surface_height(surface, self.where) * self.thickness_mm
+        return from_chord(self.moved(line, mc_change))
+
+    def turned(self, *, over: bool = False, end_for_end: bool = False) -> Board:
+        """The same board laid with its other face up and/or its far end near."""
+
+        def lay(pith: tuple[float, float]) -> tuple[float, float]:
+            x, y = pith
+            x, y = (-x, -y) if over else (x, y)
+            return (-x, y) if end_for_end else (x, y)
+
+        near, far = self.pith_mm, self.far_pith_mm
+        if end_for_end and far is not None:
+            near, far = far, near
+        return replace(self, pith_mm=lay(near), far_pith_mm=None if far is None else lay(far))
+
+
+def checked_samples(samples: int, where: str, least: int = 2) -> int:
+    """A number of samples that can show the shape."""
+    if int(samples) != samples or not least <= samples <= 1_000_000:
+        raise InputError(
+            f"{samples!r} samples", where=where, allowed=f"{least} to 1000000", todo="ask for more points"
+        )
+    return int(samples)
+
+
+def surface_height(surface: str, where: str) -> float:
+    """Height of a named surface above mid-thickness, in thicknesses."""
+    heights = {"middle": 0.0, "show": 0.5, "back": -0.5}
+    if surface not in heights:
+        raise InputError(
+            f"surface {surface!r}", where=where, allowed=", ".join(heights), todo="name one of these"
+        )
+    return heights[surface]
