@@ -1,6 +1,6 @@
 """Woods and other materials: their figures with sources, and how their sizes follow their moisture."""
 
-from movement_core.wood.figure import FigureEffect, all_figures, figure_effect
+from movement_core.wood.figure import FigureEffect, all_figures, board_variation, figure_effect
 from movement_core.wood.record import SizeChange, Species
 from movement_core.wood.size_change import (
     coefficient_from_shrinkage,
@@ -18,6 +18,7 @@ __all__ = [
     "Species",
     "all_figures",
     "all_species",
+    "board_variation",
     "coefficient_from_shrinkage",
     "dimension_change",
     "figure_effect",

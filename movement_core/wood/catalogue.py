@@ -12,12 +12,10 @@ from functools import cache
 
 from movement_core.sources import DERIVED, OWN, RECALLED, Source
 from movement_core.tables import number, rows
+from movement_core.wood.basis import cited, movement, published, table
 from movement_core.wood.record import BOARD_VARIATION, SOUND_LONGITUDINAL_SHRINKAGE, Species
-from movement_core.wood.size_change import coefficient_from_shrinkage, shrinkage_from_coefficient
+from movement_core.wood.size_change import USUAL_START_MC
 
-# Printed coefficients have five decimals; where the printed shrinkage is behind them they follow to the last
-# (in one row to the last but one unit).
-SAME_BASIS = 7e-6
 STRENGTHS = ("moe_mpa", "compression_perp_mpa", "shear_mpa", "tension_perp_mpa")
 SHEET_VARIATION = 0.30  # own judgement: makes of one sheet material differ more than boards of one wood
 AIR_DRY_MC = 12.0
@@ -32,74 +30,8 @@ class Incomplete:
     reason: str
 
 
-@cache
-def published(source: str) -> Source:
-    """The publication behind one ``source`` word of the wood tables; provenance is the table row's own."""
-    for row in rows("wood_sources"):
-        if row["source"] == source:
-            return Source(row["title"], row["locator"], RECALLED)
-    raise KeyError(f"{source!r} is not in data/wood_sources.csv")
-
-
-@cache
-def _table(name: str) -> Mapping[str, Mapping[str, str]]:
-    return {f"{row['source']}/{row['row']}": row for row in rows(name)}
-
-
-def _cited(row: Mapping[str, str], provenance: str | None = None, remark: str = "") -> Source:
-    where = published(row["source"])
-    place = f"{where.locator}, row {row['row']!r}" + (f"; {remark}" if remark else "")
-    return Source(where.title, place, provenance or row["provenance"])
-
-
 def _names(cell: str) -> tuple[str, ...]:
     return tuple(name.strip() for name in cell.split(";") if name.strip())
-
-
-def _movement(row: Mapping[str, str]) -> dict[str, object] | None:
-    """Coefficients and shrinkages on one basis, their sources and a word on the basis; None if incomplete."""
-    start = float(row["start_mc"])
-    shrinkage = _table("wood_shrinkage").get(row["shrinkage"])
-    printed_c = _table("wood_coefficients").get(row["coefficients"])
-    sides = ("radial", "tangential")
-    s = {side: number(shrinkage[side]) if shrinkage else None for side in sides}
-    if printed_c is None:
-        if shrinkage is None or s["radial"] is None or s["tangential"] is None:
-            return None
-        derived = _cited(shrinkage, DERIVED, "C = 1 / (100 m/S − m + 10)")
-        cited = _cited(shrinkage)
-        c = {side: coefficient_from_shrinkage(s[side] or 0.0, start) for side in sides}
-        basis = "shrinkage; coefficients derived from it by C = 1 / (100 m/S − m + 10)"
-        return _pack(c, s, derived, cited, basis)
-    c = {side: float(printed_c[side]) for side in sides}
-    implied = {side: shrinkage_from_coefficient(c[side], start) for side in sides}
-    from_c = _cited(printed_c, DERIVED, "shrinkage implied by the coefficients")
-    if shrinkage is None or s["radial"] is None or s["tangential"] is None:
-        return _pack(
-            c, implied, _cited(printed_c), from_c, "published coefficients; shrinkage derived from them"
-        )
-    would = {side: coefficient_from_shrinkage(s[side] or 0.0, start) for side in sides}
-    if all(abs(would[side] - c[side]) <= SAME_BASIS for side in sides):
-        basis = "published coefficients and shrinkage, which agree"
-        return _pack(c, s, _cited(printed_c), _cited(shrinkage), basis)
-    basis = (
-        f"published coefficients; shrinkage derived from them. Not used: the shrinkage table's "
-        f"{s['radial']:g} % radial, {s['tangential']:g} % tangential, which would give "
-        f"{would['radial']:.5f} and {would['tangential']:.5f}"
-    )
-    return _pack(c, implied, _cited(printed_c), from_c, basis)
-
-
-def _pack(
-    c: Mapping[str, float], s: Mapping[str, float | None], c_source: Source, s_source: Source, basis: str
-) -> dict[str, object]:
-    sources = {f"{side}_coefficient": c_source for side in c} | {f"{side}_shrinkage": s_source for side in s}
-    values: dict[str, object] = {f"{side}_coefficient": value for side, value in c.items()}
-    return (
-        values
-        | {f"{side}_shrinkage": value for side, value in s.items()}
-        | {"basis": basis, "sources": sources}
-    )
 
 
 def gravity_at_12(basic: float, volumetric_percent: float | None, start_mc: float) -> float:
@@ -114,7 +46,7 @@ def gravity_at_12(basic: float, volumetric_percent: float | None, start_mc: floa
 
 
 def _strength(row: Mapping[str, str]) -> tuple[dict[str, float], dict[str, Source]]:
-    found = [_table("wood_strength")[key] for key in row["strength"].split(" + ") if key]
+    found = [table("wood_strength")[key] for key in row["strength"].split(" + ") if key]
     values: dict[str, float] = {}
     sources: dict[str, Source] = {}
     for column in ("specific_gravity_12", *STRENGTHS):
@@ -124,46 +56,58 @@ def _strength(row: Mapping[str, str]) -> tuple[dict[str, float], dict[str, Sourc
             continue  # a mean of some of a group's species would not be the group's
         values[column] = sum(known) / len(known)
         if len(found) == 1:
-            sources[column] = _cited(found[0], remark=found[0]["remark"])
+            sources[column] = cited(found[0], remark=found[0]["remark"])
         else:
             places = ", ".join(line["row"] for line in found)
             where = published(found[0]["source"])
             sources[column] = Source(where.title, f"{where.locator}, mean of rows {places}", DERIVED)
     basic = number(found[0]["specific_gravity_basic"]) if found else None
     if basic is not None:
-        shrinkage = _table("wood_shrinkage").get(row["shrinkage"])
+        shrinkage = table("wood_shrinkage").get(row["shrinkage"])
         volumetric = number(shrinkage["volumetric"]) if shrinkage else None
         values["specific_gravity_12"] = round(gravity_at_12(basic, volumetric, float(row["start_mc"])), 3)
         remark = f"basic {basic:g} converted to the volume at 12 %"
-        sources["specific_gravity_12"] = _cited(found[0], DERIVED, remark)
+        sources["specific_gravity_12"] = cited(found[0], DERIVED, remark)
     return values, sources
 
 
 def _wood(row: Mapping[str, str]) -> Species | Incomplete:
-    movement = _movement(row)
-    if movement is None:
+    moves = movement(row)
+    if moves is None:
         return Incomplete(row["name"], _names(row["trade_names"]), row["note"])
-    strengths, strength_sources = _strength(row)
-    along, spread = published("longitudinal"), published("variation")
-    sources = {
-        **movement.pop("sources"),  # type: ignore[dict-item]
-        **strength_sources,
-        "longitudinal_shrinkage": along,
-        "variation": spread,
-        "start_mc": Source("start of shrinkage that fits the figures" if row["start_mc"] != "30"
-                           else "the handbook's 30 %", "", DERIVED),
-    }  # fmt: skip
+    strengths, sources = _strength(row)
+    usual = float(row["start_mc"]) == USUAL_START_MC
+    start = "the handbook's 30 %" if usual else "start of shrinkage that fits the published figures"
+    sources |= {
+        "radial_coefficient": moves.coefficient_source,
+        "tangential_coefficient": moves.coefficient_source,
+        "radial_shrinkage": moves.shrinkage_source,
+        "tangential_shrinkage": moves.shrinkage_source,
+        "longitudinal_shrinkage": published("longitudinal"),
+        "start_mc": Source(start, "", RECALLED if usual else DERIVED),
+        "variation": published("variation"),
+    }
+    if moves.variation > BOARD_VARIATION:
+        sources["variation"] = Source("15 % widened by half the difference of the tables", "", OWN)
     return Species(
         name=row["name"],
+        radial_coefficient=moves.coefficients[0],
+        tangential_coefficient=moves.coefficients[1],
         botanical=row["botanical"],
         trade_names=_names(row["trade_names"]),
+        radial_shrinkage=moves.shrinkages[0],
+        tangential_shrinkage=moves.shrinkages[1],
         start_mc=float(row["start_mc"]),
         longitudinal_shrinkage=SOUND_LONGITUDINAL_SHRINKAGE,
-        variation=BOARD_VARIATION,
-        note=row["note"],
+        variation=moves.variation,
         sources=sources,
-        **movement,  # type: ignore[arg-type]
-        **strengths,  # type: ignore[arg-type]
+        note="; ".join(part for part in (row["note"], moves.remark) if part),
+        basis=moves.basis,
+        specific_gravity_12=strengths.get("specific_gravity_12"),
+        moe_mpa=strengths.get("moe_mpa"),
+        compression_perp_mpa=strengths.get("compression_perp_mpa"),
+        shear_mpa=strengths.get("shear_mpa"),
+        tension_perp_mpa=strengths.get("tension_perp_mpa"),
     )
 
 

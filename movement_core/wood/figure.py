@@ -5,11 +5,13 @@ from __future__ import annotations
 import difflib
 from dataclasses import dataclass
 from functools import cache
+from math import sqrt
 
 from movement_core.errors import UnknownName
 from movement_core.sources import Source
 from movement_core.tables import rows
-from movement_core.wood.catalogue import published
+from movement_core.wood.basis import published
+from movement_core.wood.record import BOARD_VARIATION, Species
 
 
 @dataclass(frozen=True)
@@ -58,3 +60,15 @@ def figure_effect(name: str) -> FigureEffect:
             todo="use plain where the grain is straight",
         )  # fmt: skip
     return known[word]
+
+
+def board_variation(species: Species, figure: str = "plain") -> float:
+    """Coefficient of variation of one board's movement: its wood's, widened by its figure.
+
+    The two act apart, so that their excess over a plain board's 15 % adds as variances. Figure does nothing to
+    what is not wood. UnknownName for a figure that is not known. Own rule; 0.15 is one standard deviation.
+    """
+    effect = figure_effect(figure)
+    if species.kind != "wood":
+        return species.variation
+    return sqrt(species.variation**2 + effect.variation**2 - BOARD_VARIATION**2)
