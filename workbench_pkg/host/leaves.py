@@ -1,0 +1,347 @@
+"""Every leaf solid of a document: one per board that would be cut, however the model is built.
+
+A board shown by a link, a link array, a group of links, a boolean or a body is met once per instance, with
+the matrix that takes it to the global frame. What cannot be read is listed beside the leaves with the reason.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+import FreeCAD as App
+
+from workbench_pkg.host.relations import (
+    can_be_a_part,
+    is_a,
+    is_body,
+    is_hidden_master,
+    is_link,
+    is_ours,
+    is_placed_group,
+    is_plain_group,
+    is_used_up,
+    link_property,
+    members,
+    next_link,
+    roots,
+)
+
+_OBJECT, _MATRIX = (
+    1,
+    6,
+)  # return types of getSubObject: the object, and its matrix with link scale and transform
+_MAX_DEPTH = 64
+
+
+@dataclass(frozen=True, eq=False)
+class Leaf:
+    """One solid at one place.
+
+    Attributes
+    ----------
+    key : stable address: root object, path below it, number of the solid; the document's name is not in it.
+    name : what a maker calls it: the label, with the number of the array element or solid; no two alike.
+    owner : the object whose properties belong to this instance: the link, its element, or the object itself.
+    element : index in a link array whose elements are not objects of the document; then owner is the array.
+    source : the object that has the shape.
+    solid : the solid, in the frame of the document or container that `source` lies in.
+    matrix : from the own frame of `source` (its Placement taken off) to the global frame.
+    root, sub : object and path that getSubObject and the selection understand.
+    array : the link array that the instance is an element of.
+    trail : labels of the containers it lies in, outermost first.
+    """
+
+    key: str
+    name: str
+    owner: Any
+    element: int | None
+    source: Any
+    solid: Any
+    matrix: Any
+    visible: bool
+    root: Any
+    sub: str
+    index: int
+    array: Any | None
+    trail: tuple[str, ...]
+
+    def local_solid(self) -> Any:
+        """A copy of the solid in its own frame."""
+        solid = self.solid.copy()
+        solid.Placement = self.source.Placement.inverse().multiply(solid.Placement)
+        return solid
+
+    def is_scaled(self) -> bool:
+        """True when the matrix stretches, shears or mirrors: a link with a scale."""
+        columns = [self.matrix.col(i) for i in range(3)]
+        stretched = any(abs(c.dot(c) - 1.0) > 1e-9 for c in columns)
+        skewed = any(abs(columns[i].dot(columns[(i + 1) % 3])) > 1e-9 for i in range(3))
+        return stretched or skewed or columns[0].cross(columns[1]).dot(columns[2]) < 0
+
+    def global_solid(self) -> Any:
+        """A copy of the solid where it stands. Unless scaled, its surfaces keep their types."""
+        solid = self.local_solid()
+        if self.is_scaled():
+            return solid.transformGeometry(self.matrix).Solids[0]  # comes back as an untyped shape
+        solid.Placement = App.Placement(self.matrix).multiply(solid.Placement)
+        return solid
+
+
+@dataclass(frozen=True)
+class Unreadable:
+    """An object that should hold a solid and gives none."""
+
+    name: str
+    why: str
+    key: str
+
+    def __str__(self) -> str:
+        return f"{self.name}: {self.why}"
+
+
+@dataclass(frozen=True)
+class Reading:
+    """What a document holds: its leaf solids, and what could not be read."""
+
+    leaves: tuple[Leaf, ...]
+    unreadable: tuple[Unreadable, ...]
+
+    def find(self, obj: Any, sub: str = "") -> list[Leaf]:
+        """Leaves that an object and sub-path, as the selection gives them, stand for.
+
+        A selected container stands for all leaves inside it; a face or edge at the end of the path for its
+        solid's object; a board inside a container, selected without its path, for all its instances.
+        """
+        path = sub[: sub.rfind(".") + 1]
+        found = [leaf for leaf in self.leaves if leaf.root == obj and leaf.sub.startswith(path)]
+        if found:
+            return found
+        chosen = obj.getSubObject(path, retType=_OBJECT) if path else obj
+        if chosen is None:
+            return []
+        insides = [member for _, member in members(chosen)] if is_plain_group(chosen) else [chosen]
+        return [
+            leaf for leaf in self.leaves if any(x in (leaf.root, leaf.owner, leaf.source) for x in insides)
+        ]
+
+
+def read_leaves(doc: Any, hidden: bool = False) -> Reading:
+    """Leaf solids of a document in the order of its tree; with `hidden` also those that are not shown.
+
+    Inputs of booleans, compounds and fillets are no leaves, nor are hidden objects that are only linked to,
+    nor the objects that Heartside made. Nothing in the document makes this raise: see Reading.unreadable.
+    """
+    walk = _Walk(hidden)
+    for root in roots(doc):
+        if not is_used_up(root) and not is_hidden_master(root):
+            walk.visit(_Place(root, "", root.Name, root.Visibility, ()))
+    return Reading(_with_unique_names(walk.leaves), tuple(walk.unreadable))
+
+
+@dataclass(frozen=True)
+class _Place:
+    """Where the walk stands: an object reached from a root by a path."""
+
+    root: Any
+    sub: str
+    key: str  # like root + sub, but array elements always by number, shown as objects or not
+    visible: bool
+    trail: tuple[str, ...]  # labels of the containers passed
+    label: str = ""  # set where the object's own label would not tell it from its sisters
+    array: Any | None = None  # the link array this is an element of …
+    element: int | None = None  # … and the number of the element
+
+    def object(self) -> Any | None:
+        return self.root.getSubObject(self.sub, retType=_OBJECT) if self.sub else self.root
+
+    def name_of(self, obj: Any) -> str:
+        return self.label or obj.Label
+
+    def inside(self, obj: Any, path: str, visible: bool) -> _Place:
+        """The place of a member of the container `obj` that stands here."""
+        key = f"{self.key}.{path.rstrip('.')}"
+        trail = (*self.trail, self.name_of(obj))
+        return _Place(self.root, self.sub + path, key, self.visible and visible, trail)
+
+
+@dataclass
+class _Walk:
+    hidden: bool
+    leaves: list[Leaf] = field(default_factory=list)
+    unreadable: list[Unreadable] = field(default_factory=list)
+
+    def give_up(self, name: str, key: str, why: str) -> None:
+        self.unreadable.append(Unreadable(name, key=key, why=why))
+
+    def visit(self, place: _Place, depth: int = 0) -> None:
+        """Read what stands at a place; whatever goes wrong there stays there."""
+        obj = None
+        try:
+            obj = place.object()
+            if obj is None:
+                self.give_up(place.label or place.key, place.key, "the host cannot reach it")
+            elif is_ours(obj) or not (place.visible or self.hidden):
+                return
+            elif depth > _MAX_DEPTH:
+                self.give_up(place.name_of(obj), place.key, f"nested more than {_MAX_DEPTH} deep")
+            else:
+                self._read(place, obj, depth)
+        except Exception as error:
+            name = place.key if obj is None else place.name_of(obj)
+            self.give_up(name, place.key, f"the host failed to read it ({_one_line(error)})")
+
+    def _read(self, place: _Place, obj: Any, depth: int) -> None:
+        array = _array_in_chain(obj)
+        target = _end_of_chain(obj)
+        if array is not None:
+            self._visit_elements(place, obj, array, depth)
+        elif target is None:
+            self.give_up(place.name_of(obj), place.key, _why_link_is_missing(obj))
+        elif is_placed_group(target) or is_plain_group(target):
+            self._visit_members(place, obj, target, depth)
+        else:
+            self._emit(place, obj, target)
+
+    def _visit_elements(self, place: _Place, obj: Any, array: Any, depth: int) -> None:
+        elements = link_property(array, "ElementList") or []
+        count = int(link_property(array, "ElementCount") or 0)
+        for i in range(count or len(elements)):
+            element = elements[i] if i < len(elements) else None
+            path = f"{element.Name if element else i}."
+            inner = place.inside(obj, path, _element_visible(array, path[:-1], element))
+            if count:
+                label = f"{place.name_of(obj)} {i + 1}"
+                key = f"{place.key}.{i}"
+                inner = replace(inner, key=key, label=label, trail=place.trail, array=obj, element=i)
+            self.visit(inner, depth + 1)
+
+    def _visit_members(self, place: _Place, obj: Any, target: Any, depth: int) -> None:
+        for path, member in members(target):
+            if is_used_up(member) or is_hidden_master(member):
+                continue
+            visible = member.Visibility
+            if is_link(obj) and is_plain_group(target):
+                state = obj.isElementVisible(path[:-1])
+                visible = visible if state < 0 else bool(state)
+            self.visit(place.inside(obj, path, visible), depth + 1)
+
+    def _emit(self, place: _Place, obj: Any, target: Any) -> None:
+        name = place.name_of(obj)
+        if is_a(target, "Mesh::Feature"):
+            self.give_up(name, place.key, "a mesh, not a solid: make a solid of it first")
+            return
+        if not can_be_a_part(target):
+            return
+        why = _why_no_solid(target)
+        if why:
+            self.give_up(name, place.key, why)
+            return
+        solids = target.Shape.Solids
+        if not solids:
+            return
+        matrix = place.root.getSubObject(place.sub, retType=_MATRIX)
+        if abs(matrix.determinant()) < 1e-12:
+            self.give_up(name, place.key, "its link is scaled to nothing")
+            return
+        by_number = place.element is not None and not is_a(obj, "App::LinkElement")
+        for i, solid in enumerate(solids):
+            self.leaves.append(
+                Leaf(
+                    key=f"{place.key}/{i}",
+                    name=name if len(solids) == 1 else f"{name} solid {i + 1}",
+                    owner=place.array if by_number else obj,
+                    element=place.element if by_number else None,
+                    source=target,
+                    solid=solid,
+                    matrix=matrix,
+                    visible=place.visible,
+                    root=place.root,
+                    sub=place.sub,
+                    index=i,
+                    array=place.array,
+                    trail=place.trail,
+                )
+            )
+
+
+def _array_in_chain(obj: Any) -> Any | None:
+    """The link array or link group that a link leads to: the array may sit on any link of a chain."""
+    for _ in range(_MAX_DEPTH):
+        if not is_link(obj):
+            return None
+        if link_property(obj, "ElementCount"):
+            return obj
+        following = next_link(obj)
+        if following is None:
+            return obj if link_property(obj, "ElementList") else None
+        obj = following
+    return None
+
+
+def _end_of_chain(obj: Any) -> Any | None:
+    """What a chain of links shows in the end; None when a target is missing."""
+    for _ in range(_MAX_DEPTH):
+        if not is_link(obj):
+            return obj
+        following = next_link(obj)
+        if following is None:
+            return None
+        obj = following
+    return None
+
+
+def _element_visible(array: Any, name: str, element: Any | None) -> bool:
+    state = array.isElementVisible(name)
+    if state < 0:
+        return element is None or bool(element.Visibility)
+    return bool(state)
+
+
+def _why_link_is_missing(obj: Any) -> str:
+    status = _one_line(obj.getStatusString())
+    if "Invalid" in obj.State and status:
+        return f"what it links to is missing ({status})"
+    return "it links to nothing"
+
+
+def _why_no_solid(obj: Any) -> str:
+    """Reason why an object that can be a part gives no solid, or "" when it does or never meant to."""
+    shape = obj.Shape
+    if "Invalid" in obj.State:
+        return f"the host marks it as broken ({_one_line(obj.getStatusString())})"
+    if shape.isNull():
+        return "the body is empty" if is_body(obj) else "it has no shape"
+    if not shape.Solids and len(shape.Faces) > 1 and shape.Shells:
+        return "it has faces but encloses no solid"
+    return ""
+
+
+def _one_line(text: object) -> str:
+    return "; ".join(line.strip() for line in str(text).splitlines() if line.strip())
+
+
+def _with_unique_names(leaves: list[Leaf]) -> tuple[Leaf, ...]:
+    """Where several leaves share a name, put the containers' labels before it, then number what is left."""
+    for width in range(1, _MAX_DEPTH):
+        count = Counter(leaf.name for leaf in leaves)
+        longer = [
+            replace(leaf, name=f"{_outer(leaf, width)} / {leaf.name}")
+            if count[leaf.name] > 1 and _outer(leaf, width)
+            else leaf
+            for leaf in leaves
+        ]
+        if [leaf.name for leaf in longer] == [leaf.name for leaf in leaves]:
+            break
+        leaves = longer
+    total, met, named = Counter(leaf.name for leaf in leaves), Counter[str](), []
+    for leaf in leaves:
+        met[leaf.name] += 1
+        named.append(leaf if total[leaf.name] == 1 else replace(leaf, name=f"{leaf.name} ({met[leaf.name]})"))
+    return tuple(named)
+
+
+def _outer(leaf: Leaf, width: int) -> str:
+    """The label of the container `width` steps out."""
+    return leaf.trail[-width] if width <= len(leaf.trail) else ""
