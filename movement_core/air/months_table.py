@@ -1,0 +1,79 @@
+"""A maker's own year: twelve months from a small CSV table.
+
+The heading names ``temperature_c`` (or ``temperature_f``) and ``rh_percent``; a column ``month`` may stand beside
+them and is then checked. Comma or semicolon between cells; with semicolons a decimal comma is understood.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+
+from movement_core.air.year import MONTHS, Year
+from movement_core.errors import InputError
+
+TEMPERATURES = ("temperature_c", "temperature_f")
+PLAUSIBLE_INDOOR_C = (-30.0, 50.0)  # °F readings under a °C heading lie mostly above it
+
+
+def year_from_table(text: str, name: str) -> Year:
+    """A ``Year`` from CSV text.
+
+    Raises
+    ------
+    InputError : a heading or a cell that cannot be used, with its line.
+    """
+    lines = text.lstrip("\ufeff").splitlines()
+    delimiter = ";" if lines and ";" in lines[0] else ","
+    reader = csv.reader(io.StringIO("\n".join(lines)), delimiter=delimiter)
+    columns = [cell.strip().lower() for cell in next(reader, [])]
+    temperature = next((column for column in TEMPERATURES if column in columns), None)
+    if temperature is None or "rh_percent" not in columns:
+        raise InputError(
+            "the heading lacks the two columns of a year",
+            where=f"{name}, line 1",
+            allowed="temperature_c (or temperature_f) and rh_percent; month may stand beside them",
+            todo="write the heading in the first line",
+        )
+    temperatures: list[float] = []
+    humidities: list[float] = []
+    for row in reader:
+        if not any(cell.strip() for cell in row):
+            continue
+        where = f"{name}, line {reader.line_num}"
+        cells = dict(zip(columns, (cell.strip() for cell in row)))
+        _check_month(cells.get("month", ""), len(temperatures), where)
+        degrees = _number(cells.get(temperature, ""), temperature, where, decimal_comma=delimiter == ";")
+        celsius = degrees if temperature == "temperature_c" else (degrees - 32) / 1.8
+        if not PLAUSIBLE_INDOOR_C[0] <= celsius <= PLAUSIBLE_INDOOR_C[1]:
+            low, high = PLAUSIBLE_INDOOR_C
+            raise InputError(
+                f"{degrees:g} is no temperature of a room",
+                where=f"{where}, column {temperature}",
+                allowed=f"{low:g} to {high:g} °C",
+                todo="head the column temperature_f if the figures are °F",
+            )
+        temperatures.append(celsius)
+        humidities.append(
+            _number(cells.get("rh_percent", ""), "rh_percent", where, decimal_comma=delimiter == ";")
+        )
+    return Year(name, tuple(temperatures), tuple(humidities), "the maker's own months")
+
+
+def _number(cell: str, column: str, where: str, decimal_comma: bool) -> float:
+    try:
+        return float(cell.replace(",", ".") if decimal_comma else cell)
+    except ValueError:
+        raise InputError(f"{cell!r} is not a number", where=f"{where}, column {column}") from None
+
+
+def _check_month(cell: str, index: int, where: str) -> None:
+    if not cell or index >= 12:
+        return
+    month = MONTHS[index]
+    if cell.lower() not in (month.lower(), month[:3].lower(), str(index + 1), f"{index + 1:02d}"):
+        raise InputError(
+            f"{cell!r} stands where {month} should",
+            where=f"{where}, column month",
+            allowed="January to December in order, as names or as 1 to 12",
+        )

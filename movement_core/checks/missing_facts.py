@@ -1,0 +1,26 @@
+"""Parts that cannot be worked out until something more is said about them."""
+
+from __future__ import annotations
+
+from movement_core.checks.finding import UNKNOWN, Finding
+from movement_core.piece.solve import SolvedPiece
+
+
+def missing_facts(piece: SolvedPiece) -> list[Finding]:
+    """One finding for each part with a missing fact, naming all that is missing and what to say."""
+    found = []
+    for solved in piece.parts:
+        part = solved.part
+        if not part.missing:
+            continue
+        found.append(
+            Finding(
+                check="missing-facts",
+                severity=UNKNOWN,
+                parts=(part.name,),
+                keys=(part.key,),
+                message=f"not said: {', '.join(part.missing)}",
+                remedy="; ".join(f"{word}: {reason}" for word, reason in part.missing.items()),
+            )
+        )
+    return found

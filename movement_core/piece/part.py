@@ -1,0 +1,131 @@
+"""A part of the piece: its wood, how it lies, where its rings are, and the moistures it was built at."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from movement_core.piece.captured import reasons_to_ask
+from movement_core.piece.facts import Fact, inferred, missing, tagged
+from movement_core.piece.frame import Frame, Measure, find_frame
+from movement_core.piece.outline import SolidOutline
+from movement_core.piece.ring_facts import rings_from_tags
+from movement_core.piece.tags import MOISTURES, TagProblem, Tags
+from movement_core.section.rings import Rings
+from movement_core.wood import Species
+
+
+@dataclass(frozen=True, eq=False)
+class Solid:
+    """One solid as the host hands it over.
+
+    ``key`` names it for good in its document, ``name`` is what the user calls it, ``measure`` gives exact
+    extents along given axes (None: the outline's points are measured).
+    """
+
+    key: str
+    name: str
+    outline: SolidOutline
+    tags: Tags
+    measure: Measure | None = None
+
+
+@dataclass(frozen=True, eq=False)
+class Part:
+    """One part with every fact about it, each tagged, inferred or missing."""
+
+    key: str
+    name: str
+    frame: Frame
+    species: Fact[Species]
+    rings: Fact[Rings]
+    finish: Fact[str]
+    figure: Fact[str]
+    glued_mc: Fact[float]
+    flattened_mc: Fact[float]
+    fitted_mc: Fact[float]
+    volume_mm3: float
+    problems: tuple[TagProblem, ...] = ()
+
+    @property
+    def moves(self) -> bool:
+        """Whether the material is solid wood (or its material is not known)."""
+        return self.species.value is None or self.species.value.kind == "wood"
+
+    @property
+    def missing(self) -> dict[str, str]:
+        """What must still be said before the part can be worked out: fact → why it could not be inferred."""
+        facts: dict[str, Fact[object]] = {"species": self.species}  # type: ignore[dict-item]
+        if self.species.value is None or self.species.value.kind == "wood":
+            facts |= {"grain": self.frame.grain, "rings": self.rings, "moisture": self.fitted_mc}  # type: ignore[dict-item]
+        elif self.species.value.kind == "sheet":
+            facts |= {"moisture": self.fitted_mc}  # type: ignore[dict-item]
+        return {name: fact.reason for name, fact in facts.items() if not fact.known}
+
+
+def parts_of(solids: Sequence[Solid]) -> tuple[Part, ...]:
+    """The parts of a piece from its solids: what is said is taken, what can be is inferred, the rest is missing."""
+    asks = reasons_to_ask([s.outline for s in solids], [s.measure for s in solids])
+    centre = _centre([s.outline for s in solids])
+    return tuple(_part(solid, ask, centre) for solid, ask in zip(solids, asks))
+
+
+def _centre(outlines: Sequence[SolidOutline]) -> NDArray[np.float64] | None:
+    if len(outlines) < 2:
+        return None
+    points = np.vstack([o.points for o in outlines])
+    return np.asarray((points.min(axis=0) + points.max(axis=0)) / 2)
+
+
+def _part(solid: Solid, ask: str, centre: NDArray[np.float64] | None) -> Part:
+    tags = solid.tags
+    frame = find_frame(solid.outline, tags, solid.measure, centre, ask)
+    moistures = {word: _moisture(tags, word) for word in MOISTURES}
+    rings, problems = rings_from_tags(solid.name, tags, frame, solid.outline.own_axes)
+    return Part(
+        key=solid.key,
+        name=solid.name,
+        frame=frame,
+        species=_species(tags),
+        rings=rings,
+        finish=_said(tags, "finish", tags.finish)
+        or inferred("bare", "no finish said: bare wood moves the most"),
+        figure=_said(tags, "figure", tags.figure) or inferred("plain", "no figure said"),
+        glued_mc=moistures["glued"],
+        flattened_mc=moistures["flattened"],
+        fitted_mc=moistures["fitted"],
+        volume_mm3=solid.outline.volume_mm3,
+        problems=(*tags.problems, *problems),
+    )
+
+
+def _said(tags: Tags, word: str, value: str | None) -> Fact[str] | None:
+    return None if value is None else tagged(value, tags.said.get(word, "tag"))
+
+
+def _species(tags: Tags) -> Fact[Species]:
+    if tags.species is None:
+        return missing("tag the species or material, for example wood{white oak}")
+    return tagged(tags.species, tags.said.get("species", "tag"))
+
+
+# Where a moisture is not said, the one that stands nearest in the making of the piece serves.
+_NEAREST = {
+    "glued": ("flattened", "fitted"),
+    "flattened": ("fitted", "glued"),
+    "fitted": ("flattened", "glued"),
+}
+
+
+def _moisture(tags: Tags, word: str) -> Fact[float]:
+    value: float | None = getattr(tags, f"{word}_mc")
+    if value is not None:
+        return tagged(value, tags.said.get(word, "tag"))
+    for other in _NEAREST[word]:
+        nearest: float | None = getattr(tags, f"{other}_mc")
+        if nearest is not None:
+            return inferred(nearest, f"not said when {word}: taken as when {other}")
+    return missing("tag the moisture it was built at, for example 'built 9'")

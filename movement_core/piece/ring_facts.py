@@ -1,0 +1,72 @@
+"""Where a part's rings are, from what was said of its pith, ring angle, cut and heart side."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from movement_core.errors import InputError
+from movement_core.piece.facts import Fact, inferred, missing, tagged
+from movement_core.piece.frame import Frame
+from movement_core.piece.tags import TagProblem, Tags
+from movement_core.section.rings import CUTS, Rings
+
+AGREES_WITHIN_DEG = 10.0  # a ring angle and a pith that differ by more contradict each other (own judgement)
+
+
+def rings_from_tags(
+    part: str, tags: Tags, frame: Frame, own_axes: NDArray[np.float64]
+) -> tuple[Fact[Rings], tuple[TagProblem, ...]]:
+    """Rings of a part and the problems found on the way; the most exact thing said counts, the rest must agree."""
+    heart, pith_side = _heart(tags, frame, own_axes)
+    said = tags.said
+    try:
+        if tags.pith_mm is not None:
+            rings = Rings.at(*tags.pith_mm)
+            return tagged(rings, said.get("pith", "tag")), tuple(_contradictions(part, tags, rings, heart))
+        if tags.ring_angle_deg is not None:
+            rings = Rings.angle(tags.ring_angle_deg, heart=heart, pith_side=pith_side)
+            return tagged(rings, said.get("rings", "tag")), tuple(_contradictions(part, tags, rings, heart))
+        if tags.cut is not None:
+            rings = replace(Rings.cut(tags.cut, heart=heart), pith_side=pith_side)
+            return tagged(rings, said.get("cut", "tag")), ()
+    except InputError as error:
+        return missing(f"what was said of the rings cannot be used: {error}"), (
+            TagProblem(part, "rings", str(error)),
+        )
+    if heart is not None:
+        reason = "a heart side was said, so the board is taken as flat-sawn"
+        return inferred(Rings.cut("flat", heart=heart), reason), ()
+    return missing("say where the rings are: pith, rings, cut or heart"), ()
+
+
+def _heart(tags: Tags, frame: Frame, own_axes: NDArray[np.float64]) -> tuple[str | None, str | None]:
+    """The heart side as a face, or as an edge where the direction said lies across the width."""
+    if tags.heart is None or isinstance(tags.heart, str):
+        return tags.heart, None
+    x, y, _ = frame.axes @ (np.asarray(tags.heart, dtype=np.float64) @ own_axes)
+    if abs(y) >= abs(x):
+        return ("show" if y > 0 else "back"), None
+    return None, ("right" if x > 0 else "left")
+
+
+def _contradictions(part: str, tags: Tags, rings: Rings, heart: str | None) -> list[TagProblem]:
+    problems = []
+    angle = rings.middle_angle_degrees
+    if rings.pith_mm is not None:
+        if tags.ring_angle_deg is not None and abs(angle - tags.ring_angle_deg) > AGREES_WITHIN_DEG:
+            message = f"the pith gives ring angle {angle:.0f}°, not {tags.ring_angle_deg:g}° as said; the pith counts"
+            problems.append(TagProblem(part, "rings", message))
+        y = rings.pith_mm[1]
+        if heart is not None and y * (1 if heart == "show" else -1) < 0:
+            side = "show" if y > 0 else "back"
+            message = f"the pith lies toward the {side} face, but heart {heart!r} was said; the pith counts"
+            problems.append(TagProblem(part, "heart", message))
+    if tags.cut is not None:
+        least, _, most = CUTS[tags.cut]
+        if not least - AGREES_WITHIN_DEG <= angle <= most + AGREES_WITHIN_DEG:
+            message = f"a ring angle of {angle:.0f}° is not {tags.cut}-sawn ({least:g} to {most:g}°); the angle counts"
+            problems.append(TagProblem(part, "cut", message))
+    return problems

@@ -1,0 +1,315 @@
+"""A whole piece through the year: the moisture of every part, and what it does to its width, thickness and cup.
+
+The model is taken to be drawn at the sizes the parts had when they were fitted. Width and thickness therefore
+start from the moisture at fitting; cup starts from the moisture when the part was last made flat.
+"""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from movement_core.air.daily import DAYS, DailyAir, daily_moisture, month_of_day
+from movement_core.air.year import Year
+from movement_core.errors import HeartsideError
+from movement_core.moisture.finish import read_faces
+from movement_core.moisture.response import WoodYear, wood_year
+from movement_core.piece.course import Course, Reading
+from movement_core.piece.part import Part
+from movement_core.section.movement import SectionMovement, section_movement
+from movement_core.section.rings import Rings
+from movement_core.wood import Species, strain_at_ring_angle
+
+Floats = NDArray[np.float64]
+
+# Where a ring's radius is not said, cup is shown over the radii of boards from small and large logs (own judgement).
+LIKELY_RADII_MM = (40.0, 250.0)
+USUAL_GRAVITY = (
+    0.6  # density taken, and said, where a wood's own is not known; it only sets how fast it answers
+)
+TODAY = -1  # place of today behind the 365 days
+
+
+@dataclass(frozen=True, eq=False)
+class SolvedPart:
+    """One part through the year. A course is None where something it needs is missing.
+
+    Attributes
+    ----------
+    part : the part with its facts.
+    mc_days : (365,) mean moisture of the part, percent, or None for what holds no moisture.
+    today_mc : its moisture today, percent, or None.
+    driest_day, wettest_day : days of the year, 0 = 1 January.
+    width, thickness : sizes across the grain; cup : crown (+) or hollow (−) over the width, show face up.
+    notes : what the reader must know about these figures.
+    """
+
+    part: Part
+    mc_days: Floats | None
+    today_mc: float | None
+    driest_day: int
+    wettest_day: int
+    width: Course | None
+    thickness: Course | None
+    cup: Course | None
+    section: SectionMovement | None = None
+    notes: tuple[str, ...] = ()
+
+    @property
+    def driest_month(self) -> int:
+        return int(month_of_day(self.driest_day))
+
+    @property
+    def wettest_month(self) -> int:
+        return int(month_of_day(self.wettest_day))
+
+    @property
+    def moves(self) -> bool:
+        """Whether the seasons change the part at all."""
+        return self.width is not None and self.width.swing_mm > 1e-9
+
+    @property
+    def cut(self) -> str | None:
+        return None if self.section is None else self.section.cut_class
+
+    @property
+    def ring_angle_deg(self) -> float | None:
+        return None if self.section is None else self.section.ring_angle_degrees
+
+
+@dataclass(frozen=True, eq=False)
+class SolvedPiece:
+    """Every part through the year of its air."""
+
+    parts: tuple[SolvedPart, ...]
+    air: Year | DailyAir
+    today: datetime.date
+    metered_mc: float | None
+
+    @property
+    def year(self) -> Year:
+        """The air as twelve months."""
+        return self.air if isinstance(self.air, Year) else self.air.months
+
+    @property
+    def today_mc(self) -> float:
+        """Moisture today: by meter, else what wood in step with the air would have."""
+        if self.metered_mc is not None:
+            return self.metered_mc
+        return float(daily_moisture(self.air)[day_of_year(self.today)])
+
+
+def day_of_year(date: datetime.date) -> int:
+    """0 = 1 January, 364 = 31 December; 29 February counts as the 28th."""
+    if (date.month, date.day) == (2, 29):
+        date = date.replace(day=28)
+    return int(date.replace(year=2001).timetuple().tm_yday) - 1
+
+
+def solve_piece(
+    parts: Sequence[Part], air: Year | DailyAir, today: datetime.date, today_mc: float | None = None
+) -> SolvedPiece:
+    """Work out every part of a piece for a year of air.
+
+    Parameters
+    ----------
+    parts : the parts with their facts.
+    air : the air of the place, which repeats year by year.
+    today : the day for which ``today`` figures are given.
+    today_mc : moisture of the wood today by meter, percent; None: in step with the year on that day.
+    """
+    day = day_of_year(today)
+    moistures = _moistures(parts, air)
+    solved = tuple(_solve(part, moisture, day, today_mc) for part, moisture in zip(parts, moistures))
+    return SolvedPiece(solved, air, today, today_mc)
+
+
+# ---- moisture ---------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, eq=False)
+class _Moisture:
+    """Mean moisture (365,), difference between the faces (365,), and notes of one part."""
+
+    mean: Floats
+    face_difference: Floats
+    notes: tuple[str, ...] = ()
+
+
+def _moistures(parts: Sequence[Part], air: Year | DailyAir) -> list[_Moisture | None]:
+    """The answer of all solid-wood parts at once, and of sheets and blocked parts by the air itself."""
+    result: list[_Moisture | None] = [None] * len(parts)
+    in_step = daily_moisture(air)
+    wooden = []
+    for index, part in enumerate(parts):
+        species = part.species.value
+        if species is None or species.kind == "inert":
+            continue
+        if species.kind == "wood" and part.frame.grain.known:
+            wooden.append(index)
+        else:
+            result[index] = _Moisture(in_step, np.zeros(DAYS), ("taken as in step with the air",))
+    groups: dict[tuple[str, float, float], list[int]] = {}
+    for index in wooden:
+        groups.setdefault(_alike(parts[index]), []).append(index)
+    for (finish, thickness, gravity), members in groups.items():
+        answer = _answer(air, finish, thickness, gravity)
+        for index in members:
+            result[index] = answer
+    return result
+
+
+def _alike(part: Part) -> tuple[str, float, float]:
+    """Parts that share these answer the air alike."""
+    species = part.species.value
+    gravity = (species.specific_gravity_12 if species else None) or USUAL_GRAVITY
+    return part.finish.value or "bare", round(part.frame.thickness_mm, 3), gravity
+
+
+def _answer(air: Year | DailyAir, finish: str, thickness_mm: float, gravity: float) -> _Moisture:
+    try:
+        show, back = read_faces(finish)
+        year: WoodYear = wood_year(air, thickness_mm, gravity, show, back)
+    except HeartsideError as error:
+        note = (
+            f"its own answer to the air could not be worked out ({error.what}); taken as in step with the air"
+        )
+        return _Moisture(daily_moisture(air), np.zeros(DAYS), (note,))
+    notes = [*year.notes, *(face.note for face in dict.fromkeys((show, back)) if face.note)]
+    return _Moisture(year.mean_mc, year.face_difference_mc, tuple(notes))
+
+
+# ---- movement ---------------------------------------------------------------------------------------------
+
+
+def _solve(part: Part, moisture: _Moisture | None, day: int, metered: float | None) -> SolvedPart:
+    species = part.species.value
+    if species is None:
+        return SolvedPart(part, None, None, 0, 0, None, None, None)
+    if moisture is None:  # holds no moisture
+        width, thickness = (_still(size) for size in _sizes(part))
+        return SolvedPart(part, None, None, 0, 0, width, thickness, None)
+    driest, wettest = int(np.argmin(moisture.mean)), int(np.argmax(moisture.mean))
+    today = float(moisture.mean[day]) if metered is None else metered
+    mc = np.append(moisture.mean, today)
+    known = SolvedPart(part, moisture.mean, today, driest, wettest, None, None, None, notes=moisture.notes)
+    if part.missing.keys() - {"rings"}:
+        return known
+    fitted = part.fitted_mc.value
+    assert fitted is not None  # or it would be missing
+    if species.kind == "sheet":
+        return _solve_sheet(known, species, fitted, mc)
+    return _solve_board(
+        known, species, fitted, mc, np.append(moisture.face_difference, moisture.face_difference[day])
+    )
+
+
+def _sizes(part: Part) -> tuple[float, float]:
+    """Width and thickness; of a part whose grain means nothing, the middle and the least side of its box."""
+    if part.frame.grain.known:
+        return part.frame.width_mm, part.frame.thickness_mm
+    least, middle, _ = sorted(float(v) for v in part.frame.size_mm)
+    return middle, least
+
+
+def _still(size: float) -> Course:
+    days = np.full(DAYS, size)
+    return Course(size, days, days, days, Reading(size, size, size))
+
+
+def _course(drawn: float, value: Floats | None, least: Floats, most: Floats) -> Course:
+    """A course from figures of 365 days and today, in that order."""
+    today = Reading(None if value is None else float(value[TODAY]), float(least[TODAY]), float(most[TODAY]))
+    return Course(drawn, None if value is None else value[:TODAY], least[:TODAY], most[:TODAY], today)
+
+
+def _solve_sheet(known: SolvedPart, species: Species, fitted: float, mc: Floats) -> SolvedPart:
+    width, thickness = _sizes(known.part)
+    wide = width * (1 + species.strain("in plane", fitted, mc))
+    notes = known.notes
+    if species.thickness_coefficient is None:
+        return replace(known, width=_course(width, wide, wide, wide), notes=notes)
+    thick = thickness * (1 + species.strain("thickness", fitted, mc))
+    return replace(
+        known,
+        width=_course(width, wide, wide, wide),
+        thickness=_course(thickness, thick, thick, thick),
+        notes=notes,
+    )
+
+
+def _solve_board(
+    known: SolvedPart, species: Species, fitted: float, mc: Floats, face_difference: Floats
+) -> SolvedPart:
+    part = known.part
+    width, thickness = part.frame.width_mm, part.frame.thickness_mm
+    radial, tangential = (species.strain(way, fitted, mc) for way in ("radial", "tangential"))
+    rings = part.rings.value
+    if rings is None:
+        flat = section_movement(width, thickness, Rings.angle(0.0), radial, tangential)
+        quarter = section_movement(width, thickness, Rings.angle(90.0), radial, tangential)
+        note = "rings not said: shown from quarter-sawn to flat-sawn, and no cup"
+        return replace(
+            known,
+            width=_between(width, flat.width_change_mm, quarter.width_change_mm),
+            thickness=_between(thickness, flat.thickness_change_mm, quarter.thickness_change_mm),
+            notes=(*known.notes, note),
+        )
+    rings, notes = _with_radius(rings, width, thickness)
+    moved = section_movement(width, thickness, rings, radial, tangential)
+    cup = _cup(part, species, rings, moved, mc, face_difference)
+    if species.specific_gravity_12 is None:
+        notes += (f"density of {species.name} not known: {USUAL_GRAVITY} taken for how fast it answers",)
+    return replace(
+        known,
+        width=_course(width, width + moved.width_change_mm, *(width + end for end in moved.width_range_mm)),
+        thickness=_course(
+            thickness,
+            thickness + moved.thickness_change_mm,
+            *(thickness + end for end in moved.thickness_range_mm),
+        ),
+        cup=cup,
+        section=moved,
+        notes=(*known.notes, *notes, *moved.flags),
+    )
+
+
+def _between(drawn: float, one: Floats, other: Floats) -> Course:
+    return _course(drawn, None, drawn + np.minimum(one, other), drawn + np.maximum(one, other))
+
+
+def _with_radius(rings: Rings, width: float, thickness: float) -> tuple[Rings, tuple[str, ...]]:
+    """The rings with the likely radii where none was said, and the note that says so."""
+    if rings.pith_mm is not None or rings.radius_range_mm is not None:
+        return rings, ()
+    low = max(
+        LIKELY_RADII_MM[0], 0.51 * float(np.hypot(width, thickness)) if rings.angle_degrees else thickness
+    )
+    high = max(LIKELY_RADII_MM[1], 2 * low)
+    note = f"ring radius not said: cup shown for radii from {low:.0f} to {high:.0f} mm"
+    return replace(rings, radius_range_mm=(low, high)), (note,)
+
+
+def _cup(
+    part: Part, species: Species, rings: Rings, moved: SectionMovement, mc: Floats, face_difference: Floats
+) -> Course | None:
+    """Cup from the rings since the part was last flat, and from one face being damper than the other."""
+    flattened = part.flattened_mc.value
+    if flattened is None or moved.cup_range_mm is None:
+        return None
+    width, thickness = part.frame.width_mm, part.frame.thickness_mm
+    strains = [species.strain(way, flattened, mc) for way in ("radial", "tangential")]
+    ringed = section_movement(width, thickness, rings, *strains)
+    if ringed.cup_range_mm is None:
+        return None
+    coefficient = strain_at_ring_angle(
+        species.radial_coefficient, species.tangential_coefficient, ringed.ring_angle_degrees
+    )
+    uneven = coefficient * face_difference / thickness * width**2 / 8
+    least, most = (end + uneven for end in ringed.cup_range_mm)
+    value = None if ringed.cup_mm is None else ringed.cup_mm + uneven
+    return _course(0.0, value, least, most)

@@ -1,0 +1,122 @@
+"""The report of one file as plain data, ready for JSON. Every other form of the report is made from this."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from movement_core.air.daily import month_of_day
+from movement_core.air.year import MONTHS
+from movement_core.checks import Finding
+from movement_core.piece.course import Course
+from movement_core.piece.facts import Fact
+from movement_core.piece.part import Part
+from movement_core.piece.solve import SolvedPart, SolvedPiece
+
+
+def file_entry(
+    path: str, piece: SolvedPiece, findings: Sequence[Finding], errors: Sequence[str] = ()
+) -> dict[str, Any]:
+    """Everything about one file: units stand in the names, None is *not known*."""
+    problems = [{"message": str(p), "part": p.part} for s in piece.parts for p in s.part.problems]
+    return {
+        "path": path,
+        "year": {
+            "name": piece.year.name,
+            "basis": piece.year.basis,
+            "moisture_percent": [round(float(m), 2) for m in piece.year.moisture],
+            "driest_month": MONTHS[piece.year.driest_month],
+            "wettest_month": MONTHS[piece.year.wettest_month],
+        },
+        "today": {"date": piece.today.isoformat(), "moisture_percent": _rounded(piece.today_mc)},
+        "parts": [part_entry(solved) for solved in piece.parts],
+        "findings": [finding_entry(finding) for finding in findings],
+        "errors": [{"message": message, "part": ""} for message in errors] + problems,
+    }
+
+
+def part_entry(solved: SolvedPart) -> dict[str, Any]:
+    """One part: what it is, how it lies, and its width today, driest and wettest."""
+    part, frame = solved.part, solved.part.frame
+    species = part.species.value
+    known = frame.grain.known
+    entry: dict[str, Any] = {
+        "name": part.name,
+        "key": part.key,
+        "species": species.name if species else None,
+        "kind": species.kind if species else None,
+        "cut": solved.cut,
+        "ring_angle_deg": _rounded(solved.ring_angle_deg, 1),
+        "length_mm": _rounded(frame.length_mm) if known else None,
+        "width_mm": _rounded(frame.width_mm) if known else None,
+        "thickness_mm": _rounded(frame.thickness_mm) if known else None,
+        "box_mm": sorted((_rounded(float(v)) or 0.0 for v in frame.size_mm), reverse=True),
+        "axes": dict(zip(("width", "thickness", "grain"), _axes(frame.axes))) if known else None,
+        "centre_mm": [_rounded(float(v)) for v in frame.centre],
+        **_course_entry(solved.width, solved),
+        "thickness": _course_entry(solved.thickness, solved) if solved.thickness else None,
+        "cup": _course_entry(solved.cup, solved) if solved.cup else None,
+        "moisture": {
+            "glued_percent": part.glued_mc.value,
+            "flattened_percent": part.flattened_mc.value,
+            "fitted_percent": part.fitted_mc.value,
+            "today_percent": _rounded(solved.today_mc),
+        },
+        "facts": {name: _fact(fact) for name, fact in facts_of(part).items()},
+        "missing": list(part.missing),
+        "notes": list(solved.notes),
+    }
+    return entry
+
+
+def facts_of(part: Part) -> dict[str, Fact[Any]]:
+    """Every fact of a part under the word a user knows it by."""
+    return {
+        "species": part.species,
+        "grain": part.frame.grain,
+        "show": part.frame.show,
+        "rings": part.rings,
+        "finish": part.finish,
+        "figure": part.figure,
+        "glued": part.glued_mc,
+        "flattened": part.flattened_mc,
+        "fitted": part.fitted_mc,
+    }
+
+
+def finding_entry(finding: Finding) -> dict[str, Any]:
+    return {
+        "check": finding.check,
+        "severity": finding.severity,
+        "parts": list(finding.parts),
+        "keys": list(finding.keys),
+        "message": finding.message,
+        "remedy": finding.remedy,
+        "month": None if finding.month is None else MONTHS[finding.month],
+        "figures": dict(finding.figures),
+    }
+
+
+def _course_entry(course: Course | None, solved: SolvedPart) -> dict[str, Any]:
+    days = {"driest": solved.driest_day, "wettest": solved.wettest_day}
+    entry: dict[str, Any] = {}
+    for name in ("today", "driest", "wettest"):
+        reading = None if course is None else course.today if name == "today" else course.on(days[name])
+        entry[f"{name}_mm"] = _rounded(reading.value) if reading else None
+        if reading is not None and reading.open:
+            entry[f"{name}_range_mm"] = [_rounded(reading.least), _rounded(reading.most)]
+        if name != "today":
+            entry[f"{name}_month"] = MONTHS[month_of_day(days[name])] if reading and solved.moves else None
+    return entry
+
+
+def _fact(fact: Fact[Any]) -> dict[str, str]:
+    return {"origin": fact.origin, "reason": fact.reason}
+
+
+def _axes(rows: Any) -> list[list[float]]:
+    return [[round(float(v), 9) + 0.0 for v in row] for row in rows]
+
+
+def _rounded(value: float | None, digits: int = 3) -> float | None:
+    return None if value is None else round(float(value), digits) + 0.0

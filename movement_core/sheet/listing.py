@@ -1,0 +1,49 @@
+"""Lists of what is known, for the terminal: woods and materials, years of air."""
+
+from __future__ import annotations
+
+from movement_core.air.presets import all_years
+from movement_core.air.year import MONTHS
+from movement_core.errors import UnknownName
+from movement_core.wood import all_species
+
+
+def list_species(word: str = "") -> str:
+    """One line a species: name, botanical name, movement per 1 % of moisture, and how well that is known.
+
+    Raises
+    ------
+    UnknownName : no species or material has the word in its name.
+    """
+    wanted = word.strip().lower()
+    lines = []
+    for species in all_species():
+        names = (species.name, species.botanical or "", *species.trade_names)
+        if wanted and not any(wanted in name.lower() for name in names):
+            continue
+        source = species.sources.get("tangential_coefficient")
+        lines.append(
+            f"{species.name:34} {species.botanical or '':34} {100 * species.radial_coefficient:6.3f} "
+            f"{100 * species.tangential_coefficient:6.3f}  {source.provenance if source else ''}"
+        )
+    if not lines:
+        raise UnknownName(f"no wood or material has {word!r} in its name", todo="try a shorter word")
+    heading = f"{'name':34} {'botanical':34} {'radial':>6} {'tang.':>6}  coefficients are"
+    note = "Radial and tangential: percent of size for each 1 % of moisture content."
+    return "\n".join([heading, *lines, note])
+
+
+def list_years(word: str = "") -> str:
+    """One block a year of air: name, driest and wettest month with moisture, and what it rests on."""
+    lines = []
+    for year in all_years():
+        if word.strip().lower() not in year.name.lower():
+            continue
+        dry, wet = year.driest_month, year.wettest_month
+        lines.append(
+            f"{year.name:32} {year.moisture[dry]:5.1f} % in {MONTHS[dry]}, {year.moisture[wet]:.1f} % in {MONTHS[wet]}"
+            f"\n    {year.basis}"
+        )
+    if not lines:
+        raise UnknownName(f"no year of air has {word!r} in its name", todo="try a shorter word")
+    return "\n".join(lines)
