@@ -4,7 +4,26 @@ Python and numpy only; knows nothing of the CAD host.
 """
 
 from movement_core.air.emc import equilibrium_moisture
+from movement_core.air.presets import all_years, find_year
 from movement_core.air.year import Year
+from movement_core.section.board import Board
+from movement_core.section.field import free_shape
+from movement_core.section.panel import Panel
+from movement_core.section.rings import Rings
+from movement_core.wood import Species, all_species, dimension_change, find_species
 
 __version__ = "0.1.0"
-__all__ = ["Year", "equilibrium_moisture"]
+__all__ = [
+    "Board",
+    "Panel",
+    "Rings",
+    "Species",
+    "Year",
+    "all_species",
+    "all_years",
+    "dimension_change",
+    "equilibrium_moisture",
+    "find_species",
+    "find_year",
+    "free_shape",
+]
