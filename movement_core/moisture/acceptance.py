@@ -1,0 +1,106 @@
+"""Is this stock ready for that home, and if not, how long till it is.
+
+The trade asks stock to be within 2 % of its moisture in use, the core included (common practice). Use is
+the mean of the year the piece will live in; wood within the range of that year is inside what it will meet
+anyway.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from movement_core.air.daily import Air, daily_moisture
+from movement_core.moisture.events import BoardInAir, days_to_come_within
+from movement_core.moisture.marching import DEFAULT_CELLS, March, grid, march
+from movement_core.moisture.meter import mean_of_core_and_skin, parabolic_profile
+from movement_core.moisture.transport import within
+
+WITHIN_MC = 2.0  # percent points from the moisture in use (common practice)
+CORE_TO_SKIN_MC = (
+    1.5  # percent points between core and skin before milling (own; the trade says "dry to the core")
+)
+LONGEST_WAIT_DAYS = 730.0
+
+
+@dataclass(frozen=True)
+class Acceptance:
+    """Whether stock may be worked for a home.
+
+    Attributes
+    ----------
+    ready : both conditions hold. reasons : what does not hold, in words; empty when ready.
+    mean_mc, target_mc : percent, of the stock and of its use. core_minus_skin_mc : percent.
+    home_range_mc : driest and wettest of the home's year, percent.
+    days_to_wait : in the room given, until both hold; None if they never do within two years there.
+    room_mc : what the room would bring it to. notes : what was taken for granted.
+    """
+
+    ready: bool
+    reasons: tuple[str, ...]
+    mean_mc: float
+    target_mc: float
+    core_minus_skin_mc: float
+    home_range_mc: tuple[float, float]
+    days_to_wait: float | None
+    room_mc: float
+    notes: tuple[str, ...] = ()
+
+
+def acceptance(
+    stock: BoardInAir,
+    home: Air,
+    core_mc: float,
+    skin_mc: float | None = None,
+    *,
+    within_mc: float = WITHIN_MC,
+    core_to_skin_mc: float = CORE_TO_SKIN_MC,
+) -> Acceptance:
+    """Judge stock by its core and skin moisture, and say how long it must wait in the room it lies in.
+
+    Parameters
+    ----------
+    stock : the board and the room it waits in (stickered: both faces bare).
+    home : the year it is meant for. core_mc, skin_mc : percent; no skin given: taken as even, and said.
+    within_mc, core_to_skin_mc : tolerances, percent points.
+    """
+    core = float(within(core_mc, "core moisture", 0.0, 30.0, "%"))
+    skin = core if skin_mc is None else float(within(skin_mc, "skin moisture", 0.0, 30.0, "%"))
+    tolerance = float(within(within_mc, "tolerance", 0.1, 10.0, "%"))
+    year = daily_moisture(home)
+    target, mean = float(year.mean()), float(mean_of_core_and_skin(core, skin))
+    reasons = []
+    if abs(mean - target) > tolerance:
+        way = "damper" if mean > target else "drier"
+        reasons.append(f"{abs(mean - target):.1f} % {way} than in use ({target:.1f} %)")
+    if abs(core - skin) > core_to_skin_mc:
+        reasons.append(f"core {core:.1f} %, skin {skin:.1f} %: not even through its thickness")
+    middles, _ = grid(stock.thickness_mm, DEFAULT_CELLS)
+    profile = parabolic_profile(core, skin, middles / stock.thickness_mm)
+    waiting = march(
+        stock.thickness_mm, profile, [stock.spell(LONGEST_WAIT_DAYS)], stock.rate((mean + stock.air_mc) / 2)
+    )
+    wait = 0.0 if not reasons else _wait(waiting, target, tolerance, core_to_skin_mc)
+    return Acceptance(
+        not reasons,
+        tuple(reasons),
+        mean,
+        target,
+        core - skin,
+        (float(year.min()), float(year.max())),
+        wait,
+        stock.air_mc,
+        () if skin_mc is not None else ("no skin reading: taken as even from core to skin",),
+    )
+
+
+def _wait(course: March, target: float, tolerance: float, core_to_skin: float) -> float | None:
+    """First day from which the mean is near the target and the board even, for good."""
+    near = days_to_come_within(course, target, tolerance)
+    skin = (course.show_mc + course.back_mc) / 2
+    uneven = np.nonzero(np.abs(course.core_mc - skin) > core_to_skin)[0]
+    if near is None or (uneven.size and uneven[-1] + 1 >= course.time_days.size):
+        return None
+    even = float(course.time_days[uneven[-1] + 1]) if uneven.size else 0.0
+    return max(near, even)
