@@ -118,8 +118,10 @@ def wait_until() -> Callable[..., None]:
 
 @pytest.fixture(scope="session")
 def main_window() -> QtWidgets.QMainWindow:
-    """The host's main window, filling the virtual screen."""
+    """The host's main window, filling the virtual screen, with the model tree and no console."""
     window = FreeCADGui.getMainWindow()
+    for panel in window.findChildren(QtWidgets.QDockWidget):
+        panel.setVisible(panel.objectName() in ("Combo View", "Model"))
     window.showNormal()
     window.setGeometry(0, 0, *SIZE)
     process(0.5)

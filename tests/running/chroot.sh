@@ -6,6 +6,7 @@
 #   chroot.sh build RELEASE DIR                    make the tree, or add what a finished one lacks
 #   chroot.sh run   DIR PROJECT COMMAND [ARG...]   PROJECT is mounted read-only on /project, $OUT writable on /out
 #   chroot.sh clean DIR
+#   chroot.sh mirror | network RELEASE DIR MIRROR  name the mirror; give a tree this machine's way to it
 #
 # Needs root, debootstrap, util-linux. The mirror comes from this machine's own apt configuration; override with
 # MIRROR=uri. Every run has mount and process namespaces of its own: nothing stays mounted, nothing stays running,
@@ -75,6 +76,15 @@ base() {     # the bare system, once
     touch "$dir/.debootstrap-ok"
 }
 
+network() {  # this machine's way to the network: names, certificates, apt's own settings
+    local release=$1 dir=$2 uri=$3
+    cp -L /etc/resolv.conf /etc/hosts "$dir/etc/"
+    mkdir -p "$dir/etc/ssl/certs"; cp -Lr /etc/ssl/certs/. "$dir/etc/ssl/certs/" 2>/dev/null || true
+    { apt-config dump | grep -E '^Acquire::(http|https|Check|Retries|Languages|Max-Default-Age)' || true; } \
+        >"$dir/etc/apt/apt.conf.d/99host"
+    echo "deb $uri $release main" >"$dir/etc/apt/sources.list"
+}
+
 build() {
     can
     local release=$1 dir=$2
@@ -83,12 +93,7 @@ build() {
     if ready "$dir"; then echo "chroot: $dir is ready"; return; fi
     local uri; uri=$(mirror); [ -n "$uri" ] || die "no Debian mirror in apt's configuration; set MIRROR"
     base "$release" "$dir" "$uri"
-    # this machine's way to the network: names, certificates, apt's own settings
-    cp -L /etc/resolv.conf /etc/hosts "$dir/etc/"
-    mkdir -p "$dir/etc/ssl/certs"; cp -Lr /etc/ssl/certs/. "$dir/etc/ssl/certs/" 2>/dev/null || true
-    { apt-config dump | grep -E '^Acquire::(http|https|Check|Retries|Languages|Max-Default-Age)' || true; } \
-        >"$dir/etc/apt/apt.conf.d/99host"
-    echo "deb $uri $release main" >"$dir/etc/apt/sources.list"
+    network "$release" "$dir" "$uri"
     # shellcheck disable=SC2046
     (apart install "$dir" $(lacking "$dir"))
     [ -z "$(lacking "$dir")" ] || die "not installed: $(lacking "$dir" | tr '\n' ' ')"
@@ -102,10 +107,10 @@ __run() {
     mount --bind "$project" "$dir/project"
     mount -o remount,bind,ro "$dir/project"
     mount --bind "$out" "$dir/out"
-    mount -t tmpfs tmpfs "$dir/tmp"; chmod 1777 "$dir/tmp"
+    mount -t tmpfs tmpfs "$dir/tmp"; chmod 1777 "$dir/tmp"; mkdir -m 700 "$dir/tmp/run"
     # Nothing of the caller's environment goes in, but what the command line itself sets with `env`.
     exec chroot "$dir" /usr/bin/env -i PATH=/usr/local/bin:/usr/bin:/bin:/usr/sbin:/sbin HOME=/tmp \
-        XDG_RUNTIME_DIR=/tmp LC_ALL=C.UTF-8 TERM=dumb PYTHONDONTWRITEBYTECODE=1 \
+        XDG_RUNTIME_DIR=/tmp/run LC_ALL=C.UTF-8 TERM=dumb PYTHONDONTWRITEBYTECODE=1 \
         /bin/sh -c 'cd /project && exec "$@"' sh "$@"
 }
 
@@ -137,7 +142,9 @@ case "${1:-}" in
     ready) [ $# = 2 ] || die "ready DIR"; ready "$2" ;;
     build) [ $# = 3 ] || die "build RELEASE DIR"; build "$2" "$3" ;;
     run) [ $# -ge 4 ] || die "run DIR PROJECT COMMAND..."; shift; run "$@" ;;
+    mirror) mirror ;;
+    network) [ $# = 4 ] || die "network RELEASE DIR MIRROR"; network "$2" "$3" "$4" ;;
     clean) [ $# = 2 ] || die "clean DIR"; clean "$2" ;;
     __install|__run) c=$1; shift; "$c" "$@" ;;
-    *) sed -n '2,12p' "$0"; exit 2 ;;
+    *) sed -n '2,14p' "$0"; exit 2 ;;
 esac
