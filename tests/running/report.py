@@ -31,7 +31,7 @@ def table(outcomes: list[Outcome]) -> str:
         counts: tuple[str, str, str] = (str(each.passed), str(each.failed), str(each.skipped))
         if each.is_tool:
             counts = ("-" if each.failed else "ok", "failed" if each.failed else "-", "-")
-        rows.append((each.suite, each.where, *counts, f"{each.seconds:.0f} s", each.remark))
+        rows.append((each.suite, each.where, *counts, f"{each.seconds:.0f} s", each.remark.split("\n")[0]))
     widths = [max(len(row[column]) for row in rows) for column in range(7)]
     text = []
     for row in rows:
