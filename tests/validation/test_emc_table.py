@@ -29,13 +29,13 @@ def test_every_cell_of_the_handbook_table_within_a_tenth_of_a_percent():
 
 
 def test_inch_pound_coefficients_give_the_same_moisture_as_metric_ones():
-    """Both printings of Eq. 4-5: over the table's range of 30 to 210 °F they part by less than 0.1 %."""
+    """Both printings of Eq. 4-5: over the table's range of 30 to 210 °F they part by 0.013 % at most."""
     fahrenheit, rh = np.meshgrid(np.linspace(30, 210, 60), np.linspace(5, 95, 60))
     W, K, K1, K2 = (c0 + c1 * fahrenheit + c2 * fahrenheit**2 for c0, c1, c2 in _polynomials("imperial_F"))
     kh = K * rh / 100
     imperial = 1800 / W * (kh / (1 - kh) + (K1 * kh + 2 * K1 * K2 * kh**2) / (1 + K1 * kh + K1 * K2 * kh**2))
     metric = equilibrium_moisture((fahrenheit - 32) / 1.8, rh)
-    assert np.max(np.abs(imperial - metric)) < 0.1
+    assert np.max(np.abs(imperial - metric)) < 0.02
 
 
 @pytest.mark.parametrize("anchor", published_rows("moisture_anchor_points"), ids=lambda a: a["rh_percent"])
