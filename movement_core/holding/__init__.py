@@ -1,0 +1,1 @@
+"""What holding a panel flat takes: the plate on its frame, fasteners, battens, and the attachment plan."""

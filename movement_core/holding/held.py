@@ -1,0 +1,202 @@
+"""What holding a panel gave: its surface, how far it is out of flat, where it lifts, and every force."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from movement_core.holding import basis
+from movement_core.holding.model import LoadCase, Plate
+
+if TYPE_CHECKING:
+    from movement_core.holding.plate import Trial
+
+Array = NDArray[np.float64]
+
+LIFT_MM = 0.05  # a gap a maker can find with a thin feeler (own)
+
+DEEP_BENDING = "bent by more than half its thickness: beyond thin-plate theory, forces are a guess"
+DEEP_CUP = "free cup more than half its thickness: a curved panel is stiffer than shown, forces are too low"
+ROCKS = "free to rock: what it stands on or is held by lies on one line"
+GIVES_WAY = "an anchor gives way at its limit"
+
+
+@dataclass(frozen=True, eq=False)
+class BeamResult:
+    """One batten or breadboard end: its own bend (range of its line), greatest moment, its joints' pulls."""
+
+    name: str
+    bend_mm: float
+    moment_n_mm: float
+    joint_force_n: Array  # (j,) positive: panel pulled toward the beam
+    joint_points_mm: Array  # (j, 2)
+
+
+@dataclass(frozen=True)
+class Lifted:
+    """A stretch of a bearing that the panel has left: its two ends and the widest gap, mm."""
+
+    bearing: int
+    start_mm: tuple[float, float]
+    end_mm: tuple[float, float]
+    gap_mm: float
+
+
+@dataclass(frozen=True, eq=False)
+class Held:
+    """The panel in one load case; lengths mm, forces N, heights above the plane of the support.
+
+    Attributes
+    ----------
+    along_mm, across_mm, height_mm : (p,), (q,), (p, q) the surface; glue lines are among ``across_mm``.
+    out_of_flat_mm : range of the surface about its best plane: what a straightedge and winding sticks show.
+    deflection_mm : greatest elastic deflection from the free shape, about its best plane.
+    anchor_force_n, anchor_lift_mm : (a,) pull in each anchor (negative: push), and the panel's lift there.
+    contact_force_n, contact_gap_mm : (m,) push of the frame at each contact point, and the gap where none.
+    edge_pressure_n_mm : (m,) the push per mm of edge.
+    lifted : stretches of bearing with a gap above 0.05 mm.
+    beams : one result for each beam.
+    flags : plain sentences on what the figures do not cover.
+    coefficients : (N,) unknowns, to start a similar trial from.
+    steps : Newton steps taken.
+    """
+
+    case: str
+    along_mm: Array
+    across_mm: Array
+    height_mm: Array
+    out_of_flat_mm: float
+    deflection_mm: float
+    anchor_force_n: Array
+    anchor_lift_mm: Array
+    contact_points_mm: Array
+    contact_force_n: Array
+    contact_gap_mm: Array
+    edge_pressure_n_mm: Array
+    lifted: tuple[Lifted, ...]
+    beams: tuple[BeamResult, ...]
+    flags: tuple[str, ...]
+    coefficients: Array
+    steps: int
+
+    @property
+    def worst_anchor_n(self) -> float:
+        """Greatest pull in an anchor, N; 0 without anchors."""
+        return float(np.max(self.anchor_force_n, initial=0.0))
+
+
+def surface_result(
+    trial: Trial,
+    case: LoadCase,
+    coefficients: Array,
+    *,
+    anchor_points_mm: Array,
+    anchor_force_n: Array,
+    anchor_lift_mm: Array,
+    contact_force_n: Array,
+    contact_gap_mm: Array,
+    beams: tuple[BeamResult, ...],
+    steps: int,
+    carried: bool,
+) -> Held:
+    """Sample the surface on a grid and read off the figures."""
+    from movement_core.holding.plate import free_height  # the two modules are one; split for length
+
+    plate, (n_along, n_across) = trial.plate, trial.terms
+    along = np.linspace(-plate.length_mm / 2, plate.length_mm / 2, 33)
+    across = _across_samples(plate, case)
+    own = coefficients[: n_along * n_across].reshape(n_along, n_across)
+    elastic = (
+        basis.values(along, plate.length_mm, n_along) @ own @ basis.values(across, plate.width_mm, n_across).T
+    )
+    grid = np.stack(np.meshgrid(along, across, indexing="ij"), axis=-1).reshape(-1, 2)
+    free = free_height(plate, case, grid).reshape(elastic.shape)
+    height = free + elastic
+    off_plane = _off_best_plane(elastic, along, across)
+    deflection = float(np.max(np.abs(off_plane)))
+    flags = []
+    if deflection > plate.thickness_mm / 2:
+        flags.append(DEEP_BENDING)
+    if np.ptp(_off_best_plane(free, along, across)) > plate.thickness_mm / 2 and deflection > 1e-3:
+        flags.append(DEEP_CUP)
+    contacts = trial.contacts
+    loaded = np.vstack(
+        [contacts.points_mm[contact_force_n > 1e-6], anchor_points_mm[np.abs(anchor_force_n) > 0.1]]
+    )
+    if carried and _narrowest(loaded) < 0.1 * min(plate.length_mm, plate.width_mm):
+        flags.append(ROCKS)
+    return Held(
+        case.name,
+        along,
+        across,
+        height,
+        float(np.ptp(_off_best_plane(height, along, across))),
+        deflection,
+        anchor_force_n,
+        anchor_lift_mm,
+        contacts.points_mm,
+        contact_force_n,
+        contact_gap_mm,
+        contact_force_n / contacts.reach_mm,
+        _lifted(trial, contact_gap_mm),
+        beams,
+        tuple(flags),
+        coefficients,
+        steps,
+    )
+
+
+def _across_samples(plate: Plate, case: LoadCase) -> Array:
+    half = plate.width_mm / 2
+    lines = np.array(case.free.lines_mm + (case.free_far.lines_mm if case.free_far else ()))
+    return np.unique(np.concatenate([np.linspace(-half, half, 41), lines[np.abs(lines) < half]]))
+
+
+def _off_best_plane(height: Array, along: Array, across: Array) -> Array:
+    """Heights about their least-squares plane, each sample weighted by the length it stands for."""
+    weight_along, weight_across = _trapezoid(along), _trapezoid(across)
+    weight = np.outer(weight_along, weight_across)
+    u = along - weight_along @ along / weight_along.sum()
+    v = across - weight_across @ across / weight_across.sum()
+    centred = height - np.sum(weight * height) / weight.sum()
+    tilt_u = np.sum(weight * centred * u[:, None]) / np.sum(weight * u[:, None] ** 2)
+    tilt_v = np.sum(weight * centred * v[None, :]) / np.sum(weight * v[None, :] ** 2)
+    result: Array = centred - tilt_u * u[:, None] - tilt_v * v[None, :]
+    return result
+
+
+def _trapezoid(places: Array) -> Array:
+    steps = np.diff(places)
+    return np.concatenate([steps[:1], steps[:-1] + steps[1:], steps[-1:]]) / 2
+
+
+def _narrowest(points: ArrayLike) -> float:
+    """Least width of a set of points over all directions: 0 for points on one line or fewer than three."""
+    places = np.asarray(points, dtype=float).reshape(-1, 2)
+    if len(places) < 3:
+        return 0.0
+    angles = np.linspace(0, np.pi, 60, endpoint=False)
+    return float(np.min(np.ptp(places @ np.stack([np.cos(angles), np.sin(angles)]), axis=0)))
+
+
+def _lifted(trial: Trial, gap: Array) -> tuple[Lifted, ...]:
+    contacts = trial.contacts
+    found = []
+    for first, last in contacts.runs:
+        open_here = np.concatenate([[False], gap[first:last] > LIFT_MM, [False]])
+        starts = np.nonzero(~open_here[:-1] & open_here[1:])[0] + first
+        ends = np.nonzero(open_here[:-1] & ~open_here[1:])[0] + first
+        for a, b in zip(starts, ends):
+            head, tail = contacts.points_mm[a], contacts.points_mm[b - 1]
+            found.append(
+                Lifted(
+                    int(contacts.bearing[a]),
+                    (float(head[0]), float(head[1])),
+                    (float(tail[0]), float(tail[1])),
+                    float(np.max(gap[a:b])),
+                )
+            )
+    return tuple(found)
