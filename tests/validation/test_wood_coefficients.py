@@ -107,6 +107,51 @@ def test_derived_woods_are_marked_derived_and_keep_the_rule():
         assert "derived" in wood.basis
 
 
+def test_derived_woods_stand_on_their_printed_shrinkage():
+    """All woods of the shrinkage tables that the coefficient table lacks, and the European ones."""
+    printed = {row["row"]: row for row in SHRINKAGES} | {
+        row["wood"]: row for row in published_rows("panel_paintings_shrinkage") if row["wood"]
+    }
+    checked = set()
+    for name, row in printed.items():
+        if not row["tangential"] or name == "Oak, black":
+            continue
+        wood = find_species(name)
+        if wood.sources["radial_coefficient"].provenance == DERIVED:
+            s = (float(row["radial"]), float(row["tangential"]))
+            assert (wood.radial_shrinkage, wood.tangential_shrinkage) == s, name
+            checked.add(wood.name)
+    eastern = find_species("eastern black oak")  # printed as "Oak, black"
+    assert (eastern.radial_shrinkage, eastern.tangential_shrinkage) == (4.4, 11.1)
+    derived = {wood.name for wood in WOODS if wood.sources["radial_coefficient"].provenance == DERIVED}
+    assert derived - checked == {eastern.name, "Hornbeam", "Birch, European", "Pear"}
+
+
+def test_strengths_are_the_printed_ones_and_none_is_invented():
+    same_wood = {"Oak, black": "Oak, eastern black"}  # the strength table's is the eastern one
+    woods = {wood.name: wood for wood in WOODS}
+    for row in published_rows("handbook_strength"):
+        wood = woods.get(same_wood.get(row["row"], row["row"])) or woods.get(_alias(row["row"]))
+        if wood is None:
+            assert row["row"] in ("Pine, sand", "Pine, spruce"), row["row"]  # no shrinkage is published
+            continue
+        for field in (
+            "specific_gravity_12",
+            "moe_mpa",
+            "compression_perp_mpa",
+            "shear_mpa",
+            "tension_perp_mpa",
+        ):
+            assert getattr(wood, field) == (float(row[field]) if row[field] else None), (wood.name, field)
+
+
+def _alias(row):
+    try:
+        return find_species(row).name
+    except LookupError:
+        return ""
+
+
 @pytest.mark.parametrize("table, apart", [("4-3", 16), ("4-4", 9)])
 def test_volumetric_shrinkage_is_not_the_two_directions_combined(table, apart):
     """A check of the transcription, and the reason why none is ever derived from the other."""
