@@ -17,7 +17,7 @@ if [ "${1:-}" = __inside ]; then     # in namespaces of its own
     mount -t proc proc "$dir/proc"
     mount --rbind /dev "$dir/dev"
     exec chroot "$dir" /usr/bin/env -i PATH=/usr/local/bin:/usr/bin:/bin:/usr/sbin:/sbin HOME=/root TERM=dumb \
-        ${PIP_CERT:+PIP_CERT="$PIP_CERT"} /bin/sh -c "cd /root/clone && $1" </dev/null
+        ${PIP_CERT:+PIP_CERT=/etc/ssl/this-machine.crt} /bin/sh -c "cd /root/clone && $1" </dev/null
 fi
 
 inside() {
@@ -36,6 +36,8 @@ script=/usr/share/debootstrap/scripts
 echo "== minimal root of $release, with python3"
 debootstrap --variant=minbase --include=python3 "$release" "$dir" "$uri" "$script" >"$dir.debootstrap.log" 2>&1
 bash "$here/chroot.sh" network "$release" "$dir" "$uri"
+# certificates that this machine needs for its way to the package index; the root's own list replaces the usual file
+[ -z "${PIP_CERT:-}" ] || cp -L "$PIP_CERT" "$dir/etc/ssl/this-machine.crt"
 git clone -q "$project" "$dir/root/clone"
 
 [ $# -gt 0 ] || set -- "python3 -m workbench_pkg demo" "python3 -m tests" \

@@ -59,9 +59,10 @@ class TestRun:
                 done, pending = wait(pending, return_when=FIRST_COMPLETED)
                 for future in done:
                     pending |= {pool.submit(step) for step in future.result()}
-        finally:  # also when interrupted: nothing is left running
+        finally:  # also when interrupted: nothing more is begun, nothing is left running
+            pool.shutdown(wait=False, cancel_futures=True)
             self.runner.stop()
-            pool.shutdown(cancel_futures=True)
+            pool.shutdown()
         return self._report()
 
     def _set_up(self) -> list[Step]:
@@ -152,8 +153,9 @@ class TestRun:
         self._add(Outcome("host", name, 0, 1, 0, 0.0, f"left out: {why}"))
 
     def _not_set_up(self, names: list[str], error: SetupError) -> list[Step]:
+        print(error, flush=True)
         for name in names:
-            self._add(Outcome(name, "-", 0, 1, 0, 0.0, str(error)))
+            self._add(Outcome(name, "-", 0, 1, 0, 0.0, "not set up"))
         return []
 
     def _report(self) -> int:
@@ -192,8 +194,8 @@ def parse(argv: list[str]) -> tuple[argparse.Namespace, list[str]]:
 def main(argv: list[str]) -> int:
     """Exit code of the test command: 0 all passed, 1 something failed, 2 it could not be set up."""
     options, extra = parse(argv)
-    words = [word for word in argv[: argv.index("--")] if "--" in argv] if "--" in argv else argv
-    again = shlex.join(["python3", "-m", "tests", *dict.fromkeys(["--install", *words])])
+    ours = argv[: argv.index("--")] if "--" in argv else argv
+    again = shlex.join(["python3", "-m", "tests", *dict.fromkeys(["--install", *ours])])
     os.chdir(ROOT)
     try:
         return TestRun(options, extra, again).run()

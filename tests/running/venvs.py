@@ -117,5 +117,5 @@ def _fill(python: Path, missing: list[str], install: bool, again: str) -> None:
         text=True,
     )
     if done.returncode != 0:
-        last = "\n  ".join(done.stdout.strip().splitlines()[-8:])
+        last = "\n  ".join(done.stdout.strip().splitlines()[-3:])
         raise SetupError(f"pip could not install {', '.join(missing)}:\n  {last}")
