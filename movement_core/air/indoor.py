@@ -1,0 +1,187 @@
+"""From the weather outside to the air in the rooms: warmed, moistened by living, held by machines.
+
+Air that comes in keeps its vapour; warming it only lowers its relative humidity. Living adds some grams a
+cubic metre, less as windows open in the warm season (EN ISO 13788, classes recalled). A humidifier holds a
+lower limit, a dehumidifier an upper one; a cooler's coil dries the air to its own dew point.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from movement_core.air.daily import Air, DailyAir
+from movement_core.air.moist_air import (
+    STANDARD_PRESSURE_PA,
+    VAPOUR_GAS_CONSTANT,
+    WATER_TO_AIR_MASS,
+    humidity_ratio,
+    relative_humidity,
+    saturation_pressure,
+    vapour_pressure,
+)
+from movement_core.air.year import Year
+from movement_core.errors import InputError
+
+Array = NDArray[np.float64]
+Flags = NDArray[np.bool_]
+
+# EN ISO 13788 humidity classes, excess of vapour at and below 0 °C outside, g/m³, falling to none at 20 °C
+# (recalled): stores 2, offices and shops 4, dwellings with few people 6, with many 8. Draughty old houses
+# are nearer to 2.
+DEFAULT_GAIN_G_M3 = 4.0
+GAIN_FULL_AT_C, GAIN_NONE_AT_C = 0.0, 20.0
+
+
+@dataclass(frozen=True)
+class Rooms:
+    """How the rooms are kept.
+
+    Attributes
+    ----------
+    heating_c : held at least this warm; None = unheated. cooling_c : held at most this warm; None = not
+        cooled.
+    warmer_by_c : sun, people and lamps keep a house that is neither heated nor cooled above the outside by
+        this.
+    moisture_gain_g_m3 : vapour from living at and below 0 °C outside, g/m³, falling to none at 20 °C.
+    humidifier_rh, dehumidifier_rh : lowest and highest humidity held, percent; None = no such machine.
+    coil_c : temperature of the cooler's coil, which sets how dry it leaves the air.
+    """
+
+    heating_c: float | None = 20.0
+    cooling_c: float | None = None
+    warmer_by_c: float = 2.0
+    moisture_gain_g_m3: float = DEFAULT_GAIN_G_M3
+    humidifier_rh: float | None = None
+    dehumidifier_rh: float | None = None
+    coil_c: float = 12.0
+
+    def __post_init__(self) -> None:
+        for name, low, high, unit in (
+            ("heating_c", 0, 35, "°C"),
+            ("cooling_c", 10, 40, "°C"),
+            ("warmer_by_c", 0, 15, "°C"),
+            ("moisture_gain_g_m3", 0, 20, "g/m³"),
+            ("humidifier_rh", 1, 95, "%"),
+            ("dehumidifier_rh", 5, 99, "%"),
+            ("coil_c", 1, 25, "°C"),
+        ):
+            value = getattr(self, name)
+            if value is not None and not low <= value <= high:
+                raise InputError(
+                    f"{value:g} {unit}",
+                    where=f"rooms, {name}",
+                    allowed=f"{low} to {high} {unit}",
+                    todo="°F must be converted first" if unit == "°C" else "",
+                )
+        for lower, upper in (("heating_c", "cooling_c"), ("humidifier_rh", "dehumidifier_rh")):
+            low_value, high_value = getattr(self, lower), getattr(self, upper)
+            if low_value is not None and high_value is not None and low_value > high_value:
+                raise InputError(
+                    f"{lower} {low_value:g} is above {upper} {high_value:g}",
+                    where="rooms",
+                    allowed="the lower limit below the upper one",
+                )
+
+
+@dataclass(frozen=True, eq=False)
+class IndoorAir:
+    """Air in the rooms, and what the machines did; every field of the shape of the weather given.
+
+    Attributes
+    ----------
+    temperature_c, rh_percent : the rooms' air.
+    humidity_ratio_kg : kg/kg.
+    humidified, dehumidified, cooled : where a machine worked.
+    condensing : where even the rooms' air could not hold its vapour: water on walls and panes, RH is 100.
+    """
+
+    temperature_c: Array
+    rh_percent: Array
+    humidity_ratio_kg: Array
+    humidified: Flags
+    dehumidified: Flags
+    cooled: Flags
+    condensing: Flags
+
+
+def indoor_air(
+    outdoor_temperature_c: ArrayLike,
+    outdoor_rh_percent: ArrayLike,
+    rooms: Rooms,
+    *,
+    pressure_pa: float = STANDARD_PRESSURE_PA,
+    below_freezing: str = "water",
+) -> IndoorAir:
+    """Air in the rooms for any weather: hours, days or months, any shape.
+
+    Parameters
+    ----------
+    outdoor_temperature_c, outdoor_rh_percent : °C and percent; they broadcast.
+    pressure_pa : air pressure, 50 000 to 110 000.
+    below_freezing : "water" as weather stations report, "ice" otherwise (see ``saturation_pressure``).
+
+    Monthly means in give monthly means out within some 3 % RH of the hourly way (validation tests).
+    """
+    if not 5e4 <= pressure_pa <= 1.1e5:
+        raise InputError(f"{pressure_pa:g} Pa", where="air pressure", allowed="50 000 to 110 000 Pa")
+    outside, rh = np.broadcast_arrays(
+        np.asarray(outdoor_temperature_c, dtype=np.float64), np.asarray(outdoor_rh_percent, dtype=np.float64)
+    )
+    ratio = np.asarray(humidity_ratio(outside, rh, pressure_pa, below_freezing=below_freezing))
+    free = outside + rooms.warmer_by_c
+    inside = free if rooms.heating_c is None else np.maximum(free, rooms.heating_c)
+    cooled = np.zeros(outside.shape, dtype=bool) if rooms.cooling_c is None else inside > rooms.cooling_c
+    if rooms.cooling_c is not None:
+        inside = np.minimum(inside, rooms.cooling_c)
+    taper = np.clip((GAIN_NONE_AT_C - outside) / (GAIN_NONE_AT_C - GAIN_FULL_AT_C), 0.0, 1.0)
+    gain_pa = rooms.moisture_gain_g_m3 * taper / 1000 * VAPOUR_GAS_CONSTANT * (inside + 273.15)
+    vapour = np.asarray(vapour_pressure(ratio, pressure_pa)) + gain_pa
+    saturated = np.asarray(saturation_pressure(inside))
+    coil = np.asarray(saturation_pressure(rooms.coil_c))
+    vapour = np.where(cooled, np.minimum(vapour, coil), vapour)
+    humidified = np.zeros(outside.shape, dtype=bool)
+    dehumidified = np.zeros(outside.shape, dtype=bool)
+    if rooms.dehumidifier_rh is not None:
+        most = saturated * rooms.dehumidifier_rh / 100
+        dehumidified = vapour > most
+        vapour = np.minimum(vapour, most)
+    if rooms.humidifier_rh is not None:
+        least = saturated * rooms.humidifier_rh / 100
+        humidified = vapour < least
+        vapour = np.maximum(vapour, least)
+    condensing = vapour > saturated
+    vapour = np.minimum(vapour, saturated)
+    ratio = WATER_TO_AIR_MASS * vapour / (pressure_pa - vapour)
+    humidity = np.where(condensing, 100.0, np.minimum(relative_humidity(inside, ratio, pressure_pa), 100.0))
+    return IndoorAir(inside, humidity, ratio, humidified, dehumidified, cooled, condensing)
+
+
+def _describe(rooms: Rooms) -> str:
+    words = ["unheated" if rooms.heating_c is None else f"heated to {rooms.heating_c:g} °C"]
+    if rooms.cooling_c is not None:
+        words.append(f"cooled to {rooms.cooling_c:g} °C")
+    if rooms.humidifier_rh is not None:
+        words.append(f"humidified to {rooms.humidifier_rh:g} %")
+    if rooms.dehumidifier_rh is not None:
+        words.append(f"dried to {rooms.dehumidifier_rh:g} %")
+    return ", ".join([*words, f"living adds {rooms.moisture_gain_g_m3:g} g/m³ in frost"])
+
+
+def indoor_year(
+    outdoor: Air, rooms: Rooms, *, name: str = "", below_freezing: str = "water"
+) -> Year | DailyAir:
+    """The rooms' year for the outdoor year: months in, months out; days in, days out."""
+    air = indoor_air(outdoor.temperature_c, outdoor.rh_percent, rooms, below_freezing=below_freezing)
+    wet = (
+        f"; water condenses in {int(air.condensing.sum())} of {air.condensing.size} steps"
+        if air.condensing.any()
+        else ""
+    )
+    basis = f"rooms {_describe(rooms)}; weather: {outdoor.basis}{wet}"
+    label = name or f"indoors, {outdoor.name}"
+    if isinstance(outdoor, DailyAir):
+        return DailyAir(label, air.temperature_c, air.rh_percent, basis)
+    return Year(label, tuple(air.temperature_c.tolist()), tuple(air.rh_percent.tolist()), basis)
