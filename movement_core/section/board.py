@@ -27,15 +27,17 @@ class MovesAcrossGrain(Protocol):
     def tangential_coefficient(self) -> float: ...
 
 
-def checked_size(value: float, what: str, where: str, allowed: tuple[float, float]) -> float:
-    """A finite length within ``allowed``, or an InputError that names the board, the value and the range."""
+def checked_size(
+    value: float, what: str, where: str, allowed: tuple[float, float], unit: str = " mm"
+) -> float:
+    """A finite number within ``allowed``, or an InputError that names the board, the value and the range."""
     number = float(numbers(value, what, where=where))
     if not allowed[0] <= number <= allowed[1]:
         raise InputError(
-            f"{what} {number:g} mm",
+            f"{what} {number:g}{unit}",
             where=where,
-            allowed=f"{allowed[0]:g} to {allowed[1]:g} mm",
-            todo="give the finished size in mm",
+            allowed=f"{allowed[0]:g} to {allowed[1]:g}{unit}",
+            todo="measure it again; sizes are in mm",
         )
     return number
 

@@ -99,11 +99,11 @@ def _solved(
 
 def _lines(size: float, pith: float, fineness: int) -> Floats:
     """Element lines finest at the pith, growing outward both ways."""
-    ratio = 1.5 ** (1.0 / fineness)
+    ratio = 1.15 ** (1.0 / fineness)
     half, parts = 0.5 * size, []
     for end in (-half, half):
         share = abs(end - pith) / size
-        count = max(2, round(fineness * (5 + 5 * share)))
+        count = max(2, round(fineness * (8 + 6 * share)))
         parts.append(stretches(pith, end, count, ratio))
     return np.concatenate((parts[0][::-1], parts[1][1:]))
 
