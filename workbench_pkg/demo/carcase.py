@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from workbench_pkg.demo.colours import paint
 from workbench_pkg.demo.dovetails import tail_outlines
 from workbench_pkg.demo.fittings import FOOT_PIN_DEPTH, FOOT_PIN_RADIUS, hinge_recesses
 from workbench_pkg.demo.shapes import at, block, cut, fuse, link, new, prism, said, wood
@@ -134,10 +133,8 @@ def _rail(case: Any, name: str, z: float, repaired: bool) -> None:
     for side, x in zip(("left", "right"), _runner_middles(repaired)):
         low, high = _stub(x, z)
         stubs.append(block(case, f"{label} mortise {side}", low, high))
-    made = cut(
-        case, said(label, f"{SPECIES}; grain x; show -y; cut rift; finish {FINISH}; built 8"), rail, stubs
-    )
-    paint(made, SPECIES)
+    facts = f"{SPECIES}; grain x; show -y; cut rift; finish {FINISH}; built {BUILT_MC:g}"
+    cut(case, said(label, facts), rail, stubs)
 
 
 def _runner_spans(repaired: bool) -> tuple[tuple[float, float], tuple[float, float]]:

@@ -6,9 +6,12 @@ from typing import Any
 
 import FreeCAD as App
 
+from workbench_pkg.host.leaves import read_leaves
+from workbench_pkg.host.tagging import read_tags
+
 COLOURS = {
     "white oak": (0.80, 0.66, 0.46),
-    "black cherry": (0.70, 0.42, 0.27),
+    "black cherry": (0.72, 0.45, 0.29),
     "black walnut": (0.38, 0.26, 0.19),
     "hard maple": (0.91, 0.82, 0.67),
     "yellow-poplar": (0.82, 0.82, 0.62),
@@ -16,13 +19,23 @@ COLOURS = {
     "brass": (0.80, 0.66, 0.30),
 }
 UNTAGGED = (0.62, 0.64, 0.68)
+SHADES = (0.0, 0.03, -0.025, 0.015, -0.01, 0.04, -0.035)  # no two boards of a tree are quite alike
 
 
-def paint(obj: Any, species: str, shade: float = 0.0) -> None:
-    """Give an object its wood's colour, a little lighter or darker by `shade`; nothing without a window."""
-    view = getattr(obj, "ViewObject", None)
-    if not App.GuiUp or view is None or not hasattr(view, "ShapeColor"):
+def paint_parts(doc: Any) -> None:
+    """Give every part of a recomputed document the colour of its wood; does nothing without a window."""
+    if not App.GuiUp:
         return
-    colour = COLOURS.get(species, UNTAGGED)
-    # Three numbers: the meaning of a fourth differs between versions.
-    view.ShapeColor = tuple(min(1.0, max(0.0, channel + shade)) for channel in colour)
+    for number, leaf in enumerate(read_leaves(doc).leaves):
+        view = leaf.source.ViewObject
+        if not hasattr(view, "ShapeColor"):
+            continue
+        shade = SHADES[number % len(SHADES)]
+        # Three numbers: the meaning of a fourth differs between versions.
+        view.ShapeColor = tuple(min(1.0, max(0.0, part + shade)) for part in _colour(leaf))
+
+
+def _colour(leaf: Any) -> tuple[float, float, float]:
+    tags = read_tags(leaf)
+    told = " ".join([str(tags.properties.get("HeartsideSpecies", "")), *tags.texts])
+    return next((colour for name, colour in COLOURS.items() if name in told), UNTAGGED)

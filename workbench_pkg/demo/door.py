@@ -9,7 +9,6 @@ from dataclasses import dataclass
 from typing import Any
 
 from workbench_pkg.demo.carcase import BAY_HEIGHT, DIVIDER, DOOR_BAY, FINISH, HEIGHT, SPECIES, THICKNESS
-from workbench_pkg.demo.colours import paint
 from workbench_pkg.demo.fittings import facing_front, hinge_recesses, hinges, knob, knob_hole
 from workbench_pkg.demo.shapes import at, block, container, cut, fuse, said, wood
 
@@ -88,7 +87,7 @@ def _stiles(here: Any, fit: Fit, width: float, height: float, low_z: float, groo
         label = f"Door stile {side}"
         blank = block(here, f"{label} blank", (start, 0, 0), (start + FRAME_WIDTH, DOOR_THICKNESS, height))
         facts = f"{SPECIES}; grain z; show -y; cut flat; finish {FINISH}; built {fit.built_mc:g}"
-        paint(cut(here, said(label, facts), blank, [groove, *mortises[side], *extra[side]]), SPECIES)
+        cut(here, said(label, facts), blank, [groove, *mortises[side], *extra[side]])
 
 
 def _rails(here: Any, fit: Fit, width: float, height: float, groove: Any) -> None:
@@ -108,10 +107,8 @@ def _rails(here: Any, fit: Fit, width: float, height: float, groove: Any) -> Non
             (width - FRAME_WIDTH + TENON_LENGTH, GROOVE_Y + GROOVE_WIDTH, tenons[level] + TENON_HEIGHT),
         )
         facts = f"{SPECIES}; grain x; show -y; cut flat; finish {FINISH}; built {fit.built_mc:g}"
-        paint(
-            cut(here, said(label, facts), fuse(here, f"{label} with tenons", [core, tenon]), [groove]),
-            SPECIES,
-        )
+        tenoned = fuse(here, f"{label} with tenons", [core, tenon])
+        cut(here, said(label, facts), tenoned, [groove])
 
 
 def _panel(here: Any, fit: Fit, width: float, height: float) -> None:

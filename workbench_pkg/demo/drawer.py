@@ -9,7 +9,6 @@ from collections.abc import Callable
 from typing import Any
 
 from workbench_pkg.demo.carcase import DRAWER_BAY, FINISH, SPECIES
-from workbench_pkg.demo.colours import paint
 from workbench_pkg.demo.dovetails import tail_outlines
 from workbench_pkg.demo.fittings import facing_front, knob_hole
 from workbench_pkg.demo.shapes import block, container, cut, fuse, link, new, prism, said, wood
@@ -90,7 +89,7 @@ def _sides(here: Any, groove: Any, tails: dict[str, Any]) -> None:
         )
         tailed = fuse(here, f"{label} with tails", [blank, tails[side]])
         facts = f"{SIDE_SPECIES}; grain y; show {show}; cut quarter; finish none; built {BUILT_MC:g}"
-        paint(cut(here, said(label, facts), tailed, [groove, housing]), SIDE_SPECIES)
+        cut(here, said(label, facts), tailed, [groove, housing])
 
 
 def _back(here: Any) -> None:

@@ -14,7 +14,6 @@ import FreeCAD as App
 import Import
 import Part
 
-from workbench_pkg.demo.colours import paint
 from workbench_pkg.demo.fittings import FOOT_PIN_DEPTH, FOOT_PIN_RADIUS
 from workbench_pkg.demo.shapes import said, turned, wood
 from workbench_pkg.host.version import host_version
@@ -62,5 +61,4 @@ def imported_foot(home: Any, label: str) -> Any:
     if "wood{" not in foot.Label:
         foot.Label = label
         wood(foot, species=SPECIES, grain=GRAIN, built=BUILT_MC)
-    paint(foot, SPECIES)
     return foot

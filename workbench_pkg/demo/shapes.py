@@ -14,7 +14,6 @@ from typing import Any
 import FreeCAD as App
 import Part
 
-from workbench_pkg.demo.colours import paint
 from workbench_pkg.host.tagging import write_tags
 
 Point = tuple[float, float, float]
@@ -158,7 +157,6 @@ def body(
 def wood(obj: Any, **facts: object) -> Any:
     """Tag an object by typed properties; the words are those of the text tag."""
     write_tags(obj, {PROPERTY_OF[word]: value for word, value in facts.items()})
-    paint(obj, str(facts.get("species", "")))
     return obj
 
 

@@ -17,6 +17,7 @@ from workbench_pkg.demo.carcase import (
     WIDTH,
     carcase,
 )
+from workbench_pkg.demo.colours import paint_parts
 from workbench_pkg.demo.door import door
 from workbench_pkg.demo.drawer import SIDE_GAP, drawer
 from workbench_pkg.demo.fittings import knob
@@ -39,6 +40,7 @@ def sideboard(doc: Any, repaired: bool = False) -> Any:
     _drawers(root, repaired)
     _feet(root, feet_places)
     doc.recompute()
+    paint_parts(doc)
     return root
 
 

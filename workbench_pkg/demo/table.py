@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from workbench_pkg.demo.colours import paint_parts
 from workbench_pkg.demo.shapes import at, block, container, cut, fuse, link, link_array, prism, wood
 from workbench_pkg.demo.table_top import BUILT_MC, SPECIES, THICKNESS, table_top
 from workbench_pkg.demo.trestle import (
@@ -56,6 +57,7 @@ def trestle_table(doc: Any, repaired: bool = False) -> Any:
     table_top(root, at(z=UNDERSIDE), repaired)
     _buttons(frame)
     doc.recompute()
+    paint_parts(doc)
     return root
 
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from workbench_pkg.demo.colours import paint
 from workbench_pkg.demo.shapes import block, container, said, wood
 
 LENGTH = 1900.0
@@ -55,7 +54,6 @@ def table_top(home: Any, placement: Any, repaired: bool) -> Any:
         made = block(top, label, low, high)
         if not board.by_label:
             wood(made, **_facts(board, finish, repaired))
-        paint(made, SPECIES, shade=0.025 * (-1) ** number + 0.004 * number)
         edge += board.width
     return top
 
