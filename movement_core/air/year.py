@@ -77,6 +77,8 @@ class Year:
         return int(np.argmax(self.moisture))
 
 
-def year_of_months(name: str, months: Sequence[tuple[float, float]], basis: str = "the maker's own months") -> Year:
+def year_of_months(
+    name: str, months: Sequence[tuple[float, float]], basis: str = "the maker's own months"
+) -> Year:
     """A ``Year`` from twelve ``(temperature °C, relative humidity %)`` pairs, January first."""
     return Year(name, tuple(t for t, _ in months), tuple(rh for _, rh in months), basis)

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from movement_core.piece.frame import Measure, extents_of_points, find_frame
+from movement_core.piece.frame import extents_of_points, find_frame
 from movement_core.piece.outline import SolidOutline
 from movement_core.piece.tags import Tags
 
@@ -24,7 +24,7 @@ THIN_BOTTOM_MM = 13.0  # drawer bottoms and backs are no thicker than this (comm
 DEEP_SIDE_MM = 200.0  # an upright part wider than this may be a case side (own judgement)
 
 
-def reasons_to_ask(outlines: Sequence[SolidOutline], measures: Sequence[Measure | None]) -> list[str]:
+def reasons_to_ask(outlines: Sequence[SolidOutline]) -> list[str]:
     """For each solid the reason why its grain must be asked for, or an empty text.
 
     Compares each thin part with the others whose global boxes meet its own; quadratic only in those.
@@ -33,13 +33,11 @@ def reasons_to_ask(outlines: Sequence[SolidOutline], measures: Sequence[Measure 
         return []
     low = np.array([o.points.min(axis=0) for o in outlines])
     high = np.array([o.points.max(axis=0) for o in outlines])
-    return [_reason(index, outlines, measures[index], low, high) for index in range(len(outlines))]
+    return [_reason(index, outlines, low, high) for index in range(len(outlines))]
 
 
-def _reason(
-    index: int, outlines: Sequence[SolidOutline], measure: Measure | None, low: FloatArray, high: FloatArray
-) -> str:
-    frame = find_frame(outlines[index], Tags(), measure)
+def _reason(index: int, outlines: Sequence[SolidOutline], low: FloatArray, high: FloatArray) -> str:
+    frame = find_frame(outlines[index], Tags())
     if not frame.grain.known:
         return ""  # proportions already ask
     width, thickness = frame.width_mm, frame.thickness_mm

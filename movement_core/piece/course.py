@@ -27,6 +27,11 @@ class Reading:
         """Whether the range is wider than a hundredth of a millimetre."""
         return self.most - self.least > 0.01
 
+    @property
+    def single(self) -> float | None:
+        """The value, or what a range that is not open comes to; None where there is no single figure."""
+        return self.value if self.value is not None or self.open else (self.least + self.most) / 2
+
 
 @dataclass(frozen=True, eq=False)
 class Course:

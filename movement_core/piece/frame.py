@@ -69,7 +69,7 @@ def find_frame(
     piece_centre : (3,) centre of the whole piece, mm, from which faces look outward.
     ask : why the longest edge must not decide here (the part is captured, say); empty if it may.
     """
-    measure = measure or (lambda axes: extents_of_points(outline.points, axes))
+    measure = _remembering(measure or (lambda axes: extents_of_points(outline.points, axes)))
     grain = _tagged_direction(outline, tags, "grain")
     box = _tightest_box(outline)
     if grain is None:
@@ -85,6 +85,24 @@ def find_frame(
     show, axes = _show_face(outline, tags, axes, measure, piece_centre, direction is not None)
     centre, size = measure(axes)
     return Frame(axes, centre, size, grain_fact, show)
+
+
+def _remembering(measure: Measure) -> Measure:
+    """The same measure, asked only once for the same axes: the host takes its time over curved solids."""
+    known: dict[bytes, tuple[FloatArray, FloatArray]] = {}
+
+    def remembered(axes: FloatArray) -> tuple[FloatArray, FloatArray]:
+        # Another order or sense of the axes is the same box: ask in one order and sense, and turn the answer.
+        sense = np.where(axes[np.arange(3), np.abs(axes).argmax(axis=1)] < 0, -1.0, 1.0)
+        upright = axes * sense[:, None]
+        order = np.lexsort(np.round(upright, 9).T)
+        key = (np.round(upright[order], 9) + 0.0).tobytes()
+        if key not in known:
+            known[key] = measure(upright[order])
+        centre, size = known[key]
+        return centre, size[np.argsort(order)]
+
+    return remembered
 
 
 def extents_of_points(points: FloatArray, axes: FloatArray) -> tuple[FloatArray, FloatArray]:

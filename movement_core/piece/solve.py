@@ -20,7 +20,12 @@ from movement_core.moisture.finish import read_faces
 from movement_core.moisture.response import WoodYear, wood_year
 from movement_core.piece.course import Course, Reading
 from movement_core.piece.part import Part
-from movement_core.section.movement import SectionMovement, section_movement
+from movement_core.section.movement import (
+    RADIUS_A_RANGE,
+    SIDE_UNKNOWN,
+    SectionMovement,
+    section_movement,
+)
 from movement_core.section.rings import Rings
 from movement_core.wood import Species, strain_at_ring_angle
 
@@ -31,6 +36,8 @@ LIKELY_RADII_MM = (40.0, 250.0)
 USUAL_GRAVITY = (
     0.6  # density taken, and said, where a wood's own is not known; it only sets how fast it answers
 )
+# What the section says of figures that are not shown here, or that the note on the radius says already.
+UNTOLD = (RADIUS_A_RANGE, SIDE_UNKNOWN)
 TODAY = -1  # place of today behind the 365 days
 
 
@@ -78,7 +85,8 @@ class SolvedPart:
 
     @property
     def ring_angle_deg(self) -> float | None:
-        return None if self.section is None else self.section.ring_angle_degrees
+        rings = self.part.rings.value
+        return None if rings is None or self.section is None else rings.middle_angle_degrees
 
 
 @dataclass(frozen=True, eq=False)
@@ -196,9 +204,10 @@ def _solve(part: Part, moisture: _Moisture | None, day: int, metered: float | No
     driest, wettest = int(np.argmin(moisture.mean)), int(np.argmax(moisture.mean))
     today = float(moisture.mean[day]) if metered is None else metered
     mc = np.append(moisture.mean, today)
-    known = SolvedPart(part, moisture.mean, today, driest, wettest, None, None, None, notes=moisture.notes)
+    known = SolvedPart(part, moisture.mean, today, driest, wettest, None, None, None)
     if part.missing.keys() - {"rings"}:
         return known
+    known = replace(known, notes=moisture.notes)
     fitted = part.fitted_mc.value
     assert fitted is not None  # or it would be missing
     if species.kind == "sheet":
@@ -274,7 +283,7 @@ def _solve_board(
         ),
         cup=cup,
         section=moved,
-        notes=(*known.notes, *notes, *moved.flags),
+        notes=(*known.notes, *notes, *(flag for flag in moved.flags if flag not in UNTOLD)),
     )
 
 
@@ -286,11 +295,12 @@ def _with_radius(rings: Rings, width: float, thickness: float) -> tuple[Rings, t
     """The rings with the likely radii where none was said, and the note that says so."""
     if rings.pith_mm is not None or rings.radius_range_mm is not None:
         return rings, ()
-    low = max(
-        LIKELY_RADII_MM[0], 0.51 * float(np.hypot(width, thickness)) if rings.angle_degrees else thickness
-    )
+    low = max(LIKELY_RADII_MM[0], width / 2, thickness)
     high = max(LIKELY_RADII_MM[1], 2 * low)
-    note = f"ring radius not said: cup shown for radii from {low:.0f} to {high:.0f} mm"
+    note = (
+        f"ring radius not said: cup shown for radii from half the width, at least {LIKELY_RADII_MM[0]:.0f} mm, "
+        f"to {LIKELY_RADII_MM[1]:.0f} mm or the width"
+    )
     return replace(rings, radius_range_mm=(low, high)), (note,)
 
 

@@ -28,7 +28,11 @@ def file_entry(
             "driest_month": MONTHS[piece.year.driest_month],
             "wettest_month": MONTHS[piece.year.wettest_month],
         },
-        "today": {"date": piece.today.isoformat(), "moisture_percent": _rounded(piece.today_mc)},
+        "today": {
+            "date": piece.today.isoformat(),
+            "moisture_percent": _rounded(piece.today_mc),
+            "metered": piece.metered_mc is not None,
+        },
         "parts": [part_entry(solved) for solved in piece.parts],
         "findings": [finding_entry(finding) for finding in findings],
         "errors": [{"message": message, "part": ""} for message in errors] + problems,
@@ -102,7 +106,7 @@ def _course_entry(course: Course | None, solved: SolvedPart) -> dict[str, Any]:
     entry: dict[str, Any] = {}
     for name in ("today", "driest", "wettest"):
         reading = None if course is None else course.today if name == "today" else course.on(days[name])
-        entry[f"{name}_mm"] = _rounded(reading.value) if reading else None
+        entry[f"{name}_mm"] = _rounded(reading.single) if reading else None
         if reading is not None and reading.open:
             entry[f"{name}_range_mm"] = [_rounded(reading.least), _rounded(reading.most)]
         if name != "today":

@@ -51,7 +51,7 @@ def _spread(heights: Floats, spacing: float) -> Floats:
                 (pools[-1][0] * pools[-1][1] + mean * count) / (pools[-1][1] + count),
                 pools[-1][1] + count,
             ]
-    moved = np.concatenate([np.full(int(count), mean) for mean, count in pools]) + steps
+    moved: Floats = np.concatenate([np.full(int(count), mean) for mean, count in pools]) + steps
     result = np.empty_like(moved)
     result[order] = moved
     return result

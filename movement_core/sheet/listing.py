@@ -5,6 +5,7 @@ from __future__ import annotations
 from movement_core.air.presets import all_years
 from movement_core.air.year import MONTHS
 from movement_core.errors import UnknownName
+from movement_core.sheet.text import shortened
 from movement_core.wood import all_species
 
 
@@ -23,7 +24,7 @@ def list_species(word: str = "") -> str:
             continue
         source = species.sources.get("tangential_coefficient")
         lines.append(
-            f"{species.name:34} {species.botanical or '':34} {100 * species.radial_coefficient:6.3f} "
+            f"{species.name:34} {shortened(species.botanical or '', 34):34} {100 * species.radial_coefficient:6.3f} "
             f"{100 * species.tangential_coefficient:6.3f}  {source.provenance if source else ''}"
         )
     if not lines:

@@ -33,48 +33,42 @@ def _heading(entry: Mapping[str, Any]) -> str:
     if year and today:
         low, high = min(year["moisture_percent"]), max(year["moisture_percent"])
         about = (
-            f"Year: {year['name']}: wood comes to {low:.1f} % in {year['driest_month']}, {high:.1f} % in "
-            f"{year['wettest_month']} ({year['basis']})."
+            f"Year: {year['name']}: its air brings wood to {low:.1f} % in {year['driest_month']} and {high:.1f} % "
+            f"in {year['wettest_month']}. Basis: {year['basis']}."
         )
         lines.append(_wrapped(about, "  "))
         if today["moisture_percent"] is not None:
-            lines.append(f"  Today: {today['date']}, wood at {today['moisture_percent']:.1f} %.")
+            how = "by meter" if today["metered"] else "in step with the air"
+            lines.append(f"  Today: {today['date']}, {today['moisture_percent']:.1f} % {how}.")
     return "\n".join(lines)
 
 
-_COLUMNS = (
-    "part",
-    "material",
-    "rings",
-    "length",
-    "width",
-    "thick",
-    "today",
-    "driest",
-    "wettest",
-    "thickness",
-    "cup",
-)
+_COLUMNS = ("part", "material", "rings", "as drawn", "today", "driest", "wettest", "thickness", "cup")
+_LEFT = 3  # columns with words
 
 
 def _table(parts: Sequence[Mapping[str, Any]]) -> str:
-    rows = [_COLUMNS, *(_row(part) for part in parts)]
+    alike: dict[tuple[str, ...], list[str]] = {}
+    for part in parts:
+        alike.setdefault(_row(part), []).append(printable(part["name"]))
+    rows = [_COLUMNS, *((_first_of(names, 28), *row) for row, names in alike.items())]
     widths = [max(_cells(row[column]) for row in rows) for column in range(len(_COLUMNS))]
-    left = {0, 1, 2}
-    lines = []
-    for row in rows:
-        cells = [
-            _padded(cell, widths[i], left=i in left) for i, cell in enumerate(row) if widths[i] or i in left
-        ]
-        lines.append("  " + "  ".join(cells).rstrip())
-    lines.insert(1, "  " + "  ".join("-" * w for w in widths))
-    lines.append(
-        "  Sizes in mm as drawn; today, driest and wettest are the width across the grain, with the month."
-    )
-    lines.append(
-        "  Thickness and cup: driest..wettest; cup + is a crown on the show face, − a hollow; ? is not known."
-    )
+    lines = [
+        "  " + "  ".join(_padded(c, w, left=i < _LEFT) for i, (c, w) in enumerate(zip(row, widths))).rstrip()
+        for row in rows
+    ]
+    lines.insert(1, "  " + "  ".join("-" * width for width in widths))
+    lines += [
+        "  mm. As drawn: length × width × thickness. Today, driest, wettest: width across the grain, with the month.",
+        "  Thickness and cup: driest..wettest; cup + is a crown on the show face, - a hollow. ? is not known.",
+    ]
     return "\n".join(lines)
+
+
+def _first_of(names: Sequence[str], cells: int) -> str:
+    """The first of several alike parts, and how many more there are."""
+    more = f" +{len(names) - 1}" if len(names) > 1 else ""
+    return shortened(names[0], cells - len(more)) + more
 
 
 def _row(part: Mapping[str, Any]) -> tuple[str, ...]:
@@ -83,63 +77,71 @@ def _row(part: Mapping[str, Any]) -> tuple[str, ...]:
         as_drawn = list(part["box_mm"])
     cut = part["cut"] or ("?" if part["kind"] in (None, "wood") else "")
     angle = part["ring_angle_deg"]
-    rings = f"{cut} {angle:.0f}°" if angle is not None else cut
-    cup = part["cup"]
     return (
-        shortened(printable(part["name"]), 26),
         shortened(printable(part["species"] or "?"), 24),
-        rings,
-        *(f"{value:.1f}" for value in as_drawn),
-        _size(part, "today"),
-        _size(part, "driest", month=True),
-        _size(part, "wettest", month=True),
-        _span(part["thickness"], "{:.2f}"),
-        _span(cup, "{:+.2f}") if cup else "",
+        f"{cut} {angle:.0f}°" if angle is not None else cut,
+        " × ".join(f"{value:.1f}".removesuffix(".0") for value in as_drawn),
+        *(_size(part, name) for name in ("today", "driest", "wettest")),
+        _span(part["thickness"]),
+        _span(part["cup"], sign=True),
     )
 
 
-def _size(part: Mapping[str, Any], name: str, month: bool = False) -> str:
-    value, spread = part[f"{name}_mm"], part.get(f"{name}_range_mm")
-    when = f" {part[f'{name}_month'][:3]}" if month and part[f"{name}_month"] else ""
-    if spread:
-        return f"{spread[0]:.1f}–{spread[1]:.1f}{when}"
-    return "?" if value is None else f"{value:.1f}{when}"
-
-
-def _span(group: Mapping[str, Any] | None, form: str) -> str:
-    if not group:
+def _size(group: Mapping[str, Any], name: str, month: bool = True, sign: bool = False) -> str:
+    """A figure of one day, as one number where its range rounds to one, else as least–most."""
+    value, spread = group[f"{name}_mm"], group.get(f"{name}_range_mm")
+    when = f" {group[f'{name}_month'][:3]}" if month and group.get(f"{name}_month") else ""
+    if value is None and not spread:
         return "?"
-    texts = []
-    for name in ("driest", "wettest"):
-        value, spread = group[f"{name}_mm"], group.get(f"{name}_range_mm")
-        if value is None and not spread:
-            return "?"
-        texts.append("/".join(form.format(v) for v in spread) if spread else form.format(value))
-    return texts[0] if texts[0] == texts[1] else "..".join(texts)
+    texts = [_signed(v) if sign else f"{v:.1f}" for v in (spread or (value, value))]
+    if texts[0] == texts[1]:
+        return texts[0] + when
+    if sign and texts[0] == texts[1].replace("+", "-"):
+        return texts[1].replace("+", "±")
+    return f"{texts[0]}–{texts[1]}" + when
+
+
+def _signed(value: float) -> str:
+    text = f"{value:+.1f}"
+    return text[1:] if float(text) == 0 else text
+
+
+def _span(group: Mapping[str, Any] | None, sign: bool = False) -> str:
+    if not group:
+        return "" if sign else "?"
+    driest, wettest = (_size(group, name, month=False, sign=sign) for name in ("driest", "wettest"))
+    return driest if driest == wettest else f"{driest}..{wettest}"
 
 
 def _notes(parts: Sequence[Mapping[str, Any]]) -> list[str]:
-    lines = []
+    told: dict[str, list[str]] = {}
     for part in parts:
-        inferred = [
-            f"{word} ({fact['reason']})"
-            for word, fact in part["facts"].items()
-            if fact["origin"] == "inferred" and word in ("grain", "show", "rings")
-        ]
-        notes = [f"inferred: {'; '.join(inferred)}"] if inferred else []
-        lines += [_wrapped(f"{printable(part['name'])}: {note}", "  ") for note in [*notes, *part["notes"]]]
+        for word, fact in part["facts"].items():
+            if fact["origin"] == "inferred" and word in ("grain", "show", "rings", "fitted"):
+                told.setdefault(f"{word} inferred, {fact['reason']}", []).append(part["name"])
+        for note in part["notes"]:
+            told.setdefault(note, []).append(part["name"])
+    lines = [_wrapped(f"{note}: {_some(names)}", "  ") for note, names in told.items()]
     return ["Inferred and noted\n" + "\n".join(lines)] if lines else []
+
+
+def _some(names: Sequence[str], most: int = 6) -> str:
+    shown = ", ".join(printable(name) for name in names[:most])
+    return shown if len(names) <= most else f"{shown} and {len(names) - most} more"
 
 
 def _findings(findings: Sequence[Mapping[str, Any]]) -> list[str]:
     if not findings:
         return ["No findings."]
-    lines = []
+    alike: dict[tuple[str, str, str], list[str]] = {}
     for finding in findings:
-        where = ", ".join(printable(name) for name in finding["parts"])
         when = f" (worst in {finding['month']})" if finding["month"] else ""
-        lines.append(_wrapped(f"[{finding['severity']}] {where}: {finding['message']}{when}", "  "))
-        lines.append(_wrapped(f"→ {finding['remedy']}", "      "))
+        key = (finding["severity"], finding["message"] + when, finding["remedy"])
+        alike.setdefault(key, []).append(" and ".join(finding["parts"]))
+    lines = []
+    for (severity, message, remedy), where in alike.items():
+        lines.append(_wrapped(f"[{severity}] {_some(where)}: {message}", "  "))
+        lines.append(_wrapped(f"→ {remedy}", "      "))
     count = f"{len(findings)} finding{'s' if len(findings) > 1 else ''}"
     return [count + "\n" + "\n".join(lines)]
 

@@ -95,7 +95,7 @@ def test_a_show_face_tagged_on_an_end_is_refused_with_the_reason():
 
 
 def _reasons(*solids):
-    return reasons_to_ask(solids, [None] * len(solids))
+    return reasons_to_ask(solids)
 
 
 def test_a_panel_housed_along_both_long_edges_asks():

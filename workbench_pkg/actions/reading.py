@@ -1,0 +1,75 @@
+"""From a document to the parts of a piece."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from movement_core.errors import InputError
+from movement_core.piece.frame import Measure
+from movement_core.piece.part import Part, Solid, parts_of
+from movement_core.piece.tags import (
+    TagProblem,
+    Tags,
+    merge,
+    tags_from_properties,
+    tags_from_text,
+    without_tag,
+)
+from workbench_pkg.host.leaves import Leaf, read_leaves
+from workbench_pkg.host.shapes import extents, outline
+from workbench_pkg.host.tagging import read_tags
+
+
+@dataclass(frozen=True, eq=False)
+class ReadPiece:
+    """The parts of a document, the leaf each was read from (in the same order), and what could not be read."""
+
+    parts: tuple[Part, ...]
+    leaves: tuple[Leaf, ...]
+    unreadable: tuple[str, ...]
+
+
+def read_piece(doc: Any, table: Mapping[str, Tags] | None = None) -> ReadPiece:
+    """Read every visible leaf solid of a document with its tags.
+
+    ``table`` holds further tags by part name, from a CSV file beside the model; properties and labels outrank it.
+    """
+    reading = read_leaves(doc)
+    unreadable = [str(one) for one in reading.unreadable]
+    unused = dict(table or {})
+    solids, leaves = [], []
+    for leaf in reading.leaves:
+        try:
+            solids.append(_solid(leaf, unused))
+        except Exception as error:  # whatever the host fails at costs this solid, not the others
+            unreadable.append(f"{leaf.name}: the host failed to measure it ({error})")
+            continue
+        leaves.append(leaf)
+    names = ", ".join(sorted({solid.name for solid in solids}))
+    unreadable += [
+        f"the tag table names a part {name!r} that is not there. Parts: {names}" for name in unused
+    ]
+    return ReadPiece(parts_of(solids), tuple(leaves), tuple(unreadable))
+
+
+def _solid(leaf: Leaf, table: dict[str, Tags]) -> Solid:
+    name = without_tag(leaf.name)
+    return Solid(leaf.key, name, outline(leaf), _tags(leaf, name, table), _measure(leaf))
+
+
+def _measure(leaf: Leaf) -> Measure:
+    return lambda axes: extents(leaf, axes)
+
+
+def _tags(leaf: Leaf, name: str, table: dict[str, Tags]) -> Tags:
+    try:
+        raw = read_tags(leaf)
+    except InputError as error:
+        return Tags(problems=(TagProblem(name, "", str(error)),))
+    said = [tags_from_properties(name, raw.properties)]
+    said += [tags_from_text(name, text, "label") for text in raw.texts]
+    if name in table:
+        said.append(table.pop(name))
+    return merge(*said)

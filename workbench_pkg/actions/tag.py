@@ -1,0 +1,86 @@
+"""Say what parts are made of, and take it back: typed properties of the objects, one undo step."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from movement_core.errors import InputError
+from movement_core.piece.tags import PROPERTY_WORDS, WORDS, Tags, tags_from_words
+from workbench_pkg.actions.transaction import one_step
+from workbench_pkg.host.tagging import remove_tags, write_tags
+
+_PROPERTIES = {word: name for name, word in PROPERTY_WORDS.items()}
+_NUMBERS = {"rings", "glued", "flattened", "fitted", "built"}
+
+
+def tag(objects: Iterable[Any], element: int | None = None, **facts: object) -> None:
+    """Set facts on objects of one document.
+
+    Parameters
+    ----------
+    objects : document objects; for a link the instance is tagged, not what it links to.
+    element : number of the element (from 0) where the objects are link arrays without objects for elements.
+    facts : by the words of a tag: ``tag([top], species="white oak", grain="x", built=9)``. None takes a fact away.
+
+    Raises
+    ------
+    InputError : no object, an unknown word, or a value that cannot be used; then nothing is changed.
+    """
+    chosen = list(objects)
+    if not chosen:
+        raise InputError("no part is chosen", where="tag", todo="select one or more parts first")
+    properties = properties_from_words(facts)
+    with one_step(chosen[0].Document, "Heartside: tag"):
+        for obj in chosen:
+            write_tags(obj, properties, element)
+
+
+def untag(objects: Iterable[Any], element: int | None = None) -> None:
+    """Take all typed facts off objects of one document; text in labels is the user's and stays."""
+    chosen = list(objects)
+    if not chosen:
+        raise InputError("no part is chosen", where="untag", todo="select one or more parts first")
+    with one_step(chosen[0].Document, "Heartside: untag"):
+        for obj in chosen:
+            remove_tags(obj, element)
+
+
+def properties_from_words(facts: Mapping[str, object]) -> dict[str, object]:
+    """Property name → value for facts given by word, each checked; InputError names every bad one."""
+    said = {word: _text(value) for word, value in facts.items() if value is not None}
+    tags = tags_from_words("", said, "tag")
+    if tags.problems:
+        raise InputError("; ".join(problem.message.rstrip(".") for problem in tags.problems))
+    unknown = [word for word in facts if word not in WORDS]
+    if unknown:
+        raise InputError(f"{unknown[0]!r} is not a word of ours", allowed=", ".join(WORDS))
+    return {_PROPERTIES[word]: _value(word, value, said.get(word, ""), tags) for word, value in facts.items()}
+
+
+def _text(value: object) -> str:
+    if isinstance(value, (tuple, list)):
+        return " ".join(repr(float(v)) for v in value)
+    return str(value)
+
+
+def _value(word: str, given: object, text: str, tags: Tags) -> object:
+    if given is None:
+        return None
+    if word == "pith":
+        return list(tags.pith_mm or ())
+    if word == "species":
+        return tags.species.name if tags.species else None
+    if word in _NUMBERS:
+        return (
+            tags.ring_angle_deg
+            if word == "rings"
+            else tags.fitted_mc
+            if word == "built"
+            else _moisture(tags, word)
+        )
+    return text.strip()
+
+
+def _moisture(tags: Tags, word: str) -> float:
+    return float(getattr(tags, f"{word}_mc"))

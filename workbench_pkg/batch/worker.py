@@ -1,0 +1,76 @@
+"""What the command line runs inside the host: one job in as JSON, one answer out as JSON on stdout."""
+
+from __future__ import annotations
+
+import json
+import sys
+import traceback
+from pathlib import Path
+from typing import Any
+
+from movement_core.errors import HeartsideError
+
+
+def carry_out(job: dict[str, Any]) -> dict[str, Any]:
+    """The answer to one job; every error of ours or of the host becomes a line in ``errors``."""
+    try:
+        return JOBS[job["command"]](job)
+    except HeartsideError as error:
+        message = str(error)
+    except Exception as error:  # the host's own errors have no common base, and no file may stop the others
+        message = f"the CAD host could not do it: {type(error).__name__}: {error}"
+    if job.get("debug"):
+        traceback.print_exc()
+    shown = job.get("shown", "")
+    if shown and not message.startswith(shown):
+        message = f"{shown}: {message}"
+    return {"errors": [{"message": message, "part": ""}]}
+
+
+def _settings(job: dict[str, Any]) -> Any:
+    from workbench_pkg.actions.settings import settings_from_texts
+
+    return settings_from_texts(job["year"], job["date"], job["moisture"])
+
+
+def _check(job: dict[str, Any]) -> dict[str, Any]:
+    from movement_core.sheet.table import as_csv
+    from movement_core.sheet.text import as_text
+    from workbench_pkg.actions.check import check_file
+
+    entry = check_file(Path(job["file"]), _settings(job), shown=job["shown"])
+    return {"entry": entry, "text": as_text(entry), "csv": as_csv(entry)}
+
+
+def _annotate(job: dict[str, Any]) -> dict[str, Any]:
+    from movement_core.sheet.text import as_text
+    from workbench_pkg.actions.annotate import annotate_file
+
+    entry = annotate_file(
+        Path(job["file"]), Path(job["output"]), _settings(job), shown=job["shown"], force=job["force"]
+    )
+    return {"entry": entry, "text": as_text(entry)}
+
+
+def _demo(job: dict[str, Any]) -> dict[str, Any]:
+    from workbench_pkg.demo.build import build_demo
+
+    return {"files": [str(path) for path in build_demo(Path(job["folder"]))]}
+
+
+def _woods(job: dict[str, Any]) -> dict[str, Any]:
+    from movement_core.sheet.listing import list_species
+
+    return {"text": list_species(job["word"])}
+
+
+def _years(job: dict[str, Any]) -> dict[str, Any]:
+    from movement_core.sheet.listing import list_years
+
+    return {"text": list_years(job["word"])}
+
+
+JOBS = {"check": _check, "annotate": _annotate, "demo": _demo, "woods": _woods, "years": _years}
+
+if __name__ == "__main__":
+    json.dump(carry_out(json.loads(sys.argv[1])), sys.stdout, ensure_ascii=False)
