@@ -295,7 +295,7 @@ def _with_radius(rings: Rings, width: float, thickness: float) -> tuple[Rings, t
     """The rings with the likely radii where none was said, and the note that says so."""
     if rings.pith_mm is not None or rings.radius_range_mm is not None:
         return rings, ()
-    low = max(LIKELY_RADII_MM[0], width / 2, thickness)
+    low = max(LIKELY_RADII_MM[0], 0.51 * width, 0.51 * thickness)  # the pith is not in the board
     high = max(LIKELY_RADII_MM[1], 2 * low)
     note = (
         f"ring radius not said: cup shown for radii from half the width, at least {LIKELY_RADII_MM[0]:.0f} mm, "
