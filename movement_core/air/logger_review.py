@@ -1,0 +1,180 @@
+"""Look a logger's readings over: order, repeats, gaps, jumps, stuck sensors. Each is a finding with its
+line.
+"""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from movement_core.errors import FileError
+
+Array = NDArray[np.float64]
+Whole = NDArray[np.int64]
+Bools = NDArray[np.bool_]
+
+GAP_STEPS = 3.5  # a step this many times the usual one is a gap …
+GAP_SECONDS = 3 * 3600  # … if it is also this long
+JUMP_C, JUMP_RH = 8.0, 25.0  # between readings at most an hour apart: a door, a hand, the sun, or a fault
+JUMP_SECONDS = 3600
+STUCK_SECONDS = 48 * 3600  # both readings unchanged for so long
+STUCK_READINGS = 12
+WORST_DISORDER = 0.02  # share of steps backward beyond which the clock cannot be trusted
+
+
+@dataclass(frozen=True)
+class Finding:
+    """Something odd in a logger's file.
+
+    Attributes
+    ----------
+    kind : "left out", "order", "repeat", "gap", "jump", "stuck", "few".
+    line, column : 1-based place in the file; 0 where it concerns more than one.
+    what : in words.
+    """
+
+    kind: str
+    line: int
+    column: int
+    what: str
+
+    def __str__(self) -> str:
+        place = (
+            f"line {self.line}" + (f", column {self.column}" if self.column else "") + ": "
+            if self.line
+            else ""
+        )
+        return f"{place}{self.what}"
+
+
+def spoken(second: int | np.int64) -> str:
+    """A moment in words a maker can look up in the file."""
+    moment = datetime.datetime(1970, 1, 1) + datetime.timedelta(seconds=int(second))
+    return moment.isoformat(" ", "minutes")
+
+
+def review(
+    seconds: Whole, temperature: Array, rh: Array, lines: Whole, name: str, most: int
+) -> tuple[Whole, Array, Array, Whole, list[Finding]]:
+    """Readings in rising time without repeats, and the findings; at most ``most`` of each kind written out."""
+    findings: list[Finding] = []
+    if seconds.size == 0:
+        raise FileError("no usable reading", where=name, allowed="at least one reading")
+    seconds, temperature, rh, lines = _sorted(seconds, temperature, rh, lines, name, findings, most)
+    seconds, temperature, rh, lines = _without_repeats(seconds, temperature, rh, lines, findings, most)
+    if seconds.size < 2:
+        findings.append(Finding("few", int(lines[0]), 0, "a single reading"))
+        return seconds, temperature, rh, lines, findings
+    steps = np.diff(seconds)
+    usual = float(np.median(steps))
+    gap = (steps > GAP_STEPS * usual) & (steps > GAP_SECONDS)
+    _tell(
+        findings, "gap", np.nonzero(gap)[0] + 1, lines, most,
+        lambda i: f"nothing for {(seconds[i] - seconds[i - 1]) / 3600:.0f} h after {spoken(seconds[i - 1])}",
+    )  # fmt: skip
+    close = steps <= JUMP_SECONDS
+    jump = close & ((np.abs(np.diff(temperature)) > JUMP_C) | (np.abs(np.diff(rh)) > JUMP_RH))
+    _tell(
+        findings, "jump", np.nonzero(jump)[0] + 1, lines, most,
+        lambda i: (
+            f"jumps from {temperature[i - 1]:.1f} °C, {rh[i - 1]:.0f} % to {temperature[i]:.1f} °C, {rh[i]:.0f} %"
+        ),
+    )  # fmt: skip
+    same_rh = np.diff(rh) == 0
+    _stuck(findings, same_rh & (np.diff(temperature) == 0) & ~gap, seconds, lines, "both readings", most)
+    _stuck(findings, same_rh & ~gap, seconds, lines, "the humidity", most, varies=temperature)
+    return seconds, temperature, rh, lines, findings
+
+
+def _tell(
+    findings: list[Finding], kind: str, places: Whole, lines: Whole, most: int, words: Callable[[int], str]
+) -> None:
+    for i in places[:most]:
+        findings.append(Finding(kind, int(lines[i]), 0, words(int(i))))
+    if places.size > most:
+        findings.append(Finding(kind, 0, 0, f"{kind}: {places.size - most} more"))
+
+
+def _sorted(
+    seconds: Whole, temperature: Array, rh: Array, lines: Whole, name: str, findings: list[Finding], most: int
+) -> tuple[Whole, Array, Array, Whole]:
+    steps = np.diff(seconds)
+    backward = int((steps < 0).sum())
+    if not backward:
+        return seconds, temperature, rh, lines
+    if backward > 0.9 * np.count_nonzero(steps):
+        seconds, temperature, rh, lines = seconds[::-1], temperature[::-1], rh[::-1], lines[::-1]
+        findings.append(Finding("order", int(lines[-1]), 0, "newest reading first: turned round"))
+        steps = np.diff(seconds)
+        backward = int((steps < 0).sum())
+    if backward > max(3, WORST_DISORDER * seconds.size):
+        at = int((steps < 0).argmax()) + 1
+        half_days = int((np.abs(steps + 12 * 3600) < 2 * 3600).sum())
+        clock = half_days > 0.5 * backward
+        raise FileError(
+            f"{backward} readings are older than the one before; the first is {spoken(seconds[at])}"
+            + (": the hours run from 1 to 12 twice a day without AM or PM" if clock else ""),
+            where=f"{name}, line {lines[at]}",
+            allowed="readings in order of time, newest last or newest first",
+            todo="export with a 24-hour clock" if clock else "check the dates, or export again",
+        )
+    if backward:
+        _tell(
+            findings, "order", np.nonzero(steps < 0)[0] + 1, lines, most,
+            lambda i: f"{spoken(seconds[i])} comes after {spoken(seconds[i - 1])}: clock set back; put in order",
+        )  # fmt: skip
+        by_time = np.argsort(seconds, kind="stable")
+        seconds, temperature, rh, lines = seconds[by_time], temperature[by_time], rh[by_time], lines[by_time]
+    return seconds, temperature, rh, lines
+
+
+def _without_repeats(
+    seconds: Whole, temperature: Array, rh: Array, lines: Whole, findings: list[Finding], most: int
+) -> tuple[Whole, Array, Array, Whole]:
+    again = np.concatenate([[False], np.diff(seconds) == 0])
+    if not again.any():
+        return seconds, temperature, rh, lines
+    differs = again & np.concatenate([[False], (np.diff(temperature) != 0) | (np.diff(rh) != 0)])
+    _tell(
+        findings, "repeat", np.nonzero(again)[0], lines, most,
+        lambda i: (
+            f"{spoken(seconds[i])} once more{', with other readings' if differs[i] else ''}: the first kept"
+        ),
+    )  # fmt: skip
+    keep = ~again
+    return seconds[keep], temperature[keep], rh[keep], lines[keep]
+
+
+def _stuck(
+    findings: list[Finding],
+    same: Bools,
+    seconds: Whole,
+    lines: Whole,
+    what: str,
+    most: int,
+    varies: Array | None = None,
+) -> None:
+    """Runs of unchanged readings; with ``varies``, only where that other reading moved by more than 2."""
+    edges = np.diff(np.concatenate([[0], same.astype(np.int8), [0]]))
+    starts, ends = np.nonzero(edges == 1)[0], np.nonzero(edges == -1)[0]
+    found = 0
+    for start, end in zip(starts, ends):
+        if seconds[end] - seconds[start] < STUCK_SECONDS or end - start < STUCK_READINGS:
+            continue
+        if varies is not None and np.ptp(varies[start : end + 1]) <= 2:
+            continue
+        found += 1
+        if found <= most:
+            hours = (seconds[end] - seconds[start]) / 3600
+            findings.append(
+                Finding(
+                    "stuck",
+                    int(lines[start]),
+                    0,
+                    f"{what} unchanged for {hours:.0f} h from {spoken(int(seconds[start]))}",
+                )
+            )
