@@ -15,12 +15,13 @@ import numpy as np
 
 from movement_core.errors import InputError, UnknownName
 from movement_core.moisture.transport import still_air_permeance
-from movement_core.sources import DERIVED, OWN, Source
+from movement_core.sources import DERIVED, OWN, RECALLED, Source
 from movement_core.tables import number, rows
 
 HANDBOOK_TABLE = "US Forest Products Laboratory, Wood Handbook FPL-GTR-190"
 HANDBOOK_PLACE = "Table 16-3, p. 16-4"
 BARE_WORDS = ("bare", "none", "unfinished", "raw")
+WRAPPED_NG = 4.6  # polyethylene film 0.1 mm, ng/(Pa s m²): ASHRAE Fundamentals, permeance table (recalled)
 BLOCKED_WORDS = ("blocked", "wall", "bench", "ground")
 MOST_COATS = 12
 
@@ -52,6 +53,11 @@ class FaceFinish:
 
 BARE = FaceFinish("bare", np.inf, Source("no film", provenance=OWN))
 BLOCKED = FaceFinish("blocked", 0.0, Source("no air reaches the face", provenance=OWN))
+WRAPPED = FaceFinish(
+    "wrapped",
+    WRAPPED_NG,
+    Source("ASHRAE Handbook Fundamentals", "permeance of polyethylene film 0.1 mm", RECALLED),
+)
 
 
 @cache
@@ -90,13 +96,17 @@ def find_finish(name: str, coats: int | None = None) -> FaceFinish:
         return BARE
     if word in BLOCKED_WORDS:
         return BLOCKED
+    if word == "wrapped":
+        return WRAPPED
     words = finish_words()
     if word not in words:
-        nearest = tuple(difflib.get_close_matches(word, [*words, *BARE_WORDS, "blocked"], n=3, cutoff=0.5))
+        nearest = tuple(
+            difflib.get_close_matches(word, [*words, *BARE_WORDS, *BLOCKED_WORDS, "wrapped"], n=3, cutoff=0.5)
+        )
         raise UnknownName(
             f"no finish {name!r}",
             where="finish",
-            allowed=", ".join([*BARE_WORDS[:1], "blocked", *(row["word"] for row in rows("finish_words"))]),
+            allowed=", ".join(["bare", "blocked", "wrapped", *(row["word"] for row in rows("finish_words"))]),
             todo=f"did you mean {' or '.join(nearest)}?" if nearest else "choose the one nearest in kind",
             nearest=nearest,
         )
