@@ -51,10 +51,10 @@ class TestIcon:
             spread = float(element.get("stroke-width", "0")) / 2
             if kind == "rect":
                 x, y, w, h = (float(element.get(k, "nan")) for k in ("x", "y", "width", "height"))
-                assert 0 <= min(x, y) - spread and max(x + w, y + h) + spread <= 64
+                assert min(x, y) - spread >= 0 and max(x + w, y + h) + spread <= 64
             elif kind == "circle":
                 x, y, r = (float(element.get(k, "nan")) for k in ("cx", "cy", "r"))
-                assert 0 <= min(x, y) - r - spread and max(x, y) + r + spread <= 64
+                assert min(x, y) - r - spread >= 0 and max(x, y) + r + spread <= 64
             elif kind == "path":
                 commands = re.findall(r"([MLHVAZ])([^MLHVAZ]*)", element.get("d", ""))
                 assert commands, "an empty path"
@@ -82,12 +82,8 @@ def _contrast(a: float, b: float) -> float:
 
 
 class TestDescription:
-    @pytest.fixture(scope="class")
-    def package(self):
-        # The tree, not its root: pytest compares fixtures, and a root without children counts as false.
-        return ET.parse(ROOT / "package.xml")
-
-    def test_names_files_that_exist(self, package):
+    def test_names_files_that_exist(self):
+        package = ET.parse(ROOT / "package.xml").getroot()
         assert (ROOT / package.findtext(f"{METADATA}icon")).is_file()
         assert (ROOT / package.find(f"{METADATA}license").get("file")).is_file()
         bench = package.find(f".//{METADATA}workbench")
@@ -96,7 +92,8 @@ class TestDescription:
         # A path that does not exist makes one host version stop at start with a message box.
         assert (folder / bench.findtext(f"{METADATA}icon")).is_file()
 
-    def test_agrees_with_the_distribution(self, package):
+    def test_agrees_with_the_distribution(self):
+        package = ET.parse(ROOT / "package.xml").getroot()
         project = (ROOT / "pyproject.toml").read_text(encoding="utf-8")
         version = re.search(r'^version = "([^"]+)"', project, re.MULTILINE)
         python = re.search(r'^requires-python = ">=([^"]+)"', project, re.MULTILINE)
@@ -104,5 +101,6 @@ class TestDescription:
         assert python and package.findtext(f".//{METADATA}pythonmin") == python.group(1)
         assert package.findtext(f"{METADATA}license") in project
 
-    def test_class_name(self, package):
+    def test_class_name(self):
+        package = ET.parse(ROOT / "package.xml").getroot()
         assert package.findtext(f".//{METADATA}classname") == "HeartsideWorkbench"
