@@ -55,7 +55,7 @@ def test_a_suite_that_ran_nothing_or_died_has_failed(tmp_path, code, text, remar
 
 def test_every_command_of_a_tool_counts(tmp_path):
     good, bad = [sys.executable, "-c", "pass"], [sys.executable, "-c", "raise SystemExit(1)"]
-    for commands, failed in (([good, good], 0), ([bad, good], 1), ([good, bad], 1)):
+    for commands, failed in (([good, good], 0), ([bad, good], 1), ([good, bad], 1), ([], 1)):
         assert Runner(live=False).run(Job("style", "here", commands, tmp_path)).failed == failed
 
 

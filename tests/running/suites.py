@@ -8,14 +8,14 @@ import subprocess
 import threading
 import time
 import xml.etree.ElementTree as ElementTree
-from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
 
 from tests.running.places import ROOT, fresh
 
-PYTEST_SUITES = ("core", "validation", "regression", "benchmarks")
-TOOL_SUITES = ("style", "types")
+PYTEST_SUITES = ("core", "validation", "regression")
+TOOL_SUITES = ("style", "types", "benchmarks")
+SOURCES = ("movement_core", "workbench_pkg", "tests")
 HOST_SUITES = ("host", "gui")
 SUITES = (*PYTEST_SUITES, *TOOL_SUITES, *HOST_SUITES)
 """Every suite; all but the benchmarks run when none is named."""
@@ -82,7 +82,8 @@ class Runner:
                     remark = f"stopped after {LIMIT_S // 60} minutes"
         seconds = time.monotonic() - began
         if job.report is None:
-            failed = int(code != 0)
+            failed = int(code != 0 or not job.commands)
+            remark = remark if job.commands else "nothing to run"
             return Outcome(job.suite, job.where, 1 - failed, failed, 0, seconds, remark, log, is_tool=True)
         return _count(job, code, seconds, remark, log)
 
@@ -163,13 +164,18 @@ def core_jobs(
             *("-o", f"cache_dir={folder / 'cache'}", f"tests/{suite}", *pytest_arguments),
         ]
         jobs.append(Job(suite, where, [command], folder, folder / "report.xml", environment))
-    tools: dict[str, Callable[[str], list[list[str]]]] = {
-        "style": lambda run: [[run, "-m", "ruff", "check"], [run, "-m", "ruff", "format", "--check"]],
-        "types": lambda run: [[run, "-m", "mypy"]],
+    run = [str(python), "-m"]
+    tools = {
+        "style": [[*run, "ruff", "check", *SOURCES], [*run, "ruff", "format", "--check", *SOURCES]],
+        "types": [[*run, "mypy"]],
+        "benchmarks": [
+            [*run, f"tests.benchmarks.{path.stem}"]
+            for path in sorted(ROOT.glob("tests/benchmarks/bench_*.py"))
+        ],
     }
     for suite in (name for name in suites if name in TOOL_SUITES):
         folder = fresh(output / suite)
-        jobs.append(Job(suite, where, tools[suite](str(python)), folder, None, environment))
+        jobs.append(Job(suite, where, tools[suite], folder, None, environment))
     return jobs
 
 
