@@ -39,6 +39,7 @@ EXTENSION_MAY = {
     "objects": {"host"},
     "host": set(),
     "setup": set(),
+    "host_tests": DOWN_TO_ACTIONS,
     "__main__": {"setup", "batch"},
 }
 """Rooms of the extension, and the rooms of the extension that each may import besides itself."""
