@@ -1,0 +1,179 @@
+"""The spectral year and the marched board against scipy and against Crank's exact solutions.
+
+Sources: scipy's stiff integrator; Crank, The Mathematics of Diffusion (1975): half-time of a slab,
+short-time uptake.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from movement_core.moisture.marching import Spell, march
+from movement_core.moisture.response import SlabTransport, slab_year
+from movement_core.moisture.slab import biot_roots, half_time_days, uptake
+
+scipy_integrate = pytest.importorskip(
+    "scipy.integrate", reason="scipy is what the spectral year is compared with"
+)
+scipy_linalg = pytest.importorskip("scipy.linalg", reason="scipy is what the spectral year is compared with")
+scipy_optimize = pytest.importorskip("scipy.optimize", reason="scipy finds the roots independently")
+
+CELLS = 90
+DAY = np.arange(365)
+
+
+def _lines_matrix(thickness: float, rate: float, h_back: float, h_show: float):
+    """Method of lines, written apart from the core: dM/dt = A M + b_back E_back + b_show E_show."""
+    edges = thickness * (1 - np.cos(np.pi * np.linspace(0, 1, CELLS + 1))) / 2
+    widths = np.diff(edges)
+    A = np.zeros((CELLS, CELLS))
+    for i in range(CELLS - 1):
+        g = rate / (0.5 * (widths[i] + widths[i + 1]))
+        A[i, i] -= g / widths[i]
+        A[i, i + 1] += g / widths[i]
+        A[i + 1, i + 1] -= g / widths[i + 1]
+        A[i + 1, i] += g / widths[i + 1]
+    b_back, b_show = np.zeros(CELLS), np.zeros(CELLS)
+    for b, i, h in ((b_back, 0, h_back), (b_show, CELLS - 1, h_show)):
+        if h > 0:
+            g = 1 / (1 / h + widths[i] / 2 / rate)
+            A[i, i] -= g / widths[i]
+            b[i] = g / widths[i]
+    return A, b_back, b_show, widths
+
+
+def _march_scipy(thickness, rate, h_back, h_show, back_wave, show_wave):
+    """(mean, show surface, back surface, face difference) on each day of a year that repeats the one
+    before.
+    """
+    A, b_back, b_show, widths = _lines_matrix(thickness, rate, h_back, h_show)
+    slowest = float(np.max(scipy_linalg.eigvals(A).real))
+    years = int(np.ceil(8.0 / -slowest / 365)) + 1  # the start fades to e⁻⁸
+    start = -np.linalg.solve(
+        A, b_back * back_wave(np.arange(3650) / 10).mean() + b_show * show_wave(np.arange(3650) / 10).mean()
+    )
+    solution = scipy_integrate.solve_ivp(
+        lambda t, m: A @ m + b_back * back_wave(t) + b_show * show_wave(t),
+        (0, 365 * years), start, method="BDF", jac=lambda t, m: A,
+        t_eval=365 * (years - 1) + DAY, rtol=1e-6, atol=1e-6, max_step=10,
+    )  # fmt: skip
+    assert solution.success
+    m = solution.y
+    middle = np.cumsum(widths) - widths / 2 - thickness / 2
+    moment = (m * (widths * middle)[:, None]).sum(0) + (
+        np.gradient(m, middle, axis=0) * (widths**3 / 12)[:, None]
+    ).sum(0)
+    surfaces = []
+    for i, h, wave in ((CELLS - 1, h_show, show_wave), (0, h_back, back_wave)):
+        air = wave(solution.t)
+        g = 0 if h == 0 else 1 / (1 / h + widths[i] / 2 / rate)
+        surfaces.append(m[i] if h == 0 else air + g * (m[i] - air) / h)
+    return (m * widths[:, None]).sum(0) / thickness, *surfaces, 12 * moment / thickness**2
+
+
+@pytest.mark.parametrize("seed", range(20))
+def test_twenty_random_boards_within_a_thousandth_of_the_amplitude(seed: int) -> None:
+    """Equal and unequal faces, blocked faces, another air behind: all four answers, to 0.1 % of the air's
+    amplitude.
+    """
+    rng = np.random.default_rng(seed)
+    thickness = float(rng.uniform(4, 45))
+    rate = float(np.exp(rng.uniform(np.log(1.0), np.log(20.0))))
+    h_back, h_show = np.exp(rng.uniform(np.log(0.2), np.log(30.0), 2))
+    if seed % 5 == 3:
+        h_back = 0.0
+    if seed % 5 == 4:
+        h_back = h_show
+    amplitude, phase = rng.uniform(0.3, 3, (2, 3)), rng.uniform(0, 2 * np.pi, (2, 3))
+    if seed % 2:
+        amplitude[1], phase[1] = amplitude[0], phase[0]
+
+    def wave(which: int):
+        return lambda t: (
+            10
+            + sum(
+                amplitude[which, k]
+                / (k + 1)
+                * np.cos(2 * np.pi * (k + 1) * np.asarray(t) / 365 + phase[which, k])
+                for k in range(3)
+            )
+        )
+
+    show_wave, back_wave = wave(0), wave(1)
+    slab = SlabTransport(np.array(thickness), np.array(rate), np.array(h_show), np.array(h_back), "test")
+    year = slab_year(show_wave(DAY), slab, back_wave(DAY))
+    mean, show, back, difference = _march_scipy(thickness, rate, h_back, h_show, back_wave, show_wave)
+    swing = max(np.ptp(show_wave(DAY)), np.ptp(back_wave(DAY))) / 2
+    assert np.abs(year.mean_mc - mean).max() < 1e-3 * swing
+    assert np.abs(year.show_mc - show).max() < 1e-3 * swing
+    if h_back > 0:
+        assert np.abs(year.back_mc - back).max() < 1e-3 * swing
+    assert np.abs(year.face_difference_mc - difference).max() < 1e-3 * swing
+
+
+def test_half_time_of_a_slab() -> None:
+    """Crank: t50 = 0.0492 t²/D with both faces open and no surface resistance; four times that with one."""
+    assert float(half_time_days(20, 2.5)) == pytest.approx(0.0492 * 20**2 / 2.5, rel=1e-3)
+    assert float(half_time_days(20, 2.5, faces=1)) == pytest.approx(4 * 0.0492 * 20**2 / 2.5, rel=1e-3)
+    marched = march(20, 12.0, [Spell(60, 6, 6, 1e9, 1e9)], 2.5)
+    crossing = float(np.interp(9.0, marched.mean_mc[::-1], marched.time_days[::-1]))
+    assert crossing == pytest.approx(0.0492 * 20**2 / 2.5, rel=2e-3)
+
+
+def test_short_time_uptake() -> None:
+    """Crank: E = (4/√π) √(D t / L²), good to 1 % of E up to one half."""
+    time = np.array([0.1, 0.5, 2.0, 5.0])
+    expected = 4 / np.sqrt(np.pi) * np.sqrt(2.5 * time / 20**2)
+    assert np.allclose(uptake(2.5 * time / 10**2, np.inf), expected, rtol=0.01)
+    marched = march(20, 6.0, [Spell(5, 12, 12, 1e9, 1e9)], 2.5, cells=80)
+    assert np.allclose((marched.at(time) - 6) / 6, expected, rtol=0.015)
+
+
+def test_roots_against_scipy() -> None:
+    for biot in (0.01, 1.0, 37.0):
+        for n, root in enumerate(biot_roots(np.array(biot))[:6]):
+            found = scipy_optimize.brentq(
+                lambda b, biot=biot: b * np.sin(b) - biot * np.cos(b), n * np.pi + 1e-9, n * np.pi + np.pi / 2
+            )
+            assert root == pytest.approx(found, abs=1e-9)
+
+
+@pytest.mark.parametrize("exchange", [0.3, 5.0, 1e9])
+def test_marching_against_crank_to_a_thousandth_of_the_step(exchange: float) -> None:
+    """Crank §4.3.6, surface evaporation."""
+    course = march(20, 12.0, [Spell(100, 6, 6, exchange, exchange)], 2.0)
+    exact = 12 - 6 * uptake(2.0 * course.time_days / 100, exchange * 10 / 2.0)
+    assert np.abs(course.mean_mc - exact).max() < 1e-3 * 6
+
+
+def test_marching_with_moisture_dependence_against_scipy() -> None:
+    """D(M) = 2 exp(0.1 (M − 10)), a drop from 18 to 6 %: the marched mean within 0.2 % of the step."""
+
+    def rate(m):
+        return 2 * np.exp(0.1 * (m - 10))
+
+    cells = 200
+    widths = np.diff(20 * (1 - np.cos(np.pi * np.linspace(0, 1, cells + 1))) / 2)
+    gaps = (widths[1:] + widths[:-1]) / 2
+
+    def slope(_, m):
+        flow = (rate(m)[1:] + rate(m)[:-1]) / 2 * np.diff(m) / gaps
+        faces = [(m[i] - 6) / (1 / 4.0 + widths[i] / 2 / rate(m[i])) for i in (0, -1)]
+        return (np.append(flow, -faces[1]) - np.append(faces[0], flow)) / widths
+
+    band = np.array([0.5, 2, 8, 20, 40.0])
+    solution = scipy_integrate.solve_ivp(
+        slope,
+        (0, 40),
+        np.full(cells, 18.0),
+        method="LSODA",
+        lband=1,
+        uband=1,
+        t_eval=band,
+        rtol=1e-7,
+        atol=1e-7,
+    )
+    course = march(20, 18.0, [Spell(40, 6, 6, 4.0, 4.0)], rate)
+    expected = (solution.y * widths[:, None]).sum(0) / 20
+    assert np.abs(course.at(band) - expected).max() < 2e-3 * 12
