@@ -116,10 +116,6 @@ def _without_rigid_motion(solved: Elastic) -> Elastic:
     shift = solved.at(corners)[0]
     centre = shift.mean(axis=0)
     turn = (corners[:, 0] @ shift[:, 1] - corners[:, 1] @ shift[:, 0]) / (corners**2).sum()
-    x = np.insert(grid.xs, slice(1, None), 0.5 * (grid.xs[1:] + grid.xs[:-1]))
-    y = np.insert(grid.ys, slice(1, None), 0.5 * (grid.ys[1:] + grid.ys[:-1]))
-    rigid = np.stack(
-        (centre[0] - turn * np.broadcast_to(y, (len(x), len(y))),
-         centre[1] + turn * np.broadcast_to(x[:, None], (len(x), len(y)))), axis=-1
-    )  # fmt: skip
+    nodes = grid.nodes()
+    rigid = np.stack((centre[0] - turn * nodes[..., 1], centre[1] + turn * nodes[..., 0]), axis=-1)
     return Elastic(grid, solved.displacement - rigid, solved.stress)

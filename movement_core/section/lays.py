@@ -16,8 +16,8 @@ from numpy.typing import NDArray
 
 from movement_core.errors import InputError
 from movement_core.section.board import Board
+from movement_core.section.chain import Complex, segment
 from movement_core.section.field import Floats
-from movement_core.section.panel import Complex, segment
 
 Ints = NDArray[np.int64]
 OVER, TURNED = 1, 2

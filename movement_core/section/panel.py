@@ -1,9 +1,8 @@
-"""An edge-glued panel: the free shapes of its boards, chained at mid-thickness.
+"""An edge-glued panel: the free shapes of its boards chained at mid-thickness, then settled by stiffness.
 
-Each glue line carries on the mean direction of the two edges it joins: the direction that a bending moment
-would feel, 12/t³ ∫ y·edge(y) dy, so that what is left over is in balance with itself and dies out within
-about a thickness. A board's edge turns less than its surface, because the ring frame shears; so a panel is
-scalloped: curvature within each board and a small kink back at each glue line.
+A board's edge turns less than its surface, because the ring frame shears; so a panel is scalloped: curvature
+within each board and a small kink back at each glue line. The chain of exact shapes (``chain``) knows no
+stiffness; what neighbouring edges that do not quite fit do to each other (``settled``) is added to it.
 """
 
 from __future__ import annotations
@@ -13,70 +12,27 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from numpy.typing import ArrayLike
 
 from movement_core.errors import InputError
 from movement_core.section.board import Board, checked_samples
-from movement_core.section.field import Floats, from_chord, numbers
+from movement_core.section.chain import Segment, chain
+from movement_core.section.elastic import CrossStiffness
+from movement_core.section.field import Floats, numbers
+from movement_core.section.settled import Settling, why_not_settled
 
-Complex = NDArray[np.complex128]
 MOST_THICKNESS_RATIO = 1.25
-_HEIGHTS, _HEIGHT_WEIGHTS = np.polynomial.legendre.leggauss(8)
-_SIDE_STEPS = np.array([0.0, 0.001, 0.002])  # in widths: for the slope of the surface at a board's edges
-_SIDE_SLOPE = np.array([-1.5, 2.0, -0.5]) / 0.001
-
-
-@dataclass(frozen=True)
-class Segment:
-    """A board as a link of the chain, seen from its left edge; (…) are the dimensions of the change.
-
-    Complex numbers are x + iy, mm; a direction of 1 is an edge that stands upright.
-    """
-
-    surface: Complex  # (…, N) mid-thickness, from its left end to its right end
-    turn: Complex  # (…) unit: direction of the right edge as seen from the left one
-    slope_left: Floats  # (…) rad, surface over the left edge's normal, at the left edge
-    slope_right: Floats  # (…) rad, surface over the right edge's normal, at the right edge
-    height_left: Floats  # (…, 2) back and show corners above mid-thickness, along the left edge, mm
-    height_right: Floats  # (…, 2) the same at the right edge
-
-
-def segment(board: Board, mc_change: ArrayLike, samples: int) -> Segment:
-    """The link a board makes, for changes of MC (…), with ``samples`` evenly spaced points."""
-    w, t = board.width_mm, board.thickness_mm
-    heights = np.concatenate(([-1.0], _HEIGHTS, [1.0])) * 0.5 * t
-    edge = np.stack((np.full(len(heights), 0.5 * w), heights), axis=-1)
-    line = np.zeros((samples, 2))
-    line[:, 0] = np.linspace(-0.5 * w, 0.5 * w, samples)
-    side = np.zeros((3, 2))
-    side[:, 0] = 0.5 * w - w * _SIDE_STEPS
-    mirror = np.array([-1.0, 1.0])
-    parts = (edge * mirror, edge, side * mirror, side, line)
-    moved = board.moved(np.concatenate(parts), mc_change)
-    flat = moved[..., 0] + 1j * moved[..., 1]
-    left, right, side_l, side_r, surface = np.split(flat, np.cumsum([len(p) for p in parts])[:-1], axis=-1)
-    upright_l, upright_r = _upright(left), _upright(right)
-    return Segment(
-        surface=(surface - surface[..., :1]) / upright_l[..., None],
-        turn=upright_r / upright_l,
-        slope_left=np.angle((side_l @ _SIDE_SLOPE) / upright_l),
-        slope_right=np.angle(-(side_r @ _SIDE_SLOPE) / upright_r),
-        height_left=((left[..., [0, -1]] - surface[..., :1]) / upright_l[..., None]).imag,
-        height_right=((right[..., [0, -1]] - surface[..., -1:]) / upright_r[..., None]).imag,
-    )
-
-
-def _upright(edge: Complex) -> Complex:
-    """Direction (…) of an edge (…, heights) as a bending moment feels it; unit, 1 is upright."""
-    across = edge[..., 1:-1] @ (_HEIGHTS * _HEIGHT_WEIGHTS)
-    return np.asarray(across / np.abs(across) / 1j, dtype=np.complex128)
+TYPICAL = CrossStiffness()
 
 
 @dataclass(frozen=True)
 class PanelShape:
     """A panel after a change of moisture. (…) are the dimensions of the change, n the number of boards.
 
-    Curvatures and kinks are positive where they make a crown (centre higher, seen from the show face).
+    Curvatures and kinks are positive where they make a crown (centre higher, seen from the show face); they
+    are those of the free boards in the chain. Stresses are elastic, over the inner 80 % of each glue line (at
+    the faces they grow without bound in theory), before creep relaxes them: upper bounds, and a measure to
+    compare layouts by. None where the panel was not settled; ``note`` says why.
     """
 
     profile: Floats  # (…, N, 2) mm, mid-thickness from the chord between its ends, x from its middle
@@ -90,6 +46,10 @@ class PanelShape:
     step_show_mm: Floats  # (…, n−1) at the show face, right board less left board, joined at mid-thickness
     step_back_mm: Floats  # (…, n−1) how much further the right board stands out at the back face
     glue_lines: tuple[int, ...]  # indices of the glue lines among the N points
+    settled_mm: Floats | None  # (…) how far settling moved the profile, at most
+    glue_tension_mpa: Floats | None  # (…, n−1) greatest pull across each glue line
+    glue_shear_mpa: Floats | None  # (…, n−1) greatest shear along each glue line, in the plane of the section
+    note: str = ""
 
 
 @dataclass(frozen=True)
@@ -110,6 +70,9 @@ class Panel:
 
     def __init__(self, boards: Sequence[Board]) -> None:
         object.__setattr__(self, "boards", tuple(boards))
+        object.__setattr__(self, "_settlings", {})  # solved once; no field, so that panels compare by boards
+        object.__setattr__(self, "_settlings", {})  # solved once; no field, so that panels compare by boards
+        object.__setattr__(self, "_settlings", {})  # solved once; no field, so that panels compare by boards
         if not self.boards:
             raise InputError("a panel without boards", allowed="one board or more", todo="list its boards")
         for i, board in enumerate(self.boards, 1):
@@ -158,61 +121,87 @@ class Panel:
         return self.shape(mc_change, samples).profile
 
     def shape(
-        self, mc_change: ArrayLike, samples: int | None = None, *, each_board: bool = False
+        self,
+        mc_change: ArrayLike,
+        samples: int | None = None,
+        *,
+        each_board: bool = False,
+        stiffness: CrossStiffness | Sequence[CrossStiffness] | None = TYPICAL,
     ) -> PanelShape:
-        """Everything about the panel after a change: profile, width, curvatures, kinks and steps.
+        """Everything about the panel after a change: profile, width, curvatures, kinks, steps, glue lines.
 
-        ``each_board``: the last dimension of ``mc_change`` (…, n) is the boards, each with its own change.
+        Parameters
+        ----------
+        mc_change, samples : as in ``profile``.
+        each_board : the last dimension of ``mc_change`` (…, n) is the boards, each with its own change.
+        stiffness : across the grain, one for all boards or one a board; None leaves the plain chain.
         """
-        change = numbers(mc_change, "moisture change", where="panel")
         n = len(self.boards)
+        change = numbers(mc_change, "moisture change", where="panel")
         if each_board and (change.ndim == 0 or change.shape[-1] != n):
             raise InputError(
                 f"moisture changes of shape {change.shape} for {n} boards", where="panel",
                 allowed=f"(…, {n})", todo="give one change a board",
             )  # fmt: skip
+        if not each_board:
+            change = np.broadcast_to(change[..., None], (*change.shape, n))
         steps = self._steps(samples)
-        links = [
-            segment(board, change[..., i] if each_board else change, step + 1)
-            for i, (board, step) in enumerate(zip(self.boards, steps))
-        ]
-        place, direction = np.zeros(links[0].turn.shape, complex), np.ones((), complex)
-        parts: list[Complex] = []
-        for link in links:
-            points = place[..., None] + direction[..., None] * link.surface
-            parts.append(points if not parts else points[..., 1:])
-            place, direction = points[..., -1], direction * link.turn
-        line = np.concatenate(parts, axis=-1)
-        profile = from_chord(np.stack((line.real, line.imag), axis=-1))
-        return self._shape_of(profile, links, tuple(int(i) for i in np.cumsum(steps)[:-1]))
-
-    def _shape_of(self, profile: Floats, links: list[Segment], glue_lines: tuple[int, ...]) -> PanelShape:
-        widths = np.array([board.width_mm for board in self.boards])
-        turns = np.stack([np.angle(k.turn) + k.slope_right - k.slope_left for k in links], axis=-1)
-        pairs = list(pairwise(links))
-        none = np.zeros((*turns.shape[:-1], 0))
-        kinks = np.stack([a.slope_right - b.slope_left for a, b in pairs], axis=-1) if pairs else none
-        steps = (
-            np.stack([b.height_left - a.height_right for a, b in pairs], axis=-1)
-            if pairs
-            else np.zeros((*turns.shape[:-1], 2, 0))
-        )
+        profile, links = chain(self.boards, change, steps)
+        moved = tension = shear = None
+        note = "not asked for" if stiffness is None else why_not_settled(self.boards)
+        if stiffness is not None and not note:
+            settling = self._settling(stiffness)
+            shift = settling.shift(change, steps)
+            profile = profile + shift
+            moved = np.abs(shift[..., 1]).max(axis=-1)
+            tension, shear = settling.glue_stress(change)
         height = profile[..., 1]
         far = np.abs(height).argmax(axis=-1)[..., None]
         width = profile[..., -1, 0] - profile[..., 0, 0]
+        surface, kinks, back, show = self._turns(links)
         return PanelShape(
             profile=profile,
             width_mm=width,
             width_change_mm=width - self.width_mm,
             out_of_flat_mm=np.ptp(height, axis=-1),
             departure_mm=np.take_along_axis(height, far, axis=-1)[..., 0],
-            surface_curvature_per_mm=-turns / widths,
+            surface_curvature_per_mm=surface,
             kink_rad=kinks,
             average_curvature_per_mm=-np.sum([np.angle(k.turn) for k in links], axis=0) / self.width_mm,
-            step_show_mm=steps[..., 1, :],
-            step_back_mm=-steps[..., 0, :],
-            glue_lines=glue_lines,
+            step_show_mm=show,
+            step_back_mm=back,
+            glue_lines=tuple(int(i) for i in np.cumsum(steps)[:-1]),
+            settled_mm=moved,
+            glue_tension_mpa=tension,
+            glue_shear_mpa=shear,
+            note=f"not settled: {note}" if note else "",
         )
+
+    def _settling(self, stiffness: CrossStiffness | Sequence[CrossStiffness]) -> Settling:
+        """The elastic answer per point of MC of each board, solved once."""
+        n = len(self.boards)
+        each = (stiffness,) * n if isinstance(stiffness, CrossStiffness) else tuple(stiffness)
+        if len(each) != n:
+            raise InputError(
+                f"{len(each)} stiffnesses for {n} boards", where="panel", allowed=f"1 or {n}",
+                todo="give one a board",
+            )  # fmt: skip
+        known: dict[tuple[CrossStiffness, ...], Settling] = self.__dict__["_settlings"]
+        if each not in known:
+            known[each] = Settling(self.boards, each)
+        return known[each]
+
+    def _turns(self, links: list[Segment]) -> tuple[Floats, Floats, Floats, Floats]:
+        """Surface curvatures (…, n), then kinks, back steps and show steps (…, n−1)."""
+        widths = np.array([board.width_mm for board in self.boards])
+        turns = np.stack([np.angle(k.turn) + k.slope_right - k.slope_left for k in links], axis=-1)
+        pairs = list(pairwise(links))
+        if not pairs:
+            none = np.zeros((*turns.shape[:-1], 0))
+            return -turns / widths, none, none, none
+        kinks = np.stack([a.slope_right - b.slope_left for a, b in pairs], axis=-1)
+        steps = np.stack([b.height_left - a.height_right for a, b in pairs], axis=-1)
+        return -turns / widths, kinks, -steps[..., 0, :], steps[..., 1, :]
 
     def _steps(self, samples: int | None) -> list[int]:
         """How many steps each board gets of ``samples`` − 1: by width, at least one."""
