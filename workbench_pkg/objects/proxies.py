@@ -51,20 +51,20 @@ class StudyView(_Stateless):
         self.Object = view_object.Object
 
     def getIcon(self) -> str:
-        from workbench_pkg.views.icons import icon
+        from workbench_pkg.views import study_view
 
-        return icon("study")
+        return study_view.tree_icon()
 
     def claimChildren(self) -> list[Any]:
-        from workbench_pkg.objects.study import results_of
+        from workbench_pkg.views import study_view
 
-        return results_of(self.Object.Document) if hasattr(self, "Object") else []
+        return study_view.children(self.Object) if hasattr(self, "Object") else []
 
     def getDisplayModes(self, view_object: Any) -> list[str]:
         return []
 
     def doubleClicked(self, view_object: Any) -> bool:
-        import FreeCADGui as Gui
+        from workbench_pkg.views import study_view
 
-        Gui.runCommand("Heartside_Year")
+        study_view.open_panel(view_object.Object)
         return True

@@ -70,11 +70,6 @@ def migrate(obj: Any) -> None:
         mark(obj, KIND)
 
 
-def results_of(doc: Any) -> list[Any]:
-    """Groups that hold what Heartside put into the document."""
-    return objects_of_kind(doc, "results")
-
-
 def get_text(doc: Any, name: str) -> str:
     """Text of a property of the document's study; "" where there is no study."""
     obj = find_study(doc)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from workbench_pkg.host.qt import QtCore, QtGui
-from workbench_pkg.views.palette import EDGE, INK, PAPER, Colour, rank_colour
+from workbench_pkg.panels.palette import EDGE, INK, PAPER, Colour, rank_colour
 
 POINT_SIZE = 9.0
 STRIP, PAD_X, PAD_Y, ROUND = 5, 7, 4, 4  # at one pixel a point

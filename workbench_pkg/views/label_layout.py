@@ -18,7 +18,8 @@ SPACE_PX = 5.0  # kept free between two labels
 BORDER_PX = 6.0  # kept free along the edge of the view
 FULLEST = 0.35  # of the view's area: beyond this labels hide the piece that they explain
 SHORTEST_REACH_PX = 60.0
-KEEP_BONUS, CROSSING, COVERED, AWAY = 30.0, 90.0, 45.0, 16.0  # prices, in pixels of a longer leader
+SMALLEST_PX, LARGE_PX = 26.0, 150.0  # no label below; above, one part is as important as another
+KEEP_BONUS, COVERED, AWAY = 30.0, 45.0, 16.0  # prices, in pixels of a longer leader
 
 
 @dataclass(frozen=True)
@@ -44,6 +45,7 @@ def arrange(
     ranks: NDArray[np.int64] | None = None,
     previous: NDArray[np.int64] | None = None,
     free: Floats | None = None,
+    extents: Floats | None = None,
 ) -> Layout:
     """Place labels one after the other, higher ranks first, each at its cheapest free place.
 
@@ -52,19 +54,22 @@ def arrange(
     view : width and height of the view, pixels.
     ranks : (N,) higher is placed earlier; all alike when None.
     previous : `choice` of the layout before; a place that is still free is kept.
+    extents : (N,) how large on the screen what it belongs to is, pixels: the larger comes first within a rank,
+        and what is too small to point at gets no label unless its rank says so. Unknown when None.
     free : (M, 4) left, bottom, right, top of boxes in which no label may lie.
     """
     count = len(anchors)
     centres, choice = np.array(anchors, dtype=float), np.full(count, -1, dtype=np.int64)
     inside = np.all((anchors >= 0) & (anchors <= np.asarray(view)), axis=1) if count else np.zeros(0, bool)
-    visible = np.flatnonzero(inside)
-    if not len(visible):
-        return Layout(centres, np.zeros(count, bool), choice, 0)
     ranks = np.zeros(count, dtype=np.int64) if ranks is None else ranks
+    extents = np.full(count, np.inf) if extents is None else extents
+    visible = np.flatnonzero(inside & ((extents >= SMALLEST_PX) | (ranks > 0)))
+    if not len(visible):
+        return Layout(centres, np.zeros(count, bool), choice, int(inside.sum()))
     before = np.full(count, -1) if previous is None or len(previous) != count else previous
     free = np.zeros((0, 4)) if free is None else free
     best: tuple[int, NDArray[np.int64], Floats] = (-1, choice, centres)
-    for order in _orders(anchors, visible, ranks):
+    for order in _orders(anchors, visible, ranks, extents):
         attempt = _fill(order, anchors, sizes, view, before, free)
         worth = int((ranks[attempt[0] >= 0] * count + 1).sum())
         if worth > best[0]:
@@ -76,11 +81,14 @@ def arrange(
     return Layout(centres, shown, choice, int(inside.sum() - shown.sum()))
 
 
-def _orders(anchors: Floats, visible: NDArray[np.int64], ranks: NDArray[np.int64]) -> list[NDArray[np.int64]]:
-    """Higher ranks first; within a rank as given, from the outside in, and from the inside out."""
+def _orders(
+    anchors: Floats, visible: NDArray[np.int64], ranks: NDArray[np.int64], extents: Floats
+) -> list[NDArray[np.int64]]:
+    """Higher ranks first; within a rank the larger first, or from the outside in, or from the inside out."""
     reach = np.hypot(*(anchors[visible] - anchors[visible].mean(axis=0)).T)
-    keys = (np.arange(len(visible)), -reach, reach)
-    return [visible[np.lexsort((key, -ranks[visible]))] for key in keys]
+    size = -np.minimum(extents[visible], LARGE_PX)
+    keys = ((reach * 0.0, size), (-reach, size), (reach, size))
+    return [visible[np.lexsort((first, second, -ranks[visible]))] for first, second in keys]
 
 
 def _fill(
@@ -134,8 +142,6 @@ class _Taken:
         low, high, centres = low[candidates], high[candidates], centres[candidates]
         cost = np.repeat(self.gaps, DIRECTIONS)[candidates] + AWAY * self._turned(anchor, candidates)
         cost += COVERED * _covers(low, high, self.anchors).sum(axis=1)
-        starts = np.broadcast_to(anchor, centres.shape)
-        cost += CROSSING * _segments_cross(starts, centres, self.starts, self.ends).sum(axis=1)
         cost -= KEEP_BONUS * (candidates == before)
         best = int(np.argmin(cost))
         return int(candidates[best]), centres[best]
@@ -153,11 +159,11 @@ class _Taken:
         return 1.0 - self.directions[candidates % DIRECTIONS] @ (outward / length)
 
     def _struck(self, anchor: Floats, centres: Floats, low: Floats, high: Floats) -> NDArray[np.bool_]:
-        """Places where a leader would run over a label: its own over another's, or another's over its own."""
+        """Places where its leader would run over a label or another leader, or another leader over it."""
         starts = np.broadcast_to(anchor, centres.shape)
         over = _segments_in_boxes(starts, centres, self.low, self.high).any(axis=1)
         under = _segments_in_boxes(self.starts, self.ends, low, high).any(axis=0)
-        return over | under
+        return over | under | _segments_cross(starts, centres, self.starts, self.ends).any(axis=1)
 
 
 def _directions() -> Floats:

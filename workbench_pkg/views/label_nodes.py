@@ -12,8 +12,8 @@ from typing import Any
 
 from pivy import coin
 
+from workbench_pkg.panels.palette import INK, PAPER, fraction
 from workbench_pkg.views.label_art import Picture
-from workbench_pkg.views.palette import INK, PAPER, fraction
 
 _NAME = "HeartsideLabel"
 Point = Sequence[float]

@@ -136,12 +136,15 @@ class Labels:
         if screen is None or not self.objects:
             self._take_note_down()
             return
-        self.anchors = visible_anchors(self._spans(), screen)
+        spans = self._spans()
+        self.anchors = visible_anchors(spans, screen)
         pixels, depths = screen.pixels(self.anchors)
         pixels[np.abs(depths) > 1.0] = -1e6  # behind the eye
         sizes = np.array([self.nodes[obj.Name].size for obj in self.objects], dtype=float)
         ranks = np.array([self.content[obj.Name][1] for obj in self.objects], dtype=np.int64)
-        layout = arrange(pixels, sizes, screen.size, ranks, self.choice, _kept_free(screen))
+        layout = arrange(
+            pixels, sizes, screen.size, ranks, self.choice, _kept_free(screen), extents_px(spans, screen)
+        )
         self.choice, self.shown, self.crowded = layout.choice, layout.shown, layout.crowded
         self.offsets = np.where(layout.shown[:, None], layout.centres - pixels, 0.0)
         self._put(screen, layout.centres, depths)
@@ -208,6 +211,17 @@ def visible_anchors(spans: np.ndarray, screen: Screen) -> np.ndarray:
         seen = np.flatnonzero(inside[i])
         anchors[i] = points[i, seen[len(seen) // 2]]
     return anchors
+
+
+def extents_px(spans: np.ndarray, screen: Screen) -> np.ndarray:
+    """(N,) length of each part along its grain on the screen; endless where its ends are not known."""
+    first, _ = screen.pixels(spans[:, 1])
+    last, _ = screen.pixels(spans[:, 2])
+    known = np.any(spans[:, 1] != spans[:, 2], axis=1)
+    # A part seen along its grain is as important as ever: count its true length at this scale.
+    per_mm = np.hypot(*(last - first).T) / np.maximum(np.linalg.norm(spans[:, 2] - spans[:, 1], axis=1), 1e-9)
+    scale = float(per_mm[known].max()) if known.any() else 0.0
+    return np.where(known, scale * np.linalg.norm(spans[:, 2] - spans[:, 1], axis=1), np.inf)
 
 
 def note_text(count: int) -> str:

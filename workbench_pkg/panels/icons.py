@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-_FOLDER = Path(__file__).resolve().parents[2] / "icons"
+_FOLDER = Path(__file__).resolve().parents[1] / "entry"
 
 
 def icon(name: str) -> str:

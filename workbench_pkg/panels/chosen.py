@@ -1,0 +1,87 @@
+"""Which boards the selection stands for, and what they say already."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import FreeCAD as App
+import FreeCADGui as Gui
+
+from movement_core.piece.tags import PROPERTY_WORDS
+from workbench_pkg.host.leaves import Leaf, read_leaves
+from workbench_pkg.host.tagging import read_tags
+
+
+@dataclass(frozen=True, eq=False)
+class Chosen:
+    """The boards of the selection in one document, each once, in the order of the tree."""
+
+    leaves: tuple[Leaf, ...]
+
+    def names(self) -> list[str]:
+        return [leaf.name for leaf in self.leaves]
+
+    def targets(self) -> dict[int | None, list[Any]]:
+        """What to tag: element number of a link array (None: the object itself) → objects."""
+        found: dict[int | None, list[Any]] = {}
+        for leaf in self.leaves:
+            objects = found.setdefault(leaf.element, [])
+            if leaf.owner not in objects:
+                objects.append(leaf.owner)
+        return found
+
+    def said(self) -> list[dict[str, object]]:
+        """What each board says by its properties, by word."""
+        return [
+            {PROPERTY_WORDS[n]: v for n, v in read_tags(leaf).properties.items() if n in PROPERTY_WORDS}
+            for leaf in self.leaves
+        ]
+
+
+def chosen_boards(doc: Any | None = None) -> Chosen:
+    """The boards that are selected in a document, the active one when None."""
+    doc = doc or App.ActiveDocument
+    if doc is None:
+        return Chosen(())
+    picked = [s for s in Gui.Selection.getSelectionEx(doc.Name, 0) if s.Object is not None]
+    if not picked:
+        return Chosen(())
+    reading = read_leaves(doc, hidden=True)
+    found: dict[str, Leaf] = {}
+    for one in picked:
+        for sub in one.SubElementNames or ("",):
+            for leaf in reading.find(one.Object, sub):
+                found.setdefault(leaf.key, leaf)
+    return Chosen(tuple(leaf for leaf in reading.leaves if leaf.key in found))
+
+
+class SelectionWatch:
+    """Calls back, once for many changes at a time, when the selection changes; until closed."""
+
+    def __init__(self, changed: Any) -> None:
+        from workbench_pkg.host.qt import QtCore
+
+        self._timer = QtCore.QTimer()
+        self._timer.setSingleShot(True)
+        self._timer.timeout.connect(changed)
+        Gui.Selection.addObserver(self)
+
+    def close(self) -> None:
+        self._timer.stop()
+        Gui.Selection.removeObserver(self)
+
+    def _soon(self) -> None:
+        self._timer.start(0)
+
+    def addSelection(self, *_: Any) -> None:
+        self._soon()
+
+    def removeSelection(self, *_: Any) -> None:
+        self._soon()
+
+    def setSelection(self, *_: Any) -> None:
+        self._soon()
+
+    def clearSelection(self, *_: Any) -> None:
+        self._soon()

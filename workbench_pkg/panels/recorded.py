@@ -1,0 +1,33 @@
+"""Runs what a click means through the host's recorded channel: a macro that is being recorded gets the same lines."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+import FreeCADGui as Gui
+
+
+def run(module: str, name: str, *arguments: str) -> None:
+    """Import a function of ``workbench_pkg.actions`` and call it; arguments are Python source.
+
+    What the function raises is raised here. Importing afresh each time costs nothing and lets every recorded
+    line stand by itself.
+    """
+    Gui.doCommand(f"from workbench_pkg.actions.{module} import {name}")
+    Gui.doCommand(f"{name}({', '.join(arguments)})")
+
+
+def document(doc: Any) -> str:
+    """Source that names a document."""
+    return f"FreeCAD.getDocument({doc.Name!r})"
+
+
+def objects(objs: Iterable[Any]) -> str:
+    """Source that lists document objects."""
+    return "[" + ", ".join(f"{document(o.Document)}.getObject({o.Name!r})" for o in objs) + "]"
+
+
+def facts(values: dict[str, object]) -> list[str]:
+    """Source of keyword arguments."""
+    return [f"{word}={value!r}" for word, value in values.items()]

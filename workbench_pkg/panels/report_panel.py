@@ -1,0 +1,173 @@
+"""The report in a window of its own along the lower edge: boards, findings, and the whole as text."""
+
+from __future__ import annotations
+
+import datetime
+from typing import Any
+
+import FreeCAD as App
+import FreeCADGui as Gui
+
+from movement_core.errors import HeartsideError
+from movement_core.sheet.text import as_text
+from workbench_pkg.actions.check import work_out
+from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
+from workbench_pkg.panels.report_table import KEYS, ReportTable, mark, rank_of
+from workbench_pkg.panels.telling import problem, unexpected
+
+translate = App.Qt.translate
+NAME = "HeartsideReport"
+
+
+class ReportPanel(QtWidgets.QDockWidget):
+    """Shows what the last working-out of one document gave. Choosing a row selects its board in the model."""
+
+    def __init__(self, parent: QtWidgets.QWidget) -> None:
+        super().__init__(translate("Heartside", "Heartside report"), parent)
+        self.setObjectName(NAME)
+        self.document = ""
+        self.places: dict[str, tuple[str, str]] = {}  # key of a board → root object and path below it
+        self.heading = QtWidgets.QLabel()
+        self.heading.setObjectName("HeartsideReportHeading")
+        self.heading.setTextFormat(QtCore.Qt.PlainText)
+        self.again = QtWidgets.QPushButton(translate("Heartside", "Work out again"))
+        self.again.setObjectName("HeartsideReportAgain")
+        self.copy = QtWidgets.QPushButton(translate("Heartside", "Copy as text"))
+        self.copy.setObjectName("HeartsideReportCopy")
+        self.table = ReportTable()
+        self.findings = QtWidgets.QListWidget()
+        self.findings.setObjectName("HeartsideReportFindings")
+        self.findings.setWordWrap(True)
+        self.findings.setAlternatingRowColors(True)
+        self.text = QtWidgets.QPlainTextEdit()
+        self.text.setObjectName("HeartsideReportText")
+        self.text.setReadOnly(True)
+        self.text.setLineWrapMode(QtWidgets.QPlainTextEdit.NoWrap)
+        self.text.setFont(QtGui.QFontDatabase.systemFont(QtGui.QFontDatabase.FixedFont))
+        self._lay_out()
+        self.again.clicked.connect(self.work_out_again)
+        self.copy.clicked.connect(self._copy)
+        self.table.itemSelectionChanged.connect(lambda: self._select(self.table.chosen_keys()))
+        self.findings.itemSelectionChanged.connect(self._select_finding)
+
+    def show_document(self, doc: Any) -> bool:
+        """Work a document out and show it; False, with the reason told, where that cannot be done."""
+        QtWidgets.QApplication.setOverrideCursor(QtGui.QCursor(QtCore.Qt.WaitCursor))
+        try:
+            answer = work_out(doc)
+        except HeartsideError as error:
+            problem(str(error))
+            return False
+        except Exception as error:
+            problem(unexpected(error))
+            return False
+        finally:
+            QtWidgets.QApplication.restoreOverrideCursor()
+        self.document = doc.Name
+        self.places = {leaf.key: (leaf.root.Name, leaf.sub) for leaf in answer.read.leaves}
+        self.fill(answer.entry)
+        return True
+
+    def fill(self, entry: dict[str, Any]) -> None:
+        """Show a report."""
+        year, today = entry["year"], entry["today"]
+        moisture = year["moisture_percent"]
+        words = translate(
+            "Heartside",
+            "{year}: wood from {low:.1f} % in {dry} to {high:.1f} % in {wet}. Worked out {date}, {time}",
+        )
+        self.heading.setText(
+            words.format(
+                year=year["name"],
+                low=min(moisture),
+                high=max(moisture),
+                dry=year["driest_month"],
+                wet=year["wettest_month"],
+                date=today["date"],
+                time=datetime.datetime.now().strftime("%H:%M"),
+            )
+        )
+        self.table.fill(entry)
+        self.findings.clear()
+        for finding in entry["findings"]:
+            where = " + ".join(finding["parts"])
+            text = f"{where}: {finding['message']}\n→ {finding['remedy']}"
+            item = QtWidgets.QListWidgetItem(mark(rank_of(finding["severity"])), text)
+            item.setData(KEYS, list(finding["keys"]))
+            self.findings.addItem(item)
+        for error in entry["errors"]:
+            self.findings.addItem(QtWidgets.QListWidgetItem(mark(1), error["message"]))
+        if not self.findings.count():
+            self.findings.addItem(translate("Heartside", "Nothing found that would break, jam or show."))
+        self.text.setPlainText(as_text(entry))
+
+    def work_out_again(self) -> None:
+        doc = App.listDocuments().get(self.document)
+        if doc is None:
+            problem(translate("Heartside", "The document of this report is closed."))
+        else:
+            self.show_document(doc)
+
+    def _select_finding(self) -> None:
+        keys = [key for item in self.findings.selectedItems() for key in item.data(KEYS) or []]
+        self._select(keys)
+
+    def _select(self, keys: list[str]) -> None:
+        doc = App.listDocuments().get(self.document)
+        if doc is None:
+            return
+        Gui.Selection.clearSelection(doc.Name)
+        for key in keys:
+            root, sub = self.places.get(key, ("", ""))
+            if root and doc.getObject(root) is not None:
+                Gui.Selection.addSelection(doc.Name, root, sub)
+
+    def _copy(self) -> None:
+        QtWidgets.QApplication.clipboard().setText(self.text.toPlainText())
+
+    def _lay_out(self) -> None:
+        content = QtWidgets.QWidget()
+        column = QtWidgets.QVBoxLayout(content)
+        column.setContentsMargins(4, 2, 4, 4)
+        top = QtWidgets.QHBoxLayout()
+        top.addWidget(self.heading, 1)
+        top.addWidget(self.copy)
+        top.addWidget(self.again)
+        column.addLayout(top)
+        both = QtWidgets.QSplitter(QtCore.Qt.Horizontal)
+        both.addWidget(self.table)
+        both.addWidget(self.findings)
+        both.setStretchFactor(0, 3)
+        both.setStretchFactor(1, 2)
+        tabs = QtWidgets.QTabWidget()
+        tabs.setObjectName("HeartsideReportTabs")
+        tabs.addTab(both, translate("Heartside", "Boards and findings"))
+        tabs.addTab(self.text, translate("Heartside", "As text"))
+        column.addWidget(tabs)
+        self.setWidget(content)
+
+
+def existing_panel() -> ReportPanel | None:
+    """The report window if it has been opened."""
+    return Gui.getMainWindow().findChild(QtWidgets.QDockWidget, NAME)
+
+
+def open_report(doc: Any) -> ReportPanel | None:
+    """Open or raise the report window with a document worked out anew; None where that could not be done."""
+    window = Gui.getMainWindow()
+    panel = existing_panel()
+    if panel is None:
+        panel = ReportPanel(window)
+        window.addDockWidget(QtCore.Qt.BottomDockWidgetArea, panel)
+    if not panel.show_document(doc):
+        return None
+    panel.show()
+    panel.raise_()
+    return panel
+
+
+def refresh(doc: Any) -> None:
+    """Bring the report up to date where it is open and shows this document."""
+    panel = existing_panel()
+    if panel is not None and panel.isVisible() and panel.document == doc.Name:
+        panel.show_document(doc)

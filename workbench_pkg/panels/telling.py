@@ -1,0 +1,37 @@
+"""How the window tells the user something: the status line for what went well, a box that blocks nothing for trouble."""
+
+from __future__ import annotations
+
+import FreeCAD as App
+import FreeCADGui as Gui
+
+from workbench_pkg.host.qt import QtCore, QtWidgets
+
+translate = App.Qt.translate
+BOX = "HeartsideProblem"
+_SHOWN_MS = 8000
+
+
+def told(text: str) -> None:
+    """Say in the status line that something was done."""
+    Gui.getMainWindow().statusBar().showMessage(text, _SHOWN_MS)
+
+
+def problem(text: str) -> QtWidgets.QMessageBox:
+    """Show what is wrong and what to do, without holding up the window."""
+    box = QtWidgets.QMessageBox(Gui.getMainWindow())
+    box.setObjectName(BOX)
+    box.setWindowTitle("Heartside")
+    box.setIcon(QtWidgets.QMessageBox.Warning)
+    box.setText(text)
+    box.setWindowModality(QtCore.Qt.NonModal)
+    box.setAttribute(QtCore.Qt.WA_DeleteOnClose)
+    box.show()
+    App.Console.PrintWarning(f"Heartside: {text}\n")
+    return box
+
+
+def unexpected(error: BaseException) -> str:
+    """Words for an error that nobody foresaw."""
+    words = translate("Heartside", "That did not work: {kind}: {text}. Nothing was changed.")
+    return words.format(kind=type(error).__name__, text=error)

@@ -1,0 +1,125 @@
+"""Task panel: choose the year of air that the piece will live in."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+import FreeCAD as App
+import FreeCADGui as Gui
+
+from movement_core import Year
+from movement_core.air.presets import all_years
+from movement_core.air.year import MONTHS
+from movement_core.errors import HeartsideError
+from workbench_pkg.actions.settings import DEFAULT_YEAR, year_from_text
+from workbench_pkg.actions.year import year_of
+from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
+from workbench_pkg.panels import recorded
+from workbench_pkg.panels.icons import icon
+from workbench_pkg.panels.telling import told, unexpected
+from workbench_pkg.panels.year_curve import YearCurve
+
+translate = App.Qt.translate
+
+
+class YearPanel:
+    """Our years by name, or a file of twelve months; the chosen one as a curve. Written at OK, one undo step."""
+
+    def __init__(self, doc: Any) -> None:
+        self.doc = doc
+        self.form = QtWidgets.QWidget()
+        self.form.setObjectName("HeartsideYearPanel")
+        self.form.setWindowTitle(translate("Heartside", "Year of air"))
+        self.form.setWindowIcon(QtGui.QIcon(icon("set_year")))
+        column = QtWidgets.QVBoxLayout(self.form)
+        question = QtWidgets.QLabel(translate("Heartside", "Where will the piece stand?"))
+        question.setStyleSheet("font-weight: bold")
+        self.list = QtWidgets.QListWidget()
+        self.list.setObjectName("HeartsideYearList")
+        self.list.setMinimumHeight(200)
+        self.file = QtWidgets.QPushButton(translate("Heartside", "From a file of twelve months …"))
+        self.file.setObjectName("HeartsideYearFile")
+        self.curve = YearCurve()
+        self.about, self.trouble = QtWidgets.QLabel(), QtWidgets.QLabel()
+        self.about.setObjectName("HeartsideYearAbout")
+        self.trouble.setObjectName("HeartsideTrouble")
+        self.trouble.setStyleSheet("color: #b3261e; font-weight: bold")
+        for label in (self.about, self.trouble):
+            label.setWordWrap(True)
+        for part in (question, self.list, self.file, self.curve, self.about, self.trouble):
+            column.addWidget(part)
+        column.addStretch(1)
+        for year in all_years():
+            self._add(year.name, year)
+        self.list.currentItemChanged.connect(lambda *_: self._tell())
+        self.file.clicked.connect(self._ask_file)
+        self.first = year_of(doc)
+        self.choose(self.first or DEFAULT_YEAR)
+
+    def choose(self, text: str) -> None:
+        """Choose a year by name, or add and choose one from a file."""
+        self.trouble.setText("")
+        for row in range(self.list.count()):
+            if self.list.item(row).data(QtCore.Qt.UserRole) == text:
+                self.list.setCurrentRow(row)
+                return
+        try:
+            self._add(text, year_from_text(text))
+        except (HeartsideError, OSError) as error:
+            self.trouble.setText(str(error))
+            return
+        self.list.setCurrentRow(self.list.count() - 1)
+
+    def getStandardButtons(self) -> int:
+        buttons = QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel
+        return int(getattr(buttons, "value", buttons))
+
+    def accept(self) -> bool:
+        item = self.list.currentItem()
+        if item is None:
+            self.trouble.setText(translate("Heartside", "Choose a year first."))
+            return False
+        name = item.data(QtCore.Qt.UserRole)
+        try:
+            if name != self.first:
+                recorded.run("year", "set_year", recorded.document(self.doc), repr(name))
+                told(translate("Heartside", "Year: {name}").format(name=name))
+        except HeartsideError as error:
+            self.trouble.setText(str(error))
+            return False
+        except Exception as error:
+            self.trouble.setText(unexpected(error))
+            return False
+        Gui.Control.closeDialog()
+        return True
+
+    def reject(self) -> bool:
+        Gui.Control.closeDialog()
+        return True
+
+    def _add(self, text: str, year: Year) -> None:
+        dry, wet = year.moisture[year.driest_month], year.moisture[year.wettest_month]
+        shown = Path(text).name if text.lower().endswith(".csv") else year.name
+        item = QtWidgets.QListWidgetItem(f"{shown}\n      {dry:.1f} … {wet:.1f} %")
+        item.setData(QtCore.Qt.UserRole, text)
+        item.setData(QtCore.Qt.UserRole + 1, year)
+        self.list.addItem(item)
+
+    def _tell(self) -> None:
+        item = self.list.currentItem()
+        year = None if item is None else item.data(QtCore.Qt.UserRole + 1)
+        self.curve.show_year(year)
+        if year is None:
+            self.about.setText("")
+            return
+        words = translate("Heartside", "Wood is driest in {dry} and wettest in {wet}. Basis: {basis}")
+        self.about.setText(
+            words.format(dry=MONTHS[year.driest_month], wet=MONTHS[year.wettest_month], basis=year.basis)
+        )
+
+    def _ask_file(self) -> None:
+        title = translate("Heartside", "A CSV file of twelve months")
+        answer = QtWidgets.QFileDialog.getOpenFileName(Gui.getMainWindow(), title, "", "CSV (*.csv)")
+        if answer[0]:
+            self.choose(answer[0])
