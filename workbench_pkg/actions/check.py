@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from movement_core.checks import all_findings
-from movement_core.errors import FileError, HeartsideError
+from movement_core.errors import HeartsideError
 from movement_core.piece.solve import SolvedPiece, solve_piece
 from movement_core.piece.tags import Tags, tags_from_table
 from movement_core.sheet.entry import file_entry
@@ -16,7 +16,6 @@ from workbench_pkg.actions.reading import ReadPiece, read_piece
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.actions.year import settings_of
 from workbench_pkg.host.documents import opened
-from workbench_pkg.host.guard import check_file as guard_file
 
 TABLE_ENDING = ".wood.csv"
 
@@ -60,13 +59,9 @@ def check_file(path: Path, settings: Settings, shown: str = "") -> dict[str, Any
 
     Raises FileError where the file cannot be opened or holds no solid.
     """
-    guard_file(path)
     table, errors = table_beside(path)
     with opened(path) as doc:
-        answer = work_out(doc, settings, table, shown or str(path), errors)
-    if not answer.read.parts and not answer.read.unreadable:
-        raise FileError("there is no solid in it", where=shown or str(path), todo="model parts as solids")
-    return answer.entry
+        return work_out(doc, settings, table, shown or str(path), errors).entry
 
 
 def table_beside(path: Path) -> tuple[dict[str, Tags], tuple[str, ...]]:
