@@ -65,3 +65,8 @@ def centre_of(leaf):
 
 def by_name(reading):
     return {leaf.name: leaf for leaf in reading.leaves}
+
+
+def host_documents():
+    """Documents that come with the host: test data and examples, made by others."""
+    return sorted(p for p in Path(App.getResourceDir()).rglob("*") if p.suffix.lower() == ".fcstd")

@@ -1,0 +1,127 @@
+"""Labels in the 3D view, and the one group that holds whatever Heartside puts into a document."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+import FreeCAD as App
+
+from workbench_pkg.host.relations import KIND_PROPERTY, is_ours, is_plain_group
+from workbench_pkg.host.version import gui_is_up
+
+GROUP_LABEL = "Heartside results"
+SCHEMA = 1
+SCHEMA_PROPERTY = "HeartsideSchema"
+PART_PROPERTY = "HeartsidePart"
+RESULTS_KIND, LABEL_KIND = "results", "label"
+_READ_ONLY = 1
+
+Colour = tuple[float, float, float]
+Point = Sequence[float]
+
+
+@dataclass(frozen=True)
+class LabelStyle:
+    """Looks of a label: walnut ink on maple, our own. Colours are red, green, blue from 0 to 1, never four
+    numbers: hosts disagree about the fourth."""
+
+    ink: Colour = (0.17, 0.11, 0.07)
+    paper: Colour = (0.97, 0.93, 0.84)
+    size: float = 14.0
+
+
+def mark_as_ours(obj: Any, kind: str) -> Any:
+    """Give an object its kind and schema: what tells it as ours, with or without the add-on."""
+    for name, type_, explanation, value in (
+        (KIND_PROPERTY, "App::PropertyString", "What Heartside made this for", kind),
+        (SCHEMA_PROPERTY, "App::PropertyInteger", "Version of the layout of its properties", SCHEMA),
+    ):
+        if name not in obj.PropertiesList:
+            obj.addProperty(type_, name, "Heartside", explanation, _READ_ONLY)
+        setattr(obj, name, value)
+    return obj
+
+
+def kind_of(obj: Any) -> str | None:
+    """Kind of an object of ours, None for everybody else's."""
+    return str(getattr(obj, KIND_PROPERTY)) if is_ours(obj) else None
+
+
+def results_group(doc: Any) -> Any:
+    """The group of our results, made if there is none; found again by its kind, whatever it is called."""
+    for obj in doc.Objects:
+        if kind_of(obj) == RESULTS_KIND:
+            return obj
+    group = doc.addObject("App::DocumentObjectGroup", "HeartsideResults")
+    group.Label = GROUP_LABEL
+    return mark_as_ours(group, RESULTS_KIND)
+
+
+def add_label(
+    doc: Any,
+    lines: Iterable[str],
+    base_mm: Point,
+    text_mm: Point,
+    *,
+    part: str = "",
+    name: str = "",
+    style: LabelStyle = LabelStyle(),
+) -> Any:
+    """A label with a leader, in the results group.
+
+    Parameters
+    ----------
+    lines : text.
+    base_mm, text_mm : (3,) where the leader starts, and where the text stands, both in the global frame.
+    part : key of the leaf it is about.
+    name : label in the tree.
+    """
+    group = results_group(doc)
+    label = mark_as_ours(doc.addObject("App::AnnotationLabel", "HeartsideLabel"), LABEL_KIND)
+    label.addProperty("App::PropertyString", PART_PROPERTY, "Heartside", "Address of the part", _READ_ONLY)
+    setattr(label, PART_PROPERTY, part)
+    if name:
+        label.Label = name
+    base, text = App.Vector(*base_mm), App.Vector(*text_mm)
+    label.LabelText = list(lines)
+    label.BasePosition = base
+    label.TextPosition = text - base  # the host counts it from the base
+    group.addObject(label)
+    apply_style(label, style)
+    return label
+
+
+def apply_style(label: Any, style: LabelStyle) -> None:
+    """Set the looks of a label; without the window there are none to set."""
+    if not gui_is_up():
+        return
+    view = label.ViewObject
+    view.TextColor, view.BackgroundColor, view.FontSize = style.ink, style.paper, style.size
+
+
+def our_objects(doc: Any, kinds: Iterable[str] | None = None) -> list[Any]:
+    """Objects of ours, of some kinds or of all."""
+    wanted = None if kinds is None else set(kinds)
+    return [obj for obj in doc.Objects if is_ours(obj) and (wanted is None or kind_of(obj) in wanted)]
+
+
+def remove_results(doc: Any) -> int:
+    """Remove the results group and everything of ours in it; how many objects went.
+
+    Objects of the user that were put into the group are taken out of it and stay. Tags stay too.
+    """
+    doomed = {obj.Name: obj for obj in our_objects(doc, [RESULTS_KIND, LABEL_KIND])}
+    groups = our_objects(doc, [RESULTS_KIND])
+    while groups:
+        group = groups.pop()
+        for member in group.Group:
+            if not is_ours(member):
+                group.removeObject(member)
+            elif member.Name not in doomed or is_plain_group(member):
+                doomed[member.Name] = member
+                groups += [member] if is_plain_group(member) else []
+    for name in doomed:
+        doc.removeObject(name)
+    return len(doomed)

@@ -1,0 +1,136 @@
+"""Writing a copy of a document: whole or not at all, never over what was read, with its looks kept.
+
+A save without the window leaves out the window's half of a document (colours, views); that half is taken over
+from the file the document was read from. Nor does the host mend the paths of linked files when a document is
+saved in another folder; that is done here too. No FreeCAD here, except through the document that is handed in.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import re
+import tempfile
+import zipfile
+from collections.abc import Callable, Sequence
+from pathlib import Path
+from typing import Any
+from xml.sax.saxutils import escape, unescape
+
+from movement_core.errors import FileError
+from workbench_pkg.host.guard import check_file
+
+_GUI_HALF = "GuiDocument.xml"
+_LINKED_FILE = re.compile(r'(<XLink\w*\b[^>]*?\bfile=")([^"]+)(")')
+_QUOTE = {'"': "&quot;"}
+
+
+def save_copy(
+    doc: Any,
+    output: str | os.PathLike[str],
+    *,
+    original: str | os.PathLike[str] | None = None,
+    replace: bool = False,
+) -> Path:
+    """Write the document to a new file; the open document stays what it is.
+
+    Parameters
+    ----------
+    doc : the open document.
+    output : where to; its folder must exist. FileError if it is the original, or exists and not `replace`.
+    original : the FreeCAD document it was read from, if any: gives the looks, and the folder that links to
+        other files are counted from.
+    """
+    target = Path(output)
+    check_target(target, [original, doc.FileName or None], replace)
+    source = Path(original) if original is not None and Path(original).suffix.lower() == ".fcstd" else None
+    folder = target.resolve().parent
+    try:
+        with tempfile.TemporaryDirectory(prefix=".heartside-", dir=folder) as work:
+            bare, whole = Path(work, "bare.FCStd"), Path(work, "whole.FCStd")
+            doc.saveCopy(str(bare))
+            moved = None
+            if source is not None and source.resolve().parent != folder:
+                moved = _path_mender(source.resolve().parent, folder)
+            join_halves(bare, source, whole, moved)
+            check_file(whole)
+            os.replace(whole, target)
+        _flush_folder(folder)
+    except FileError:
+        raise
+    except Exception as error:
+        raise FileError(f"it could not be written ({error})", where=str(target)) from error
+    return target
+
+
+def join_halves(
+    saved: Path, original: Path | None, output: Path, mend: Callable[[str], str] | None = None
+) -> bool:
+    """Copy a saved document to `output` with the window's half of `original` added if it lacks its own.
+
+    True when something was taken over. `mend` may rewrite the text of Document.xml on the way.
+    """
+    with contextlib.ExitStack() as stack:
+        new = stack.enter_context(zipfile.ZipFile(saved))
+        stream = stack.enter_context(open(output, "xb"))
+        out = stack.enter_context(zipfile.ZipFile(stream, "w", zipfile.ZIP_DEFLATED))
+        names = new.namelist()
+        for name in names:
+            content = new.read(name)
+            if mend and name == "Document.xml":
+                content = mend(content.decode("utf-8")).encode("utf-8")
+            out.writestr(name, content)
+        kept: list[str] = []
+        if original is not None and _GUI_HALF not in names:
+            old = stack.enter_context(zipfile.ZipFile(original))
+            listed = old.namelist()
+            if _GUI_HALF in listed:
+                # It and the files it refers to, which follow it in the order in which the host reads them.
+                kept = [name for name in listed[listed.index(_GUI_HALF) :] if name not in names]
+            for name in kept:
+                out.writestr(name, old.read(name))
+        out.close()
+        stream.flush()
+        os.fsync(stream.fileno())
+    return bool(kept)
+
+
+def check_target(target: Path, sources: Sequence[str | os.PathLike[str] | None], replace: bool) -> None:
+    """FileError where a document must not be written: over what was read, or over a file that exists."""
+    where = str(target)
+    if target.suffix.lower() != ".fcstd":
+        raise FileError("the name of a document ends in .FCStd", where=where, todo="give it that ending")
+    if not target.parent.is_dir():
+        raise FileError("its folder does not exist", where=where, todo="make the folder first")
+    for source in sources:
+        if source is None:
+            continue
+        same = target.resolve() == Path(source).resolve()
+        if not same and target.exists() and Path(source).exists():
+            same = os.path.samefile(target, source)
+        if same:
+            raise FileError("that is the file that was read", where=where, todo="name a new file")
+    if target.is_dir() or (target.exists() and not replace):
+        raise FileError("it exists already", where=where, todo="name a new file, or say --force")
+
+
+def _path_mender(old: Path, new: Path) -> Callable[[str], str]:
+    """Rewrites relative paths of linked files from one folder's point of view to another's."""
+
+    def mended(match: re.Match[str]) -> str:
+        path = unescape(match[2], {"&quot;": '"', "&apos;": "'"})
+        if not os.path.isabs(path):
+            path = Path(os.path.relpath(old / path, new)).as_posix()
+        return f"{match[1]}{escape(path, _QUOTE)}{match[3]}"
+
+    return lambda text: _LINKED_FILE.sub(mended, text)
+
+
+def _flush_folder(folder: Path) -> None:
+    """Make the new name itself last; not every system lets a folder be opened for it."""
+    with contextlib.suppress(OSError, AttributeError):
+        handle = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)
