@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -106,13 +107,10 @@ def surface_result(
     from movement_core.holding.plate import free_height  # the two modules are one; split for length
 
     plate, (n_along, n_across) = trial.plate, trial.terms
-    along = np.linspace(-plate.length_mm / 2, plate.length_mm / 2, 33)
-    across = _across_samples(plate, case)
+    lines = case.free.lines_mm + (case.free_far.lines_mm if case.free_far else ())
+    along, across, grid, values_along, values_across = _samples(plate, trial.terms, lines)
     own = coefficients[: n_along * n_across].reshape(n_along, n_across)
-    elastic = (
-        basis.values(along, plate.length_mm, n_along) @ own @ basis.values(across, plate.width_mm, n_across).T
-    )
-    grid = np.stack(np.meshgrid(along, across, indexing="ij"), axis=-1).reshape(-1, 2)
+    elastic = values_along @ own @ values_across.T
     free = free_height(plate, case, grid).reshape(elastic.shape)
     height = free + elastic
     off_plane = _off_best_plane(elastic, along, across)
@@ -149,10 +147,26 @@ def surface_result(
     )
 
 
-def _across_samples(plate: Plate, case: LoadCase) -> Array:
+@lru_cache(maxsize=16)
+def _samples(
+    plate: Plate, terms: tuple[int, int], lines_mm: tuple[float, ...]
+) -> tuple[Array, Array, Array, Array, Array]:
+    """Sample positions along and across (glue lines included), their grid, and the basis at both."""
     half = plate.width_mm / 2
-    lines = np.array(case.free.lines_mm + (case.free_far.lines_mm if case.free_far else ()))
-    return np.unique(np.concatenate([np.linspace(-half, half, 41), lines[np.abs(lines) < half]]))
+    lines = np.array(lines_mm)
+    along = np.linspace(-plate.length_mm / 2, plate.length_mm / 2, 33)
+    across = np.unique(np.concatenate([np.linspace(-half, half, 41), lines[np.abs(lines) < half]]))
+    grid = np.stack(np.meshgrid(along, across, indexing="ij"), axis=-1).reshape(-1, 2)
+    results = (
+        along,
+        across,
+        grid,
+        basis.values(along, plate.length_mm, terms[0]),
+        basis.values(across, plate.width_mm, terms[1]),
+    )
+    for array in results:
+        array.setflags(write=False)  # shared between results
+    return results
 
 
 def _off_best_plane(height: Array, along: Array, across: Array) -> Array:

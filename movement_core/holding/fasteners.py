@@ -1,0 +1,180 @@
+"""Kinds of fastener: how far each lets a top move, and how hard it may be pulled.
+
+The table is ``data/fastener_kinds.csv``. A kind holds as much as the weakest part of its load path; parts
+without a published figure are named as unknown, never guessed.
+"""
+
+from __future__ import annotations
+
+import difflib
+import math
+from dataclasses import dataclass
+from functools import cache
+
+from movement_core.errors import InputError, UnknownName
+from movement_core.sources import RECALLED, Source
+from movement_core.tables import number, rows
+
+ALONG, ACROSS = "along", "across"  # which way a rail runs, by the top's grain
+
+# Ultimate withdrawal over the reference design value of the wood-design standard, whose figure is for loads
+# of years: 15700·G²·D over 2850·G²·D.
+SAFETY = 5.5
+SAFETY_SOURCE = Source(
+    "National Design Specification for Wood Construction", "wood screws, withdrawal", RECALLED
+)
+
+
+@dataclass(frozen=True)
+class Kind:
+    """One kind of fastener; a throw of None is as long as its slot or groove is made. mm, N/mm."""
+
+    kind: str
+    name: str
+    free_along_rail_mm: float | None
+    free_across_rail_mm: float | None
+    arm_mm: float | None
+    clearance_mm: float | None
+    inset_mm: float
+    through_mm: float
+    shank_mm: float
+    stiffness_n_mm: float
+    slack_mm: float
+    least_spacing_mm: float | None
+    most_spacing_mm: float | None
+    widest_top_mm: float | None
+    unknown_links: tuple[str, ...]
+    provenance: str
+    note: str
+
+
+@cache
+def all_kinds() -> tuple[Kind, ...]:
+    """Every kind of the table, in its order."""
+    return tuple(_kind(row) for row in rows("fastener_kinds"))
+
+
+def find_kind(name: str) -> Kind:
+    """The kind of a name.
+
+    Raises
+    ------
+    UnknownName : with the names there are.
+    """
+    table = {kind.kind: kind for kind in all_kinds()}
+    if name not in table:
+        near = tuple(difflib.get_close_matches(name, table, n=3, cutoff=0.3))
+        raise UnknownName(
+            f"no fastener kind {name!r}", nearest=near, where="fastener kinds", allowed=", ".join(table)
+        )
+    return table[name]
+
+
+def _kind(row: dict[str, str]) -> Kind:
+    def required(column: str) -> float:
+        value = number(row[column])
+        if value is None:
+            raise InputError(f"no {column}", where=f"fastener kind {row['kind']!r}")
+        return value
+
+    def free(column: str) -> float | None:
+        return None if row[column] == "arm" else number(row[column])
+
+    return Kind(
+        row["kind"],
+        row["name"],
+        free("free_along_rail_mm"),
+        free("free_across_rail_mm"),
+        number(row["arm_mm"]),
+        number(row["clearance_mm"]),
+        required("inset_mm"),
+        required("through_mm"),
+        required("shank_mm"),
+        required("stiffness_n_mm"),
+        required("slack_mm"),
+        number(row["least_spacing_mm"]),
+        number(row["most_spacing_mm"]),
+        number(row["widest_top_mm"]),
+        tuple(part.strip() for part in row["unknown_links"].split(";") if part.strip()),
+        row["provenance"],
+        row["note"],
+    )
+
+
+def arm_stretch_mm(arm_mm: float, angle_deg: float, travel_mm: float) -> float:
+    """How much a swinging arm would have to lengthen (+) or shorten (−) to follow a travel across the grain.
+
+    Parameters
+    ----------
+    arm_mm : distance between the two holes of a figure-eight plate.
+    angle_deg : of the arm from the grain direction, before the travel; positive toward the travel.
+    travel_mm : of the top across the grain.
+
+    Notes
+    -----
+    √((L cos α)² + (L sin α + s)²) − L: the hole in the top moves by s, the other is fixed (geometry).
+    """
+    angle = math.radians(angle_deg)
+    return math.hypot(arm_mm * math.cos(angle), arm_mm * math.sin(angle) + travel_mm) - arm_mm
+
+
+def arm_throw_mm(arm_mm: float, angle_deg: float, clearance_mm: float) -> tuple[float, float]:
+    """(low, high) travel across the grain that a swinging arm follows before its holes bind, mm.
+
+    The travels around 0 for which ``|arm_stretch_mm| ≤ clearance_mm``.
+    """
+    along, across = (f(math.radians(angle_deg)) * arm_mm for f in (math.cos, math.sin))
+    most = math.sqrt(max((arm_mm + clearance_mm) ** 2 - along**2, 0.0))
+    inner = (arm_mm - clearance_mm) ** 2 - along**2
+    if inner <= 0:
+        return -most - across, most - across
+    least = math.sqrt(inner)
+    return (least - across, most - across) if across > 0 else (-most - across, -least - across)
+
+
+def throw_mm(kind: Kind, rail: str) -> tuple[float, float]:
+    """(low, high) travel across the top's grain that a kind follows on a rail, mm; ±inf where a slot decides.
+
+    ``rail`` is "across" for an end apron (the travel runs along the rail) or "along" for a long one (the
+    travel runs in and out). A figure-eight plate points from its rail into the frame, so its arm lies along
+    the grain on an end apron and across it on a long one.
+    """
+    if rail not in (ALONG, ACROSS):
+        raise InputError(f"rail {rail!r}", where="throw", allowed=f"{ALONG!r} or {ACROSS!r} the top's grain")
+    if kind.arm_mm is not None and kind.clearance_mm is not None:
+        return arm_throw_mm(kind.arm_mm, 0.0 if rail == ACROSS else 90.0, kind.clearance_mm)
+    free = kind.free_along_rail_mm if rail == ACROSS else kind.free_across_rail_mm
+    if kind.kind == "slotted screw":  # its slot is cut the way the top moves
+        free = None
+    return (-math.inf, math.inf) if free is None else (-free, free)
+
+
+@dataclass(frozen=True)
+class Fit:
+    """Whether a kind can follow a travel, and the sentence that says so."""
+
+    fits: bool
+    throw_mm: tuple[float, float]
+    reason: str
+
+
+def fits_travel(
+    kind: Kind, rail: str, least_mm: float, most_mm: float, top_width_mm: float | None = None
+) -> Fit:
+    """Can a kind on such a rail follow a travel from ``least_mm`` (≤ 0) to ``most_mm`` (≥ 0)?
+
+    A top wider than trade practice gives the kind is refused too, with that figure.
+    """
+    low, high = throw_mm(kind, rail)
+    need = f"travel {least_mm:+.1f} to {most_mm:+.1f} mm"
+    if least_mm < low - 1e-9 or most_mm > high + 1e-9:
+        where = "end" if rail == ACROSS else "long"
+        return Fit(
+            False,
+            (low, high),
+            f"{kind.name} on the {where} rail: {need}, it gives {low:+.1f} to {high:+.1f} mm",
+        )
+    if top_width_mm is not None and kind.widest_top_mm is not None and top_width_mm > kind.widest_top_mm:
+        reason = f"{kind.name}: top {top_width_mm:.0f} mm wide, common practice stops at {kind.widest_top_mm:.0f} mm"
+        return Fit(False, (low, high), reason)
+    return Fit(True, (low, high), f"{kind.name}: {need} is within its throw")
