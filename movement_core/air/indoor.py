@@ -141,14 +141,13 @@ def indoor_air(
     )
     ratio = np.asarray(humidity_ratio(outside, rh, pressure_pa, below_freezing=below_freezing))
     free = outside + rooms.warmer_by_c
-    inside = free if rooms.heating_c is None else np.maximum(free, rooms.heating_c)
-    cooling = np.zeros(outside.shape)
+    inside: Array = np.asarray(free if rooms.heating_c is None else np.maximum(free, rooms.heating_c))
+    cooling: Array = np.zeros(outside.shape, dtype=np.float64)
     if rooms.cooling_c is not None:
         above = free - rooms.cooling_c
-        cooling = (
-            np.clip(0.5 + above / outdoor_swing_c, 0.0, 1.0) if outdoor_swing_c > 0 else (above > 0) * 1.0
-        )
-        inside = np.minimum(inside, rooms.cooling_c)
+        share = 0.5 + above / outdoor_swing_c if outdoor_swing_c > 0 else (above > 0) * 1.0
+        cooling = np.asarray(np.clip(share, 0.0, 1.0), dtype=np.float64)
+        inside = np.asarray(np.minimum(inside, rooms.cooling_c))
     taper = np.clip((GAIN_NONE_AT_C - outside) / (GAIN_NONE_AT_C - GAIN_FULL_AT_C), 0.0, 1.0)
     gain_pa = rooms.moisture_gain_g_m3 * taper / 1000 * VAPOUR_GAS_CONSTANT * (inside + 273.15)
     vapour = np.asarray(vapour_pressure(ratio, pressure_pa)) + gain_pa

@@ -13,12 +13,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import ArrayLike, NDArray
 
 from movement_core.air.emc import equilibrium_moisture
 from movement_core.air.moist_air import saturation_pressure
 from movement_core.errors import InputError
 from movement_core.moisture.slab import uptake
 from movement_core.moisture.transport import M_PER_S_IN_MM_PER_DAY, dry_density
+
+Array = NDArray[np.float64]
 
 TEST_DAYS = (1.0, 7.0, 14.0)
 TEST_TEMPERATURE_C = 26.7
@@ -50,12 +53,13 @@ class FilmFit:
     misfit_points: tuple[float, float, float]
 
 
-def exclusion_percent(film_resistance: float) -> np.ndarray[tuple[int, ...], np.dtype[np.float64]]:
-    """(3,) effectiveness in percent after 1, 7, 14 days; the film's resistance in units of l/D of the
+def exclusion_percent(film_resistance: ArrayLike) -> Array:
+    """(…, 3) effectiveness in percent after 1, 7, 14 days of films of resistance (…), in l/D of the
     specimen.
     """
     time = 4 * np.array(TEST_DAYS) / BARE_DIFFUSION_DAYS
-    return 100 * (1 - uptake(time, 1 / (1 / BARE_BIOT + film_resistance)) / uptake(time, BARE_BIOT))
+    resistance = np.asarray(film_resistance, dtype=np.float64)[..., None]
+    return np.asarray(100 * (1 - uptake(time, 1 / (1 / BARE_BIOT + resistance)) / uptake(time, BARE_BIOT)))
 
 
 def fit_film(effectiveness_percent: Sequence[float | None]) -> FilmFit:
@@ -78,17 +82,13 @@ def fit_film(effectiveness_percent: Sequence[float | None]) -> FilmFit:
             allowed="percentages 0 to 100 after 1, 7, 14 days; None where unknown, at least one known",
         )
 
-    def misfit(log_resistance: float) -> float:
-        return float(np.sum((exclusion_percent(float(np.exp(log_resistance))) - figures)[known] ** 2))
-
-    # A coarse sweep, then golden section: the misfit has one valley.
-    sweep = np.linspace(np.log(1e-3), np.log(LARGEST_RESISTANCE), 60)
-    best = int(np.argmin([misfit(x) for x in sweep]))
-    low, high = sweep[max(best - 1, 0)], sweep[min(best + 1, len(sweep) - 1)]
-    golden = (np.sqrt(5) - 1) / 2
-    while high - low > 1e-6:
-        left, right = high - golden * (high - low), low + golden * (high - low)
-        low, high = (low, right) if misfit(left) < misfit(right) else (left, high)
+    # The misfit has one valley: sweep it coarsely, then ever more finely round the best.
+    low, high = np.log(1e-3), np.log(LARGEST_RESISTANCE)
+    for _ in range(5):
+        sweep = np.linspace(low, high, 41)
+        misfit = (exclusion_percent(np.exp(sweep)) - figures)[:, known] ** 2
+        best = int(np.argmin(misfit.sum(axis=1)))
+        low, high = sweep[max(best - 1, 0)], sweep[min(best + 1, sweep.size - 1)]
     resistance = 0.0 if not figures[known].any() else float(np.exp((low + high) / 2))
     errors = exclusion_percent(resistance) - figures
     # exchange of the film alone = D / (l · resistance)

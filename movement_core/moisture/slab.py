@@ -46,7 +46,6 @@ def uptake(fourier: ArrayLike, biot: ArrayLike) -> Array:
     """
     time = within(fourier, "Fourier number", 0.0, np.inf, "")
     number = within(biot, "Biot number", 0.0, np.inf, "")
-    time, number = np.broadcast_arrays(time, number)
     finite = np.where(np.isinf(number), 1e9, number)
     roots = biot_roots(finite)
     weight = 2 * finite[..., None] ** 2 / (
