@@ -2,7 +2,7 @@
 
 The line of text stands anywhere in a label or description::
 
-    Top board 1 wood{white oak; grain x; heart show; pith 0 -80; built 9 %}
+    Top board 1 wood{white oak; grain x; heart show; pith 0 80; built 9 %}
 
 Items are separated by semicolons. The first names the species or material; each other one is a word and its
 value (a space, a colon or an equals sign between). Every word is listed in ``WORDS``. A bad item costs only

@@ -39,7 +39,7 @@ def _cell(entry: Mapping[str, Any], part: Mapping[str, Any], column: str) -> str
 
 
 def _figure(group: Mapping[str, Any], name: str) -> str:
-    spread = group.get(name.replace("_mm", "_range_mm"))
+    spread = group.get(name.replace("_mm", "_range_mm")) if name.endswith("_mm") else None
     return f"{spread[0]}..{spread[1]}" if spread else _plain(group.get(name))
 
 

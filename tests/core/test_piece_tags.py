@@ -18,7 +18,7 @@ from movement_core.piece.tags import (
 )
 from movement_core.wood import find_species
 
-FULL = "Top 1 wood{white oak; grain x; heart show; pith 0 -80; show +z; finish varnish 2; built 9 %}"
+FULL = "Top 1 wood{white oak; grain x; heart show; pith 0 80; show +z; finish varnish 2; built 9 %}"
 
 
 def test_a_full_line_says_everything():
@@ -26,7 +26,7 @@ def test_a_full_line_says_everything():
     assert not tags.problems
     assert tags.species == find_species("Quercus alba")
     assert tags.grain == (1, 0, 0) and tags.show == (0, 0, 1)
-    assert tags.pith_mm == (0, -80) and tags.heart == "show"
+    assert tags.pith_mm == (0, 80) and tags.heart == "show"
     assert (tags.glued_mc, tags.flattened_mc, tags.fitted_mc) == (9, 9, 9)
     assert tags.said["fitted"] == "label, word 'built'"
     assert without_tag(FULL) == "Top 1"

@@ -15,12 +15,11 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
     """The answer to one job; every error of ours or of the host becomes a line in ``errors``."""
     try:
         return JOBS[job["command"]](job)
-    except HeartsideError as error:
-        message = str(error)
     except Exception as error:  # the host's own errors have no common base, and no file may stop the others
-        message = f"the CAD host could not do it: {type(error).__name__}: {error}"
-    if job.get("debug"):
-        traceback.print_exc()
+        if job.get("debug"):
+            traceback.print_exc()
+        told = f"the CAD host could not do it: {type(error).__name__}: {error}"
+        message = str(error) if isinstance(error, HeartsideError) else told
     shown = job.get("shown", "")
     if shown and not message.startswith(shown):
         message = f"{shown}: {message}"

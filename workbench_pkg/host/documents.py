@@ -13,10 +13,12 @@ from pathlib import Path
 from typing import Any
 
 import FreeCAD as App
+import numpy as np
 
 from movement_core.errors import FileError
 from workbench_pkg.host.guard import LIMITS, Limits, check_file
 from workbench_pkg.host.leaves import read_leaves
+from workbench_pkg.host.step_names import match_names, named_solids
 from workbench_pkg.host.version import host_version
 
 
@@ -77,12 +79,26 @@ def _import(file: Path, kind: str) -> Any:
         import Part
 
         Part.insert(str(file.resolve()), doc.Name)
+        if kind == "step":
+            _name_solids(doc, file)
     else:
         import Import
 
         Import.insert(str(file.resolve()), doc.Name)
     doc.recompute()
     return doc
+
+
+def _name_solids(doc: Any, file: Path) -> None:
+    """Give imported solids the names that the file has for them."""
+    objects = [obj for obj in doc.Objects if hasattr(obj, "Shape") and len(obj.Shape.Solids) == 1]
+    named = named_solids(file.read_text(encoding="utf-8", errors="replace"))
+    vertices = [
+        np.array([tuple(v.Point) for v in obj.Shape.Solids[0].Vertexes]).reshape(-1, 3) for obj in objects
+    ]
+    for obj, name in zip(objects, match_names(named, vertices)):
+        if name:
+            obj.Label = name
 
 
 def _require_solids(doc: Any, file: Path) -> None:
