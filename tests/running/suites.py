@@ -8,6 +8,7 @@ import subprocess
 import threading
 import time
 import xml.etree.ElementTree as ElementTree
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -151,6 +152,13 @@ def _count(job: Job, code: int, seconds: float, remark: str, log: Path) -> Outco
     return Outcome(job.suite, where, passed, failed, skipped, seconds, remark, log)
 
 
+def what_to_run(suite: str, extra: Sequence[str]) -> list[str]:
+    """Pytest's words for a suite: its folder, unless the user named files of it, and what the user added."""
+    folder = f"tests/{suite}"
+    named = any(word.startswith(folder) for word in extra)
+    return list(extra) if named else [folder, *extra]
+
+
 def core_jobs(
     suites: list[str], python: Path, output: Path, environment: dict[str, str], pytest_arguments: list[str]
 ) -> list[Job]:
@@ -161,7 +169,7 @@ def core_jobs(
         folder = fresh(output / suite)
         command = [
             *(str(python), "-m", "pytest", f"--junitxml={folder / 'report.xml'}"),
-            *("-o", f"cache_dir={folder / 'cache'}", f"tests/{suite}", *pytest_arguments),
+            *("-o", f"cache_dir={folder / 'cache'}", *what_to_run(suite, pytest_arguments)),
         ]
         jobs.append(Job(suite, where, [command], folder, folder / "report.xml", environment))
     run = [str(python), "-m"]
