@@ -9,7 +9,7 @@ import pytest
 from tests.running import report
 from tests.running.command import parse
 from tests.running.hosts import RELEASES, chosen, local_name
-from tests.running.suites import Job, Outcome, Runner
+from tests.running.suites import Job, Outcome, Runner, what_to_run
 from workbench_pkg.setup import SetupError
 
 REPORT = """<testsuites><testsuite name="pytest" errors="{errors}" failures="{failures}" skipped="{skipped}"
@@ -69,6 +69,11 @@ def test_the_last_line_adds_up():
     assert report.total(outcomes) == "15 passed, 3 failed, 1 skipped"
     assert "FAILED" in report.line(outcomes[1])
     assert report.table(outcomes).count("\n") == 4
+
+
+def test_a_named_file_runs_instead_of_the_folder():
+    assert what_to_run("gui", ["-k", "panel"]) == ["tests/gui", "-k", "panel"]
+    assert what_to_run("gui", ["tests/gui/test_gui_starts.py"]) == ["tests/gui/test_gui_starts.py"]
 
 
 def test_hosts_by_name():

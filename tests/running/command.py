@@ -13,6 +13,7 @@ from pathlib import Path
 
 from tests.running import report, suites, venvs
 from tests.running.hosts import (
+    RELEASES,
     ChrootHost,
     LocalHost,
     chosen,
@@ -163,9 +164,10 @@ class TestRun:
         self.outcomes.sort(key=lambda each: (order[each.suite], each.where))
         print()
         print(report.table(self.outcomes))
-        not_asked = [name for name in chosen("all") if name not in self.hosts]
-        if self.hosts and not_asked:
-            print(f"\nHosts not asked for: {', '.join(not_asked)} (--hosts all runs them)")
+        others = [name for name in chosen("all") if name not in self.hosts]
+        if self.hosts and others:
+            named = ", ".join(f"{name} ({RELEASES.get(name, 'its own')})" for name in others)
+            print(f"\nHosts not asked for: {named}; --hosts all runs them")
         print(f"\nLogs, reports and pictures: {_short(self.output)}\n")
         print(report.total(self.outcomes), flush=True)
         return 1 if any(each.failed for each in self.outcomes) or not self.outcomes else 0

@@ -11,7 +11,7 @@ from pathlib import Path
 
 from tests.running import venvs
 from tests.running.places import ROOT, cache_folder, fresh, tool_environment
-from tests.running.suites import Job
+from tests.running.suites import Job, what_to_run
 from workbench_pkg.setup import SetupError, find_host, link_project
 from workbench_pkg.setup.hostrun import HOST_PACKAGES
 
@@ -63,14 +63,8 @@ def chosen(text: str) -> list[str]:
 
 def pytest_arguments(suite: str, out: str, extra: Sequence[str]) -> list[str]:
     """Arguments of pytest for a suite that runs inside a host; out is the output folder as seen in there."""
-    return [
-        "-c",
-        "tests/running/host.ini",
-        "--rootdir=.",
-        f"--junitxml={out}/report.xml",
-        f"tests/{suite}",
-        *extra,
-    ]
+    settings = ["-c", "tests/running/host.ini", "--rootdir=.", f"--junitxml={out}/report.xml"]
+    return [*settings, *what_to_run(suite, extra)]
 
 
 def window_task(out: str, extra: Sequence[str], packages: str) -> str:
