@@ -303,6 +303,8 @@ def test_what_is_told_and_what_is_not(parts, stem, repaired):
             untold.add((stem, name))
         if tags.grain is None:
             untold.add((stem, name))
+        if (tags.cut, tags.ring_angle_deg, tags.pith_mm) == (None, None, None):
+            untold.add((stem, name))
     assert untold == (set() if repaired else {key for key in UNTOLD if key[0] == stem})
 
 

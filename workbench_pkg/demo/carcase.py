@@ -133,7 +133,7 @@ def _rail(case: Any, name: str, z: float, repaired: bool) -> None:
     for side, x in zip(("left", "right"), _runner_middles(repaired)):
         low, high = _stub(x, z)
         stubs.append(block(case, f"{label} mortise {side}", low, high))
-    facts = f"{SPECIES}; grain x; show -y; cut rift; finish {FINISH}; built {BUILT_MC:g}"
+    facts = f"{SPECIES}; grain x; show z; cut rift; finish {FINISH}; built {BUILT_MC:g}"
     cut(case, said(label, facts), rail, stubs)
 
 

@@ -134,4 +134,4 @@ def _stop(case: Any, repaired: bool) -> None:
     x, z = DIVIDER[0], HEIGHT - THICKNESS
     low = (x - STOP_SIZE, DOOR_THICKNESS, z - STOP_SIZE)
     stop = block(case, "Door stop", low, (x, DOOR_THICKNESS + STOP_SIZE, z))
-    wood(stop, species="hard maple", built=8.0, **({"grain": "z"} if repaired else {}))
+    wood(stop, species="hard maple", show="-x", cut="flat", built=8.0, **({"grain": "z"} if repaired else {}))

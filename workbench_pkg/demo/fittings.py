@@ -52,7 +52,7 @@ def knob(home: Any, label: str, place: Any, species: str | None = "black walnut"
     curve = [(7, 6), (9, 11), (14, 15.5), (13, 21), (6, 23.7)]
     made = turned(home, label, profile, curve)
     made.Placement = place
-    return wood(made, grain="z", built=8.0, **({"species": species} if species else {}))
+    return wood(made, grain="z", cut="flat", built=8.0, **({"species": species} if species else {}))
 
 
 def facing_front(x: float, z: float) -> Any:

@@ -20,7 +20,7 @@ from workbench_pkg.host.version import host_version
 
 FOOT_HEIGHT = 150.0
 FLANGE_RADIUS, TOE_RADIUS = 26.0, 13.0
-SPECIES, GRAIN, BUILT_MC = "black cherry", "z", 8.0
+SPECIES, GRAIN, CUT, BUILT_MC = "black cherry", "z", "rift", 8.0
 
 
 def write_foot(path: Path, label: str) -> None:
@@ -50,7 +50,7 @@ def imported_foot(home: Any, label: str) -> Any:
     before = {obj.Name for obj in doc.Objects}
     with tempfile.TemporaryDirectory(prefix="heartside-foot-") as scratch:
         path = Path(scratch) / "turned_foot.step"
-        write_foot(path, said(label, f"{SPECIES}; grain {GRAIN}; built {BUILT_MC:g}"))
+        write_foot(path, said(label, f"{SPECIES}; grain {GRAIN}; cut {CUT}; built {BUILT_MC:g}"))
         if host_version() < (1, 0, 0):
             Part.insert(str(path), doc.Name)  # the other import crashes 0.20 on files of several solids
         else:
@@ -60,5 +60,5 @@ def imported_foot(home: Any, label: str) -> Any:
     home.addObject(foot)
     if "wood{" not in foot.Label:
         foot.Label = label
-        wood(foot, species=SPECIES, grain=GRAIN, built=BUILT_MC)
+        wood(foot, species=SPECIES, grain=GRAIN, cut=CUT, built=BUILT_MC)
     return foot

@@ -76,7 +76,7 @@ def _side(case: Any, side: str, face: float, out: int, repaired: bool) -> None:
 def _keys(case: Any, side: str, face: float, out: int) -> None:
     for number, y in enumerate(KEYS_Y, start=1):
         key = _dovetail(case, f"Moulding key {side} {number}", face, out, y, KEY_LENGTH, 0.0)
-        wood(key, species="hard maple", grain="y", finish="none", built=BUILT_MC)
+        wood(key, species="hard maple", grain="y", cut="quarter", finish="none", built=BUILT_MC)
 
 
 def _dovetail(case: Any, label: str, face: float, out: int, start: float, run: float, room: float) -> Any:

@@ -131,9 +131,9 @@ def _stretcher(frame: Any, repaired: bool) -> None:
     outline = [(rail_face, y, low), (thin, y, low), (thick, y, high), (rail_face, y, high)]
     tusk = prism(frame, "Tusk 1", outline, run)
     if repaired:
-        wood(tusk, species="black walnut", grain="z", built=BUILT_MC)
+        wood(tusk, species="black walnut", grain="z", cut="quarter", built=BUILT_MC)
     else:
-        wood(tusk, grain="z", built=BUILT_MC)
+        wood(tusk, grain="z", cut="quarter", built=BUILT_MC)
     link(frame, "Tusk 2", tusk, at(angle=180))
 
 
