@@ -43,7 +43,7 @@ class Season:
 
     mc_change: float
     out_of_flat_mm: float
-    departure_mm: float  # greatest distance from the chord, crown positive
+    departure_mm: float  # greatest distance from the line edge to edge, crown positive
     way: str  # "crown", "hollow", "waves" or "flat"
     profile: Floats  # (N, 2) mm
 
@@ -56,8 +56,8 @@ class Arrangement:
     over: tuple[bool, ...]  # whether the board at each place lies with its present show face down
     turned: tuple[bool, ...]  # whether it is turned end for end
     looks: float
-    out_of_flat_mm: float  # worst of the seasons
-    price_mm: float  # out-of-flat above the flattest layout found
+    departure_mm: float  # greatest distance from the straight line edge to edge, worst of the seasons
+    price_mm: float  # departure above the flattest layout found
     looks_price: float  # looks below the best-looking layout found
     driest: Season
     wettest: Season
@@ -136,7 +136,7 @@ def arrangement_study(
             "no layout meets all the wishes", where="arrangement study",
             allowed="wishes that can be met together", todo="drop a wish, or let boards be turned or change places",
         )  # fmt: skip
-    looks, flat = table.looks_of(order, lay), table.out_of_flat(order, lay)
+    looks, flat = table.looks_of(order, lay), table.departure(order, lay)
     picked = front_of(looks, flat)
     broken = _broken(candidates, wishes)
     raw = [(order[i], lay[i]) for i in picked]
@@ -145,11 +145,11 @@ def arrangement_study(
         _arrangement(table, np.arange(n), np.zeros(n, dtype=np.int64), changes), broken_wishes=broken
     )
     # The fine profiles may differ from the searched ones by 1/64 of a board's sag: keep the front a front.
-    front = [a for i, a in enumerate(front) if all(a.out_of_flat_mm < b.out_of_flat_mm for b in front[:i])]
-    least = min(a.out_of_flat_mm for a in front)
+    front = [a for i, a in enumerate(front) if all(a.departure_mm < b.departure_mm for b in front[:i])]
+    least = min(a.departure_mm for a in front)
     most = max(a.looks for a in front)
-    priced = [replace(a, price_mm=a.out_of_flat_mm - least, looks_price=most - a.looks) for a in front]
-    own = replace(own, price_mm=own.out_of_flat_mm - least, looks_price=most - own.looks)
+    priced = [replace(a, price_mm=a.departure_mm - least, looks_price=most - a.looks) for a in front]
+    own = replace(own, price_mm=own.departure_mm - least, looks_price=most - own.looks)
     return Study(own, priced[0], priced[-1], tuple(priced), len(order), guarantee)
 
 
@@ -207,7 +207,7 @@ def _arrangement(table: Table, order: Ints, lay: Ints, changes: Floats) -> Arran
         over=tuple(bool(o) for o in over),
         turned=tuple(bool(e) for e in turned),
         looks=float(table.looks_of(order[None], lay[None])[0]),
-        out_of_flat_mm=max(season.out_of_flat_mm for season in seasons),
+        departure_mm=max(abs(season.departure_mm) for season in seasons),
         price_mm=0.0,
         looks_price=0.0,
         driest=seasons[0],

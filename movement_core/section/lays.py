@@ -120,8 +120,8 @@ class Table:
         """(batch,) sum over the faces that are up."""
         return np.asarray(self.looks[order, lay & OVER].sum(axis=-1), dtype=np.float64)
 
-    def out_of_flat(self, order: Ints, lay: Ints) -> Floats:
-        """(batch,) worst over the seasons of highest less lowest point, mm."""
+    def departure(self, order: Ints, lay: Ints) -> Floats:
+        """(batch,) greatest distance from the straight line edge to edge, worst of the seasons, mm."""
         parts = [
             self._chunk(order[i : i + _CHUNK], lay[i : i + _CHUNK]) for i in range(0, len(order), _CHUNK)
         ]
@@ -144,8 +144,9 @@ class Table:
         height *= unit.real[..., None]
         along *= unit.imag[..., None]
         height -= along
-        worst = height.max(axis=(0, 3)) - height.min(axis=(0, 3))
-        return np.asarray(worst.max(axis=-1), dtype=np.float64)
+        return np.asarray(
+            np.maximum(height.max(axis=(0, 2, 3)), -height.min(axis=(0, 2, 3))), dtype=np.float64
+        )
 
 
 def allowed_lays(candidates: Sequence[Candidate], wishes: Wishes, run: int | None) -> list[list[int]]:

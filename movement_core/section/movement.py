@@ -21,10 +21,13 @@ SIDE_UNKNOWN = "pith side unknown: it may diamond either way"
 CLASS_ONLY = "only the cut class is known: movement is the class convention, its range is the whole class"
 MAYBE_BOXED = "some of the stated ring radii would put the pith inside the section: left out of the ranges"
 
-# Points of a section of 1 × 1: nine across at three heights, and the ends of two more heights.
-_ACROSS = np.linspace(-0.5, 0.5, 9)
+# Points of a section of 1 × 1: nine across each face, seventeen between, and the ends of two more heights.
+_FACE, _MIDDLE = np.linspace(-0.5, 0.5, 9), np.linspace(-0.5, 0.5, 17)
 _POINTS = np.array(
-    [(x, y) for y in (-0.5, 0.0, 0.5) for x in _ACROSS] + [(x, y) for y in (-0.25, 0.25) for x in (-0.5, 0.5)]
+    [(x, -0.5) for x in _FACE]
+    + [(x, 0.0) for x in _MIDDLE]
+    + [(x, 0.5) for x in _FACE]
+    + [(x, y) for y in (-0.25, 0.25) for x in (-0.5, 0.5)]
 )
 _BOOLE = np.array([7.0, 32.0, 12.0, 32.0, 7.0]) / 90.0
 _SIMPSON = np.array([1.0, 4.0, 2.0, 4.0, 2.0, 4.0, 2.0, 4.0, 1.0]) / 24.0
@@ -82,8 +85,8 @@ def checked_sizes(value: ArrayLike, what: str) -> Floats:
 
 def _measure(points: Floats, width: Floats, thickness: Floats) -> FreeSection:
     flat = points[..., 0] + 1j * points[..., 1]
-    back, middle, show = flat[..., 0:9], flat[..., 9:18], flat[..., 18:27]
-    quarter = np.abs(flat[..., [28, 30]] - flat[..., [27, 29]])
+    back, middle, show = flat[..., 0:9], flat[..., 9:26], flat[..., 26:35]
+    quarter = np.abs(flat[..., [36, 38]] - flat[..., [35, 37]])
     chord = middle[..., -1] - middle[..., 0]
     widths = np.stack(
         (np.abs(back[..., -1] - back[..., 0]), quarter[..., 0], np.abs(chord), quarter[..., 1],
@@ -106,7 +109,7 @@ def _measure(points: Floats, width: Floats, thickness: Floats) -> FreeSection:
 
 
 def _peak(height: Floats) -> Floats:
-    """The greatest departure (…) of (…, 9) samples with its sign, by the parabola through its neighbours."""
+    """The greatest departure (…) of (…, N) samples with its sign, by the parabola through its neighbours."""
     at = np.clip(np.abs(height).argmax(axis=-1), 1, height.shape[-1] - 2)[..., None]
     before, here, after = (np.take_along_axis(height, at + step, axis=-1)[..., 0] for step in (-1, 0, 1))
     bend = before - 2.0 * here + after

@@ -152,7 +152,8 @@ class Rings:
         """Three points (3, 2) picked along one ring on the end, mm, in any order.
 
         The circle through them gives the pith; ``pick_error_mm``, how far off a pick may be, gives the range
-        of radii that the picks allow. Three points in a straight line give a ring angle, radius unknown.
+        of radii that the picks allow. Points in a straight line give a ring angle with the radius unknown;
+        nearly so, within the pick error, a least radius too, but not the side of the heart.
         """
         points = numbers(points_mm, "ring points", where="rings", pairs=True)
         if points.shape != (3, 2):
@@ -185,12 +186,14 @@ class Rings:
         tangent = float(np.degrees(np.arctan2(abs(chord[1]), abs(chord[0]))))
         if abs(sagitta) < 1e-9 * gaps[far] or radius(abs(sagitta)) > FLATTEST_MM:
             return cls(angle_degrees=tangent)
+        unsure = 1.5 * pick_error_mm
+        low = radius(abs(sagitta) + unsure)
+        if abs(sagitta) <= unsure:  # it may as well bend the other way
+            return cls(angle_degrees=tangent, radius_range_mm=(min(low, FLATTEST_MM), FLATTEST_MM))
         # circle through start and end at height `rise` above the chord's middle, measured along the normal
         rise = 0.5 * (sagitta - product / sagitta)
         pith = 0.5 * (start + end) + rise * normal
-        flattest = abs(sagitta) - 1.5 * pick_error_mm
-        low = radius(abs(sagitta) + 1.5 * pick_error_mm)
-        high = min(radius(flattest), FLATTEST_MM) if flattest > 0.0 else FLATTEST_MM
+        high = min(radius(abs(sagitta) - unsure), FLATTEST_MM)
         shift = float(np.hypot(*pith)) - radius(
             abs(sagitta)
         )  # from the ring's radius to the section centre's

@@ -77,7 +77,7 @@ def _polished(
     """Descend from every layout of the front, at its own looks, until the front is made of local optima."""
     done: set[tuple[int, ...]] = set()
     while True:
-        looks, flat = table.looks_of(order, lay), table.out_of_flat(order, lay)
+        looks, flat = table.looks_of(order, lay), table.departure(order, lay)
         fresh = [i for i in front_of(looks, flat) if (*order[i], *lay[i]) not in done]
         if not fresh:
             return order, lay
@@ -165,7 +165,7 @@ def _improve(
     known_order, known_lay = (np.concatenate([empty, *[pair[k] for pair in found]]) for k in (0, 1))
     known_looks, known_flat = (
         table.looks_of(known_order, known_lay),
-        table.out_of_flat(known_order, known_lay),
+        table.departure(known_order, known_lay),
     )
     fits = _fits(known_order, known_lay, options)
     orders, lays = [], []
@@ -220,7 +220,7 @@ def _descend(
 ) -> Layouts:
     """Take the best single step until none is flatter."""
     swaps = _swaps(table.n) if wishes.may_reorder else np.zeros((0, 2), dtype=np.int64)
-    now = table.out_of_flat(order[None], lay[None])[0]
+    now = table.departure(order[None], lay[None])[0]
     for _ in range(MOST_STEPS):
         try_order = [_swapped(order, swaps)]
         try_lay = [_swapped(lay, swaps)]  # a swapped board keeps its lay
@@ -236,7 +236,7 @@ def _descend(
         orders, lays = orders[keep], lays[keep]
         if len(orders) == 0:
             break
-        flat = table.out_of_flat(orders, lays)
+        flat = table.departure(orders, lays)
         best = int(np.argmin(flat))
         if flat[best] >= now - SAME_MM:
             break
