@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from movement_core.air.daily import months_from_days
 from movement_core.errors import HeartsideError
+from movement_core.piece.course import Course, Reading
 from movement_core.piece.part import Part
 from movement_core.piece.solve import SolvedPart, SolvedPiece
 from movement_core.section.board import Board
@@ -59,6 +60,27 @@ class GluedPanel:
         """Width as drawn."""
         return sum(board.part.frame.width_mm for board in self.boards)
 
+    @property
+    def width(self) -> Course | None:
+        """Width through the year, the sum of the boards; None where one of them is not known."""
+        courses = [board.width for board in self.boards if board.width is not None]
+        if len(courses) < len(self.boards):
+            return None
+        values = [course.days_mm for course in courses if course.days_mm is not None]
+        today = [course.today for course in courses]
+        known = len(values) == len(courses)
+        return Course(
+            self.width_mm,
+            np.sum(values, axis=0) if known else None,
+            np.sum([course.least_mm for course in courses], axis=0),
+            np.sum([course.most_mm for course in courses], axis=0),
+            Reading(
+                sum(reading.value or 0.0 for reading in today) if known else None,
+                sum(reading.least for reading in today),
+                sum(reading.most for reading in today),
+            ),
+        )
+
 
 def glued_panels(piece: SolvedPiece) -> tuple[GluedPanel, ...]:
     """Every panel of two boards or more."""
@@ -74,39 +96,44 @@ def _is_board(part: Part) -> bool:
 
 def _groups(parts: Sequence[Part]) -> list[list[int]]:
     """Connected boards, each group of two or more sorted across its first board's width."""
-    neighbours: dict[int, set[int]] = {index: set() for index in range(len(parts))}
-    for one in range(len(parts)):
-        for other in range(one + 1, len(parts)):
-            if _edge_to_edge(parts[one], parts[other]):
-                neighbours[one].add(other)
-                neighbours[other].add(one)
-    groups, seen = [], set()
-    for start in neighbours:
-        if start in seen or not neighbours[start]:
+    neighbours: dict[int, set[int]] = {}
+    for one, other in _edge_to_edge(parts):
+        neighbours.setdefault(one, set()).add(other)
+        neighbours.setdefault(other, set()).add(one)
+    groups, seen = [], set[int]()
+    for start in sorted(neighbours):
+        if start in seen:
             continue
         group, waiting = [], [start]
         while waiting:
             index = waiting.pop()
-            if index in seen:
-                continue
-            seen.add(index)
-            group.append(index)
-            waiting += neighbours[index] - seen
+            if index not in seen:
+                seen.add(index)
+                group.append(index)
+                waiting += neighbours[index] - seen
         across = parts[group[0]].frame.axes[0]
         groups.append(sorted(group, key=lambda index: float(parts[index].frame.centre @ across)))
     return groups
 
 
-def _edge_to_edge(one: Part, other: Part) -> bool:
-    a, b = one.frame, other.frame
-    if abs(a.axes[2] @ b.axes[2]) < PARALLEL or abs(a.axes[1] @ b.axes[1]) < PARALLEL:
-        return False
-    across, through, along = a.axes @ (b.centre - a.centre)
-    gap = abs(across) - (a.width_mm + b.width_mm) / 2
-    level = abs(through) <= LEVEL_SHARE * min(a.thickness_mm, b.thickness_mm)
-    shared = (a.length_mm + b.length_mm) / 2 - abs(along)
-    meet = shared >= ALONG_SHARE * min(a.length_mm, b.length_mm)
-    return bool(abs(gap) <= EDGE_GAP_MM and level and meet)
+def _edge_to_edge(parts: Sequence[Part]) -> list[tuple[int, int]]:
+    """Pairs of boards whose long edges meet."""
+    if len(parts) < 2:
+        return []
+    axes = np.array([part.frame.axes for part in parts])
+    centre = np.array([part.frame.centre for part in parts])
+    width, thickness, length = np.array([part.frame.size_mm for part in parts]).T
+    pairs: list[tuple[int, int]] = []
+    for i in range(len(parts) - 1):
+        rest = slice(i + 1, None)
+        same_way = np.abs(np.einsum("jkx,kx->jk", axes[rest], axes[i]))
+        parallel = (same_way[:, 1:] > PARALLEL).all(axis=1)
+        across, through, along = np.abs(axes[i] @ (centre[rest] - centre[i]).T)
+        meets = np.abs(across - (width[rest] + width[i]) / 2) <= EDGE_GAP_MM
+        level = through <= LEVEL_SHARE * np.minimum(thickness[rest], thickness[i])
+        shared = (length[rest] + length[i]) / 2 - along >= ALONG_SHARE * np.minimum(length[rest], length[i])
+        pairs += [(i, i + 1 + int(j)) for j in np.flatnonzero(parallel & meets & level & shared)]
+    return pairs
 
 
 def _panel(boards: list[SolvedPart]) -> GluedPanel:
@@ -115,7 +142,7 @@ def _panel(boards: list[SolvedPart]) -> GluedPanel:
     turned = tuple(bool(board.part.frame.axes[2] @ axes[2] < 0) for board in boards)
     unknown = [board.part.name for board in boards if not _has_pith(board)]
     if unknown:
-        why = f"the pith is not known of {', '.join(unknown)}"
+        why = f"the pith or the moisture is not known of {', '.join(unknown)}"
         return GluedPanel(tuple(boards), over, turned, axes, None, None, why)
     try:
         panel = Panel([_board(board, axes) for board in boards])

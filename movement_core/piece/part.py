@@ -48,6 +48,7 @@ class Part:
     flattened_mc: Fact[float]
     fitted_mc: Fact[float]
     volume_mm3: float
+    looks: float = 0.0  # how much better the show face looks than the back, on the maker's own scale
     problems: tuple[TagProblem, ...] = ()
 
     @property
@@ -98,6 +99,7 @@ def _part(solid: Solid, ask: str, centre: NDArray[np.float64] | None) -> Part:
         flattened_mc=moistures["flattened"],
         fitted_mc=moistures["fitted"],
         volume_mm3=solid.outline.volume_mm3,
+        looks=tags.looks or 0.0,
         problems=(*tags.problems, *problems),
     )
 

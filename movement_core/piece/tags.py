@@ -51,7 +51,8 @@ class Tags:
     """Everything said about one part. Directions are in the object's own axes; None is *not said*.
 
     ``heart`` is ``"show"``, ``"back"`` or a direction; ``pith_mm`` is (x, y) in the section frame;
-    moistures are percent; ``said`` maps each word to the place where it was said.
+    moistures are percent; ``looks`` is how much better the show face looks than the back, on the maker's own
+    scale; ``said`` maps each word to the place where it was said.
     """
 
     species: Species | None = None
@@ -63,6 +64,7 @@ class Tags:
     pith_mm: tuple[float, float] | None = None
     finish: str | None = None
     figure: str | None = None
+    looks: float | None = None
     glued_mc: float | None = None
     flattened_mc: float | None = None
     fitted_mc: float | None = None
@@ -169,6 +171,7 @@ WORDS: dict[str, tuple[str, Callable[[str], Any]]] = {
     "pith": ("pith_mm", _pith),
     "finish": ("finish", _finish),
     "figure": ("figure", _figure),
+    "looks": ("looks", _ranged(-100.0, 100.0, "how much better the show face looks", "points")),
     "glued": ("glued_mc", _moisture),
     "flattened": ("flattened_mc", _moisture),
     "fitted": ("fitted_mc", _moisture),
@@ -285,6 +288,7 @@ PROPERTY_WORDS = {
     "HeartsidePith": "pith",
     "HeartsideFinish": "finish",
     "HeartsideFigure": "figure",
+    "HeartsideLooks": "looks",
     "HeartsideGlued": "glued",
     "HeartsideFlattened": "flattened",
     "HeartsideFitted": "fitted",

@@ -5,13 +5,17 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
+import numpy as np
+
 from movement_core.air.daily import month_of_day
 from movement_core.air.year import MONTHS
 from movement_core.checks import Finding
 from movement_core.piece.course import Course
 from movement_core.piece.facts import Fact
+from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.piece.part import Part
 from movement_core.piece.solve import SolvedPart, SolvedPiece
+from movement_core.section.panel import PanelShape
 
 
 def file_entry(
@@ -34,6 +38,7 @@ def file_entry(
             "metered": piece.metered_mc is not None,
         },
         "parts": [part_entry(solved) for solved in piece.parts],
+        "panels": [panel_entry(panel) for panel in glued_panels(piece)],
         "findings": [finding_entry(finding) for finding in findings],
         "errors": [{"message": message, "part": ""} for message in errors] + problems,
     }
@@ -71,6 +76,37 @@ def part_entry(solved: SolvedPart) -> dict[str, Any]:
         "notes": list(solved.notes),
     }
     return entry
+
+
+def panel_entry(panel: GluedPanel) -> dict[str, Any]:
+    """An edge-glued panel: its boards, its width through the year, and how far from flat it goes when held nowhere."""
+    lays = zip(panel.boards, panel.over, panel.turned)
+    entry: dict[str, Any] = {
+        "name": panel.name,
+        "boards": [{"name": b.part.name, "over": over, "turned": turned} for b, over, turned in lays],
+        "width_mm": _rounded(panel.width_mm),
+        **_course_entry(panel.width, panel.boards[0]),
+        "profile_unknown": panel.why_not or None,
+        "months": None,
+        "today": None,
+    }
+    if panel.shape is not None:
+        lines = [_profile_entry(panel.shape, at) for at in range(13)]
+        entry["months"] = dict(zip(MONTHS, lines[:12]))
+        entry["today"] = lines[12]
+    return entry
+
+
+def _profile_entry(shape: PanelShape, at: int) -> dict[str, float | None]:
+    tension, shear = shape.glue_tension_mpa, shape.glue_shear_mpa
+    steps = np.abs(np.concatenate([shape.step_show_mm[at], shape.step_back_mm[at]]))
+    return {
+        "out_of_flat_mm": _rounded(shape.out_of_flat_mm[at]),
+        "departure_mm": _rounded(shape.departure_mm[at]),
+        "greatest_step_mm": _rounded(steps.max()),
+        "glue_tension_mpa": None if tension is None else _rounded(tension[at].max()),
+        "glue_shear_mpa": None if shear is None else _rounded(shear[at].max()),
+    }
 
 
 def facts_of(part: Part) -> dict[str, Fact[Any]]:

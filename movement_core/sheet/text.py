@@ -19,6 +19,7 @@ def as_text(entry: Mapping[str, Any]) -> str:
     blocks = [_heading(entry)]
     if entry["parts"]:
         blocks.append(_table(entry["parts"]))
+    blocks += _panels(entry.get("panels", []))
     blocks += _notes(entry["parts"])
     blocks += _findings(entry["findings"])
     blocks += _errors(entry["errors"])
@@ -111,6 +112,32 @@ def _span(group: Mapping[str, Any] | None, sign: bool = False) -> str:
         return "" if sign else "?"
     driest, wettest = (_size(group, name, month=False, sign=sign) for name in ("driest", "wettest"))
     return driest if driest == wettest else f"{driest}..{wettest}"
+
+
+def _panels(panels: Sequence[Mapping[str, Any]]) -> list[str]:
+    if not panels:
+        return []
+    lines = []
+    for panel in panels:
+        about = (
+            f"{printable(panel['name'])}: {len(panel['boards'])} boards edge to edge, {panel['width_mm']:.1f} drawn; "
+            f"today {_size(panel, 'today')}, driest {_size(panel, 'driest')}, wettest {_size(panel, 'wettest')}. "
+        )
+        lines.append(_wrapped(about + _profile(panel), "  "))
+    return ["Glued panels, mm, held nowhere\n" + "\n".join(lines)]
+
+
+def _profile(panel: Mapping[str, Any]) -> str:
+    if panel["months"] is None:
+        return f"Its profile is not known: {printable(panel['profile_unknown'])}."
+    told = []
+    for way, sign in (("crown", 1), ("hollow", -1)):
+        month, most = max(panel["months"].items(), key=lambda item: sign * item[1]["departure_mm"])
+        if sign * most["departure_mm"] >= 0.05:
+            told.append(f"{way} {abs(most['departure_mm']):.1f} in {month}")
+    step = max(month["greatest_step_mm"] for month in panel["months"].values())
+    shape = " and ".join(told) if told else "it stays flat within 0.05"
+    return f"{shape[0].upper()}{shape[1:]}; greatest step at a glue line {step:.2f}."
 
 
 def _notes(parts: Sequence[Mapping[str, Any]]) -> list[str]:

@@ -11,7 +11,14 @@ from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.host.tagging import remove_tags, write_tags
 
 _PROPERTIES = {word: name for name, word in PROPERTY_WORDS.items()}
-_NUMBERS = {"rings", "glued", "flattened", "fitted", "built"}
+_NUMBERS = {  # word → field of Tags
+    "rings": "ring_angle_deg",
+    "glued": "glued_mc",
+    "flattened": "flattened_mc",
+    "fitted": "fitted_mc",
+    "built": "fitted_mc",
+    "looks": "looks",
+}
 
 
 def tag(objects: Iterable[Any], element: int | None = None, **facts: object) -> None:
@@ -72,15 +79,5 @@ def _value(word: str, given: object, text: str, tags: Tags) -> object:
     if word == "species":
         return tags.species.name if tags.species else None
     if word in _NUMBERS:
-        return (
-            tags.ring_angle_deg
-            if word == "rings"
-            else tags.fitted_mc
-            if word == "built"
-            else _moisture(tags, word)
-        )
+        return getattr(tags, _NUMBERS[word])
     return text.strip()
-
-
-def _moisture(tags: Tags, word: str) -> float:
-    return float(getattr(tags, f"{word}_mc"))

@@ -18,6 +18,7 @@ from typing import Any
 from workbench_pkg.setup import SetupError, ensure_host, run_in_host
 
 SCHEMA = "heartside-check-1"
+ARRANGE_SCHEMA = "heartside-arrange-1"
 ALL_HOLD, FINDINGS, NOT_CHECKED = 0, 1, 2
 WORKER = "workbench_pkg.batch.worker"
 
@@ -75,6 +76,18 @@ def _parser() -> argparse.ArgumentParser:
     annotate.add_argument("--output", type=Path, required=True, metavar="NEW", help="the FCStd file to write")
     annotate.add_argument("--force", action="store_true", help="replace NEW if it exists")
     annotate.set_defaults(carry_out=_annotate)
+
+    arrange = commands.add_parser(
+        "arrange", parents=[common, year], help="price every way to lay the boards of a glued panel"
+    )
+    arrange.add_argument("file", type=Path, metavar="FILE")
+    arrange.add_argument(
+        "--board", default="", metavar="NAME", help="only the panel that this board belongs to"
+    )
+    arrange.add_argument("--turn", action="store_true", help="boards may be turned end for end")
+    arrange.add_argument("--reorder", action="store_true", help="boards may change places")
+    arrange.add_argument("--format", choices=("text", "json"), default="text")
+    arrange.set_defaults(carry_out=_arrange)
 
     demo = commands.add_parser(
         "demo", parents=[common, year], help="build, check and annotate the demo models"
@@ -178,6 +191,19 @@ def _annotate(options: argparse.Namespace) -> int:
     entry = answer.get("entry") or _failed(str(options.file), answer)
     print(answer.get("text") or "\n".join(e["message"] for e in entry["errors"]))
     return _exit_code([entry])
+
+
+def _arrange(options: argparse.Namespace) -> int:
+    job = {"command": "arrange", "file": os.path.abspath(options.file), "shown": str(options.file),
+           "board": options.board, "turn": options.turn, "reorder": options.reorder}  # fmt: skip
+    answer = ask_worker({**job, **_settings(options)})
+    errors = answer.get("errors", [])
+    if options.format == "json":
+        report = {"schema": ARRANGE_SCHEMA, "path": str(options.file), "studies": answer.get("studies", [])}
+        print(json.dumps({**report, "errors": errors}, indent=1, ensure_ascii=False))
+    else:
+        print(answer.get("text") or "\n".join(error["message"] for error in errors))
+    return NOT_CHECKED if errors else ALL_HOLD
 
 
 def _demo(options: argparse.Namespace) -> int:

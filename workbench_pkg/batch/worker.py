@@ -51,6 +51,16 @@ def _annotate(job: dict[str, Any]) -> dict[str, Any]:
     return {"entry": entry, "text": as_text(entry)}
 
 
+def _arrange(job: dict[str, Any]) -> dict[str, Any]:
+    from movement_core.sheet.arrangements import study_text
+    from workbench_pkg.actions.arrange import arrange_file
+
+    studies = arrange_file(
+        Path(job["file"]), _settings(job), job["board"], may_turn=job["turn"], may_reorder=job["reorder"]
+    )
+    return {"studies": studies, "text": "\n\n".join(study_text(study) for study in studies)}
+
+
 def _demo(job: dict[str, Any]) -> dict[str, Any]:
     from workbench_pkg.demo.build import build_demo
 
@@ -69,7 +79,14 @@ def _years(job: dict[str, Any]) -> dict[str, Any]:
     return {"text": list_years(job["word"])}
 
 
-JOBS = {"check": _check, "annotate": _annotate, "demo": _demo, "woods": _woods, "years": _years}
+JOBS = {
+    "check": _check,
+    "annotate": _annotate,
+    "arrange": _arrange,
+    "demo": _demo,
+    "woods": _woods,
+    "years": _years,
+}
 
 if __name__ == "__main__":
     json.dump(carry_out(json.loads(sys.argv[1])), sys.stdout, ensure_ascii=False)

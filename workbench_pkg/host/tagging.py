@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from movement_core.errors import InputError
-from workbench_pkg.host.leaves import Leaf
+from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.host.relations import is_link, next_link
 
 PREFIX = "Heartside"
@@ -44,6 +44,7 @@ FACTS: dict[str, tuple[str, str]] = {
     "HeartsideFlattened": ("App::PropertyFloat", "Moisture content when last flattened, percent"),
     "HeartsideFitted": ("App::PropertyFloat", "Moisture content when fitted, percent"),
     "HeartsideBuilt": ("App::PropertyFloat", "Moisture content when glued, flattened and fitted, percent"),
+    "HeartsideLooks": ("App::PropertyFloat", "How much better the show face looks than the back"),
     "HeartsideFigure": ("App::PropertyString", "Figure: plain, interlocked, crotch, reaction or juvenile"),
 }
 

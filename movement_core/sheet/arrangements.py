@@ -1,0 +1,101 @@
+"""An arrangement study as plain data and as text."""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from movement_core.section.arrangement import Arrangement, Season, Study
+from movement_core.sheet.text import WIDTH, printable
+
+MOST_SHOWN = 12
+MESSAGE = (
+    "Choose by looks. The price says how much further from flat a layout goes than the flattest one; joinery that "
+    "holds the top down, and lets it move, pays it."
+)
+
+
+def study_entry(name: str, boards: Sequence[str], study: Study) -> dict[str, Any]:
+    """The study of one panel as plain data: the layouts from best looks to flattest, and the maker's own."""
+    listed = [*study.front]
+    own = _layout(study.own, boards)
+    entries = [_layout(layout, boards) for layout in listed]
+    return {
+        "panel": name,
+        "boards": list(boards),
+        "moisture_change_driest_percent": round(study.own.driest.mc_change, 2),
+        "moisture_change_wettest_percent": round(study.own.wettest.mc_change, 2),
+        "as_drawn": own,
+        "layouts": entries,
+        "tried": study.tried,
+        "certainty": study.guarantee,
+    }
+
+
+def _layout(layout: Arrangement, boards: Sequence[str]) -> dict[str, Any]:
+    return {
+        "boards": [
+            {"name": boards[i], "over": over, "turned": turned}
+            for i, over, turned in zip(layout.order, layout.over, layout.turned)
+        ],
+        "looks": round(layout.looks, 3),
+        "departure_mm": round(layout.departure_mm, 3),
+        "price_mm": round(layout.price_mm, 3),
+        "driest": _season(layout.driest),
+        "wettest": _season(layout.wettest),
+    }
+
+
+def _season(season: Season) -> dict[str, Any]:
+    return {"way": season.way, "departure_mm": round(season.departure_mm, 3)}
+
+
+def study_text(entry: Mapping[str, Any]) -> str:
+    """The study for a terminal: one line a layout."""
+    lines = [
+        f"{printable(entry['panel'])}: {len(entry['boards'])} boards, "
+        f"{entry['moisture_change_driest_percent']:+.1f} % at the driest and "
+        f"{entry['moisture_change_wettest_percent']:+.1f} % at the wettest since they were made flat.",
+        "Letters: ^ lies as drawn, v is turned over; a following t is turned end for end.",
+        "",
+        f"  {'layout':{_room(entry)}}  looks  from flat  price  driest         wettest",
+    ]
+    lines.append(_line("as drawn  ", entry["as_drawn"], entry))
+    shown = entry["layouts"][:MOST_SHOWN]
+    for place, layout in enumerate(shown):
+        rank = _RANKS["flattest" if place == len(shown) - 1 else "best" if place == 0 else "between"]
+        lines.append(_line(rank, layout, entry))
+    if len(entry["layouts"]) > MOST_SHOWN:
+        lines.append(f"  … and {len(entry['layouts']) - MOST_SHOWN} more between")
+    lines.append("")
+    lines.append(f"Of {entry['tried']} layouts; {entry['certainty']}. mm; + is a crown, - a hollow.")
+    if len({layout["looks"] for layout in (entry["as_drawn"], *entry["layouts"])}) == 1:
+        lines.append("All look alike to me: tag boards with 'looks' to say which face you like better.")
+    lines.append(textwrap.fill(MESSAGE, WIDTH))
+    return "\n".join(lines)
+
+
+_RANKS = {"best": "best looks", "flattest": "flattest  ", "between": "          "}
+
+
+def _room(entry: Mapping[str, Any]) -> int:
+    return max(len(_letters(layout, entry)) for layout in (entry["as_drawn"], *entry["layouts"])) + 11
+
+
+def _letters(layout: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
+    numbers = {name: place + 1 for place, name in enumerate(entry["boards"])}
+    return " ".join(
+        f"{numbers[board['name']]}{'v' if board['over'] else '^'}{'t' if board['turned'] else ''}"
+        for board in layout["boards"]
+    )
+
+
+def _line(rank: str, layout: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
+    seasons = "  ".join(
+        f"{layout[name]['way']:6} {layout[name]['departure_mm']:+6.2f}" for name in ("driest", "wettest")
+    )
+    return (
+        f"  {rank + ' ' + _letters(layout, entry):{_room(entry)}}  {layout['looks']:5.1f}  "
+        f"{layout['departure_mm']:9.2f}  {layout['price_mm']:5.2f}  {seasons}"
+    )
