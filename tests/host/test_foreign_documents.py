@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+import zipfile
 from pathlib import Path
 
 import FreeCAD as App
@@ -26,7 +27,7 @@ def test_an_orderly_report_and_right_sizes(path):
     try:
         entry = check_file(path, Settings(today=datetime.date(2026, 3, 1)), shown=path.name)
     except FileError as error:
-        assert "no solids" in str(error) or "DOCTYPE" in str(error), error
+        assert "no solids" in str(error) or not zipfile.is_zipfile(path), error
         return
     assert entry["parts"] and as_text(entry)
     doc = App.openDocument(str(path), True)
