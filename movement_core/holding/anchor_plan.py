@@ -10,18 +10,20 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from movement_core.holding.capacity import Capacity, fastener_capacity
-from movement_core.holding.fasteners import ACROSS, Kind, find_kind, fits_travel
+from movement_core.holding.fasteners import ACROSS, Engagement, Kind, engagement, find_kind, fits_travel
+from movement_core.holding.free_surface import free_height
 from movement_core.holding.held import Held
-from movement_core.holding.model import Anchor, LoadCase, Point
+from movement_core.holding.model import Anchor, LoadCase, Plate, Point
 from movement_core.holding.plan_model import Placed, Plan, Top, Wish
-from movement_core.holding.plan_words import problems_of, season_notes
-from movement_core.holding.plate import Trial, free_height, hold
+from movement_core.holding.plan_words import fixed_line_note, problems_of, season_notes
+from movement_core.holding.plate import Trial, hold
 from movement_core.holding.rails import Rail, anchor_places
-from movement_core.holding.travel import INSTALLATION_MM, slot, travel
+from movement_core.holding.travel import INSTALLATION_MM, seen_from_the_mover, slot, travel
 from movement_core.holding.ways_out import what_would_help
 
 IDLE_N = 1.0  # an anchor pulled less than this holds nothing
 HANDLING = 3.0  # anchors together must be allowed this many times the top's weight (own): tops get lifted
+PLAIN_HOLE_MM = 0.3  # a slotted screw that travels less gets a plain hole and fixes the top there (own)
 MOST_PER_RAIL = 5
 MOST_TRIALS = 220
 
@@ -68,7 +70,7 @@ def _plan_kind(top: Top, wish: Wish, trial: Trial, kind: Kind) -> Plan:
     for patterns in _same_number(groups):
         good = []
         for pattern in patterns:
-            places = _places(wish, groups, pattern)
+            places = _places(top.plate, wish, groups, pattern)
             score = search.score(places) if places else None
             if score is not None and score[0] <= 0:
                 good.append((score, places))
@@ -195,13 +197,15 @@ def _same_number(groups: list[tuple[list[Rail], Kind, int]]) -> list[list[tuple[
 
 
 def _places(
-    wish: Wish, groups: list[tuple[list[Rail], Kind, int]], pattern: tuple[tuple[int, str], ...]
+    plate: Plate, wish: Wish, groups: list[tuple[list[Rail], Kind, int]], pattern: tuple[tuple[int, str], ...]
 ) -> list[_Place]:
     found = []
     for (rails, kind, _), (count, spread) in zip(groups, pattern):
         for rail in rails:
             for from_start in anchor_places(rail, kind, count, wish.clear_mm, spread):
-                found.append(_Place(rail, kind, from_start, rail.at(from_start, _aside(rail, kind))))
+                point = rail.at(from_start, _aside(rail, kind))
+                if plate.holds([point])[0]:  # a shaped top may stop short of its rail
+                    found.append(_Place(rail, kind, from_start, point))
     return found
 
 
@@ -247,6 +251,15 @@ def extreme_cases(top: Top) -> tuple[LoadCase, ...]:
     return tuple(top.cases[i] for i in sorted(chosen))
 
 
+def _engaged(place: _Place, least: float, now: float, most: float) -> Engagement | None:
+    """Tongues point from the screw to the rail: on a rail toward +across the top's travel drives them in."""
+    if place.rail.direction == ACROSS:
+        return None
+    if place.rail.at(place.from_start_mm)[1] >= place.point_mm[1]:
+        return engagement(place.kind, least, now, most)
+    return engagement(place.kind, *seen_from_the_mover(least, now, most))
+
+
 def _finish(
     top: Top,
     wish: Wish,
@@ -260,7 +273,7 @@ def _finish(
     for i, p in enumerate(places):
         moves = travel(top.strain, _inside(top, p.point_mm)[1], wish.fixed_mm)
         least, now, most = float(moves.least_mm), float(moves.today_mm), float(moves.most_mm)
-        slotted = p.kind.kind.startswith("slotted")
+        slotted = p.kind.kind.startswith("slotted") and most - least > PLAIN_HOLE_MM
         placed.append(
             Placed(
                 p.rail.name,
@@ -271,6 +284,7 @@ def _finish(
                 now,
                 most,
                 slot(least, now, most, p.kind.shank_mm, INSTALLATION_MM) if slotted else None,
+                _engaged(p, least, now, most),
                 float(max(h.anchor_force_n[i] for h in held)),
                 capacity[p.kind.kind],
                 tuple(h.case for h in held if h.anchor_force_n[i] > IDLE_N),
@@ -290,7 +304,7 @@ def _finish(
         max((p.pull_n for p in placed), default=0.0),
         problems,
         tuple(refused),
-        season_notes(placed, held, top.plate),
+        (fixed_line_note(placed, top.rails, wish.fixed_mm), *season_notes(placed, held, top.plate)),
         (),
         tuple(dict.fromkeys(link for p in placed for link in p.capacity.unknown)),
         held,

@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from movement_core.holding.model import Bearing, Plate
+from movement_core.holding.polygon import clip_to_rectangle, inside_polygon
 
 Array = NDArray[np.float64]
 
@@ -58,7 +59,7 @@ def contact_points(
             if len(outline) == 2
             else _polygon(outline, spacing, glue_lines_mm)
         )
-        for place, length in pieces:
+        for place, length in (part for piece in pieces for part in _on_the_plate(plate, *piece)):
             points.append(place)
             reach.append(length)
             owner.append(np.full(len(place), index))
@@ -74,28 +75,14 @@ def contact_points(
     return ContactPoints(np.vstack(points), heights, length, stiffness * length, bearing_of, tuple(runs))
 
 
-def clip_to_rectangle(outline: Array, half: Array) -> Array:
-    """The part of a line or polygon inside −half … half: Sutherland–Hodgman clipping, (K, 2), K may be 0."""
-    closed = len(outline) > 2
-    for axis in (0, 1):
-        for sign in (1.0, -1.0):
-            limit = half[axis]
-            inside = sign * outline[:, axis] <= limit + 1e-9
-            kept: list[Array] = []
-            pairs = range(len(outline)) if closed else range(1, len(outline))
-            if not closed and len(outline) and inside[0]:
-                kept.append(outline[0])
-            for i in pairs:
-                before, here = outline[i - 1], outline[i]
-                if inside[i - 1] != inside[i]:
-                    share = (sign * limit - before[axis]) / (here[axis] - before[axis])
-                    kept.append(before + share * (here - before))
-                if inside[i]:
-                    kept.append(here)
-            outline = np.array(kept).reshape(-1, 2)
-            if len(outline) < 2:
-                return np.zeros((0, 2))
-    return outline
+def _on_the_plate(plate: Plate, places: Array, reach: Array) -> list[tuple[Array, Array]]:
+    """The stretches of an edge that lie under the panel's outline."""
+    if not plate.outline_mm:
+        return [(places, reach)]
+    inside = np.concatenate([[False], plate.holds(places), [False]])
+    starts = np.nonzero(~inside[:-1] & inside[1:])[0]
+    ends = np.nonzero(inside[:-1] & ~inside[1:])[0]
+    return [(places[a:b], reach[a:b]) for a, b in zip(starts, ends)]
 
 
 def _edge(start: Array, end: Array, spacing: float, glue_lines: Sequence[float]) -> tuple[Array, Array]:
@@ -126,15 +113,3 @@ def _polygon(outline: Array, spacing: float, glue_lines: Sequence[float]) -> lis
         if len(grid):
             pieces.append((grid, np.full(len(grid), spacing)))
     return pieces
-
-
-def inside_polygon(points: Array, outline: Array) -> NDArray[np.bool_]:
-    """(N,) which points lie inside a simple polygon: even-odd rule."""
-    x, y = points[:, :1], points[:, 1:]
-    x1, y1 = outline.T
-    x2, y2 = np.roll(outline, -1, axis=0).T
-    crosses = (y1 > y) != (y2 > y)
-    with np.errstate(divide="ignore", invalid="ignore"):
-        at = (x2 - x1) * (y - y1) / (y2 - y1) + x1
-    odd: NDArray[np.bool_] = np.sum(crosses & (x < at), axis=1) % 2 == 1
-    return odd

@@ -33,6 +33,7 @@ class Kind:
     name: str
     free_along_rail_mm: float | None
     free_across_rail_mm: float | None
+    groove_mm: float | None
     arm_mm: float | None
     clearance_mm: float | None
     inset_mm: float
@@ -78,13 +79,14 @@ def _kind(row: dict[str, str]) -> Kind:
         return value
 
     def free(column: str) -> float | None:
-        return None if row[column] == "arm" else number(row[column])
+        return None if row[column] in ("arm", "groove") else number(row[column])
 
     return Kind(
         row["kind"],
         row["name"],
         free("free_along_rail_mm"),
         free("free_across_rail_mm"),
+        number(row["groove_mm"]),
         number(row["arm_mm"]),
         number(row["clearance_mm"]),
         required("inset_mm"),
@@ -132,11 +134,45 @@ def arm_throw_mm(arm_mm: float, angle_deg: float, clearance_mm: float) -> tuple[
     return (least - across, most - across) if across > 0 else (-most - across, -least - across)
 
 
+ENGAGED_MM, GROOVE_PLAY_MM = 3.0, 0.5  # tongue that must stay in a groove, room before its bottom (own)
+
+
+@dataclass(frozen=True)
+class Engagement:
+    """How deep a tongue sits in its groove on a long rail, mm: today, and at its least and most over the year."""
+
+    today_mm: float
+    least_mm: float
+    most_mm: float
+
+
+def engagement(kind: Kind, inward_mm: float, today_mm: float, outward_mm: float) -> Engagement | None:
+    """Depth to set a clip's or button's tongue to today, so that it neither bottoms nor falls out.
+
+    Parameters
+    ----------
+    inward_mm, outward_mm : travel of the top out of (≤ 0) and into (≥ 0) the groove since fitting;
+        today_mm : today's. The room that is left is shared between both ends.
+
+    Returns
+    -------
+    Engagement, or None if the groove is too shallow or the kind has none.
+    """
+    if kind.groove_mm is None:
+        return None
+    spare = kind.groove_mm - ENGAGED_MM - GROOVE_PLAY_MM - (outward_mm - inward_mm)
+    if spare < -1e-9:
+        return None
+    least = ENGAGED_MM + spare / 2
+    return Engagement(least + today_mm - inward_mm, least, least + outward_mm - inward_mm)
+
+
 def throw_mm(kind: Kind, rail: str) -> tuple[float, float]:
     """(low, high) travel across the top's grain that a kind follows on a rail, mm; ±inf where a slot decides.
 
     ``rail`` is "across" for an end apron (the travel runs along the rail) or "along" for a long one (the
-    travel runs in and out). A figure-eight plate points from its rail into the frame, so its arm lies along
+    travel runs in and out of its groove, in all no more than the figure given for one way: the tongue is set
+    for the season, see ``engagement``). A figure-eight plate points from its rail into the frame, so its arm lies along
     the grain on an end apron and across it on a long one.
     """
     if rail not in (ALONG, ACROSS):
@@ -144,6 +180,8 @@ def throw_mm(kind: Kind, rail: str) -> tuple[float, float]:
     if kind.arm_mm is not None and kind.clearance_mm is not None:
         return arm_throw_mm(kind.arm_mm, 0.0 if rail == ACROSS else 90.0, kind.clearance_mm)
     free = kind.free_along_rail_mm if rail == ACROSS else kind.free_across_rail_mm
+    if rail == ALONG and kind.groove_mm is not None:
+        free = kind.groove_mm - ENGAGED_MM - GROOVE_PLAY_MM
     if kind.kind == "slotted screw":  # its slot is cut the way the top moves
         free = None
     return (-math.inf, math.inf) if free is None else (-free, free)
@@ -167,13 +205,11 @@ def fits_travel(
     """
     low, high = throw_mm(kind, rail)
     need = f"travel {least_mm:+.1f} to {most_mm:+.1f} mm"
-    if least_mm < low - 1e-9 or most_mm > high + 1e-9:
+    in_and_out = rail == ALONG and kind.groove_mm is not None and most_mm - least_mm > high + 1e-9
+    if in_and_out or least_mm < low - 1e-9 or most_mm > high + 1e-9:
         where = "end" if rail == ACROSS else "long"
-        return Fit(
-            False,
-            (low, high),
-            f"{kind.name} on the {where} rail: {need}, it gives {low:+.1f} to {high:+.1f} mm",
-        )
+        gives = f"{high:.1f} mm in all" if in_and_out else f"{low:+.1f} to {high:+.1f} mm"
+        return Fit(False, (low, high), f"{kind.name} on the {where} rail: {need}, it gives {gives}")
     if top_width_mm is not None and kind.widest_top_mm is not None and top_width_mm > kind.widest_top_mm:
         reason = f"{kind.name}: top {top_width_mm:.0f} mm wide, common practice stops at {kind.widest_top_mm:.0f} mm"
         return Fit(False, (low, high), reason)

@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.holding import basis
+from movement_core.holding.free_surface import free_height
 from movement_core.holding.model import LoadCase, Plate
 
 if TYPE_CHECKING:
@@ -52,7 +53,8 @@ class Held:
 
     Attributes
     ----------
-    along_mm, across_mm, height_mm : (p,), (q,), (p, q) the surface; glue lines are among ``across_mm``.
+    along_mm, across_mm, height_mm : (p,), (q,), (p, q) the surface, not a number beyond a shaped top's outline;
+        glue lines are among ``across_mm``.
     out_of_flat_mm : range of the surface about its best plane: what a straightedge and winding sticks show.
     deflection_mm : greatest elastic deflection from the free shape, about its best plane.
     anchor_force_n, anchor_lift_mm : (a,) pull in each anchor (negative: push), and the panel's lift there.
@@ -104,21 +106,23 @@ def surface_result(
     carried: bool,
 ) -> Held:
     """Sample the surface on a grid and read off the figures."""
-    from movement_core.holding.plate import free_height  # the two modules are one; split for length
-
     plate, (n_along, n_across) = trial.plate, trial.terms
     lines = case.free.lines_mm + (case.free_far.lines_mm if case.free_far else ())
-    along, across, grid, values_along, values_across = _samples(plate, trial.terms, lines)
+    samples = _samples(plate, trial.terms, lines)
     own = coefficients[: n_along * n_across].reshape(n_along, n_across)
-    elastic = values_along @ own @ values_across.T
-    free = free_height(plate, case, grid).reshape(elastic.shape)
-    height = free + elastic
-    off_plane = _off_best_plane(elastic, along, across)
-    deflection = float(np.max(np.abs(off_plane)))
+    shape = (len(samples.along_mm), len(samples.across_mm))
+    elastic = (samples.values_along @ own @ samples.values_across.T).ravel()[samples.inside]
+    if len(samples.rim_along):
+        rim = np.sum((samples.rim_along @ own) * samples.rim_across, axis=1)
+        elastic = np.concatenate([elastic, rim])
+    free = free_height(plate, case, samples.points_mm)
+    deflection = float(np.max(np.abs(samples.off_plane(elastic))))
+    surface = np.full(shape[0] * shape[1], np.nan)
+    surface[samples.inside] = (free + elastic)[: np.count_nonzero(samples.inside)]
     flags = []
     if deflection > plate.thickness_mm / 2:
         flags.append(DEEP_BENDING)
-    if np.ptp(_off_best_plane(free, along, across)) > plate.thickness_mm / 2 and deflection > 1e-3:
+    if np.ptp(samples.off_plane(free)) > plate.thickness_mm / 2 and deflection > 1e-3:
         flags.append(DEEP_CUP)
     contacts = trial.contacts
     loaded = np.vstack(
@@ -128,10 +132,10 @@ def surface_result(
         flags.append(ROCKS)
     return Held(
         case.name,
-        along,
-        across,
-        height,
-        float(np.ptp(_off_best_plane(height, along, across))),
+        samples.along_mm,
+        samples.across_mm,
+        surface.reshape(shape),
+        float(np.ptp(samples.off_plane(free + elastic))),
         deflection,
         anchor_force_n,
         anchor_lift_mm,
@@ -147,39 +151,57 @@ def surface_result(
     )
 
 
+@dataclass(frozen=True, eq=False)
+class _Samples:
+    """Where a surface is looked at: a grid (glue lines included) and, on shaped tops, the outline's corners."""
+
+    along_mm: Array  # (p,)
+    across_mm: Array  # (q,)
+    values_along: Array  # (p, n) basis
+    values_across: Array  # (q, n)
+    inside: NDArray[np.bool_]  # (p·q,) of the grid
+    rim_along: Array  # (k, n) basis at the outline's corners
+    rim_across: Array
+    points_mm: Array  # (j, 2) the inside grid points, then the corners
+    plane: Array  # (j, 3) constant, along, across
+    fit: Array  # (3, j) heights → their least-squares plane, each point weighted by the area it stands for
+
+    def off_plane(self, height: Array) -> Array:
+        """(j,) heights about their best plane."""
+        result: Array = height - self.plane @ (self.fit @ height)
+        return result
+
+
 @lru_cache(maxsize=16)
-def _samples(
-    plate: Plate, terms: tuple[int, int], lines_mm: tuple[float, ...]
-) -> tuple[Array, Array, Array, Array, Array]:
-    """Sample positions along and across (glue lines included), their grid, and the basis at both."""
+def _samples(plate: Plate, terms: tuple[int, int], lines_mm: tuple[float, ...]) -> _Samples:
     half = plate.width_mm / 2
     lines = np.array(lines_mm)
     along = np.linspace(-plate.length_mm / 2, plate.length_mm / 2, 33)
     across = np.unique(np.concatenate([np.linspace(-half, half, 41), lines[np.abs(lines) < half]]))
     grid = np.stack(np.meshgrid(along, across, indexing="ij"), axis=-1).reshape(-1, 2)
-    results = (
+    inside = plate.holds(grid)
+    rim = np.array(plate.outline_mm, dtype=float).reshape(-1, 2)
+    points = np.vstack([grid[inside], rim])
+    weight = np.concatenate(
+        [np.outer(_trapezoid(along), _trapezoid(across)).ravel()[inside], np.zeros(len(rim))]
+    )
+    plane = np.column_stack([np.ones(len(points)), points])
+    weighted = (plane * weight[:, None]).T
+    samples = _Samples(
         along,
         across,
-        grid,
         basis.values(along, plate.length_mm, terms[0]),
         basis.values(across, plate.width_mm, terms[1]),
+        inside,
+        basis.values(rim[:, 0], plate.length_mm, terms[0]),
+        basis.values(rim[:, 1], plate.width_mm, terms[1]),
+        points,
+        plane,
+        np.linalg.solve(weighted @ plane, weighted),
     )
-    for array in results:
+    for array in (along, across, points):
         array.setflags(write=False)  # shared between results
-    return results
-
-
-def _off_best_plane(height: Array, along: Array, across: Array) -> Array:
-    """Heights about their least-squares plane, each sample weighted by the length it stands for."""
-    weight_along, weight_across = _trapezoid(along), _trapezoid(across)
-    weight = np.outer(weight_along, weight_across)
-    u = along - weight_along @ along / weight_along.sum()
-    v = across - weight_across @ across / weight_across.sum()
-    centred = height - np.sum(weight * height) / weight.sum()
-    tilt_u = np.sum(weight * centred * u[:, None]) / np.sum(weight * u[:, None] ** 2)
-    tilt_v = np.sum(weight * centred * v[None, :]) / np.sum(weight * v[None, :] ** 2)
-    result: Array = centred - tilt_u * u[:, None] - tilt_v * v[None, :]
-    return result
+    return samples
 
 
 def _trapezoid(places: Array) -> Array:

@@ -11,9 +11,11 @@ import math
 from dataclasses import dataclass, fields
 
 import numpy as np
+from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
 from movement_core.holding.free_curvature import FreeCurvature
+from movement_core.holding.polygon import distance_to_edge, inside_polygon
 
 Point = tuple[float, float]
 
@@ -58,16 +60,52 @@ class Elastic:
 
 @dataclass(frozen=True)
 class Plate:
-    """A solid panel. Lengths mm, density kg/m³ (0 leaves its weight out)."""
+    """A solid panel. Lengths mm, density kg/m³ (0 leaves its weight out).
+
+    ``outline_mm`` is the panel's edge as a polygon of (along, across) points from its centre, for round and
+    shaped tops; empty: the whole rectangle.
+    """
 
     length_mm: float
     width_mm: float
     thickness_mm: float
     elastic: Elastic
     density_kg_m3: float = 0.0
+    outline_mm: tuple[Point, ...] = ()
 
     def __post_init__(self) -> None:
         _check(self, "plate", ("length_mm", "width_mm", "thickness_mm"), ("density_kg_m3",))
+        if self.outline_mm:
+            outline = np.asarray(self.outline_mm, dtype=float)
+            half = np.array([self.length_mm, self.width_mm]) / 2 + 1e-6
+            if outline.ndim != 2 or outline.shape[1:] != (2,) or len(outline) < 3 or self.area_mm2 <= 0:
+                raise InputError(
+                    "no polygon", where="plate outline", allowed="3 or more (along, across) points"
+                )
+            if not np.all(np.abs(outline) <= half):
+                raise InputError(
+                    "the outline leaves the panel's length and width",
+                    where="plate outline",
+                    allowed=f"along ±{self.length_mm / 2:g} mm, across ±{self.width_mm / 2:g} mm",
+                )
+
+    @property
+    def area_mm2(self) -> float:
+        """Area of the face, mm²."""
+        if not self.outline_mm:
+            return self.length_mm * self.width_mm
+        s, x = np.asarray(self.outline_mm, dtype=float).T
+        return float(abs(np.sum(s * np.roll(x, -1) - x * np.roll(s, -1))) / 2)
+
+    def holds(self, points_mm: ArrayLike) -> NDArray[np.bool_]:
+        """(N,) which points (N, 2) lie on the panel, its edge included."""
+        points = np.asarray(points_mm, dtype=float).reshape(-1, 2)
+        half = np.array([self.length_mm, self.width_mm]) / 2 + 1e-6
+        inside: NDArray[np.bool_] = np.all(np.abs(points) <= half, axis=1)
+        if self.outline_mm:
+            outline = np.asarray(self.outline_mm, dtype=float)
+            inside &= inside_polygon(points, outline) | (distance_to_edge(points, outline) < 1e-6)
+        return inside
 
     @property
     def bending(self) -> tuple[float, float, float, float]:
@@ -85,7 +123,7 @@ class Plate:
     @property
     def weight_n(self) -> float:
         """Weight, N."""
-        return self.density_kg_m3 * 1e-9 * 9.80665 * self.length_mm * self.width_mm * self.thickness_mm
+        return self.density_kg_m3 * 1e-9 * 9.80665 * self.area_mm2 * self.thickness_mm
 
 
 @dataclass(frozen=True)

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from movement_core.errors import InputError
 from movement_core.holding import cautions
 from movement_core.holding.capacity import Capacity
-from movement_core.holding.fasteners import SAFETY
+from movement_core.holding.fasteners import SAFETY, Engagement
 from movement_core.holding.held import Held
 from movement_core.holding.model import Beam, Bearing, LoadCase, Plate, Point
 from movement_core.holding.plate import Trial, prepare
@@ -50,7 +50,8 @@ class Wish:
 class Placed:
     """One fastener of a plan. Places in the panel frame and from its rail's start; travel across the grain.
 
-    ``pull_n`` is the greatest over the load cases; ``slot`` is None for kinds that need none; ``at_work`` names
+    ``pull_n`` is the greatest over the load cases; ``slot`` is None for kinds that need none, ``engaged`` (a
+    tongue's depth in its groove) for all but tongues on long rails; ``at_work`` names
     the load cases in which it holds anything.
     """
 
@@ -62,6 +63,7 @@ class Placed:
     today_mm: float
     most_mm: float
     slot: Slot | None
+    engaged: Engagement | None
     pull_n: float
     capacity: Capacity
     at_work: tuple[str, ...]

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from movement_core.holding.held import Held
 from movement_core.holding.model import Plate
 from movement_core.holding.plan_model import Placed
+from movement_core.holding.rails import Rail
 
 ON_THE_CENTRE = 0.15  # share of the width either side of the middle that counts as the centre (own)
 
@@ -25,6 +26,19 @@ def problems_of(placed: Sequence[Placed], held: Sequence[Held], flatness_mm: flo
                 f"allowed {allowed:.0f} N"
             )
     return tuple(found)
+
+
+def fixed_line_note(placed: Sequence[Placed], rails: Sequence[Rail], fixed_mm: float) -> str:
+    """What keeps the fixed line where it is: a plain hole of the plan's own, or a screw to add."""
+    plain = [
+        p for p in placed if p.kind in ("slotted screw", "slotted steel", "plain screw") and p.slot is None
+    ]
+    if plain:
+        where = ", ".join(sorted({p.rail for p in plain}))
+        return f"fixed line at {fixed_mm:+.0f} mm across: held by the plain holes on {where}"
+    across = [r.name for r in rails if r.direction == "across"]
+    where = "where " + " and ".join(across) + " cross it" if across else "on the rail nearest to it"
+    return f"fixed line at {fixed_mm:+.0f} mm across: add one plain screw {where}, or the whole top may creep aside"
 
 
 def season_notes(placed: Sequence[Placed], held: Sequence[Held], plate: Plate) -> tuple[str, ...]:

@@ -14,10 +14,13 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from movement_core.errors import InputError
 from movement_core.holding import basis
 from movement_core.holding.contact_points import ContactPoints, contact_points
+from movement_core.holding.free_surface import free_height
 from movement_core.holding.held import BeamResult, Held, surface_result
-from movement_core.holding.model import Anchor, Beam, Bearing, LoadCase, Plate
+from movement_core.holding.model import Anchor, Beam, Bearing, LoadCase, Plate, Point
+from movement_core.holding.plate_energy import bending_inverse, bending_stiffness, plate_load
 from movement_core.holding.springs import Body, Springs, equilibrium, push_only
 
 Array = NDArray[np.float64]
@@ -77,11 +80,14 @@ def prepare(
     terms : Legendre terms along and across; default by ``default_terms``.
     spacing_mm : between sampled contact points; default see ``contact_points``.
     """
+    for beam in beams:
+        for end in (beam.start_mm, beam.end_mm):
+            _on_the_plate(plate, end, f"beam {beam.name!r}")
     terms = terms or default_terms(plate)
     on_plate = terms[0] * terms[1]
     count = on_plate + _BEAM_TERMS * len(beams)
     stiffness = np.zeros((count, count))
-    stiffness[:on_plate, :on_plate] = _plate_stiffness(plate, terms)
+    stiffness[:on_plate, :on_plate] = bending_stiffness(plate, terms)
     for k, beam in enumerate(beams):
         part = slice(on_plate + k * _BEAM_TERMS, on_plate + (k + 1) * _BEAM_TERMS)
         stiffness[part, part] = beam.bending_stiffness_n_mm2 * basis.overlap(
@@ -90,7 +96,7 @@ def prepare(
     rigid = np.array(
         [0, 1, terms[1], *(on_plate + k * _BEAM_TERMS + i for k in range(len(beams)) for i in (0, 1))]
     )
-    inverse = _inverse(stiffness, rigid)
+    inverse = bending_inverse(stiffness, rigid, bool(plate.outline_mm))
     contacts = contact_points(plate, bearings, spacing_mm, glue_lines_mm)
     springs = push_only(contacts.stiffness_n_mm)
     joints = [_joints(beam) for beam in beams]
@@ -143,8 +149,11 @@ def hold(
 
     Raises
     ------
+    InputError : an anchor lies beyond the panel.
     ConvergenceError : the contact search did not settle.
     """
+    for anchor in anchors:
+        _on_the_plate(trial.plate, (anchor.along_mm, anchor.across_mm), f"anchor {anchor.name!r}")
     anchor_points = np.array([(a.along_mm, a.across_mm) for a in anchors]).reshape(-1, 2)
     anchor_rows = _plate_rows(trial.plate, trial.terms, len(trial.inverse), anchor_points)
     side = trial.moved @ anchor_rows.T
@@ -193,16 +202,13 @@ def hold(
     return tuple(results)
 
 
-def free_height(plate: Plate, case: LoadCase, points_mm: Array) -> Array:
-    """(K,) height of the stress-free shape at points, mm: rings, kinks and twist (bow is in the load)."""
-    along, across = np.asarray(points_mm, dtype=float).reshape(-1, 2).T
-    near = case.free.height(across) + case.free.twist_per_mm * along * across
-    if case.free_far is None:
-        return np.asarray(near)
-    far = case.free_far.height(across) + case.free_far.twist_per_mm * along * across
-    share = along / plate.length_mm + 0.5
-    result: Array = (1 - share) * near + share * far
-    return result
+def _on_the_plate(plate: Plate, point: Point, where: str) -> None:
+    if not plate.holds(np.array([point]))[0]:
+        raise InputError(
+            f"({point[0]:g}, {point[1]:g}) mm lies beyond the panel",
+            where=where,
+            allowed=f"along ±{plate.length_mm / 2:g} mm, across ±{plate.width_mm / 2:g} mm, inside its outline",
+        )
 
 
 def _plate_rows(plate: Plate, terms: tuple[int, int], count: int, points_mm: Array) -> Array:
@@ -215,51 +221,13 @@ def _plate_rows(plate: Plate, terms: tuple[int, int], count: int, points_mm: Arr
     return table
 
 
-def _plate_stiffness(plate: Plate, terms: tuple[int, int]) -> Array:
-    """½cᵀKc is the bending energy of Kirchhoff's orthotropic plate."""
-    d_along, d_across, d_coupling, d_twist = plate.bending
-    along = {k: basis.overlap(plate.length_mm, terms[0], *k) for k in ((0, 0), (1, 1), (2, 2), (0, 2))}
-    across = {k: basis.overlap(plate.width_mm, terms[1], *k) for k in ((0, 0), (1, 1), (2, 2), (0, 2))}
-    mixed = np.kron(along[0, 2].T, across[0, 2])
-    total: Array = (
-        d_along * np.kron(along[2, 2], across[0, 0])
-        + d_across * np.kron(along[0, 0], across[2, 2])
-        + d_coupling * (mixed + mixed.T)
-        + 4 * d_twist * np.kron(along[1, 1], across[1, 1])
-    )
-    return (total + total.T) / 2
-
-
-def _inverse(stiffness: Array, rigid: NDArray[np.int64]) -> Array:
-    """Inverse on the motions that bend; rows and columns of the rigid ones are zero."""
-    bends = np.setdiff1d(np.arange(len(stiffness)), rigid)
-    part = stiffness[np.ix_(bends, bends)]
-    scale = 1 / np.sqrt(np.diag(part))
-    inverse = np.zeros_like(stiffness)
-    inverse[np.ix_(bends, bends)] = np.linalg.inv(part * np.outer(scale, scale)) * np.outer(scale, scale)
-    return inverse
-
-
 def _load(trial: Trial, case: LoadCase, carried: bool) -> Array:
     """(N,) weight, the boards' bow along the grain, and the beams' own curvature."""
-    plate, (n_along, n_across) = trial.plate, trial.terms
+    on_plate = trial.terms[0] * trial.terms[1]
     load = np.zeros(len(trial.inverse))
-    if carried:
-        load[0] = -plate.weight_n
-    d_along, _, d_coupling, _ = plate.bending
-    free = case.free
-    if any(free.bow_per_mm):
-        ends = np.clip(np.array(free.lines_mm), -plate.width_mm / 2, plate.width_mm / 2)
-        level = basis.overlap(plate.length_mm, n_along, 0, 0)[0]  # ∫ P_i
-        bent = basis.overlap(plate.length_mm, n_along, 2, 0)[:, 0]  # ∫ P_i''
-        for left, right, bow in zip(ends[:-1], ends[1:], free.bow_per_mm):
-            nodes, weights = basis.gauss(left, right, n_across)
-            flat = weights @ basis.values(nodes, plate.width_mm, n_across)
-            curved = weights @ basis.values(nodes, plate.width_mm, n_across, 2)
-            moment = d_along * np.outer(bent, flat) + d_coupling * np.outer(level, curved)
-            load[: n_along * n_across] -= bow * moment.ravel()
+    load[:on_plate] = plate_load(trial.plate, trial.terms, case, carried)
     for k, beam in enumerate(trial.beams):
-        part = slice(n_along * n_across + k * _BEAM_TERMS, n_along * n_across + (k + 1) * _BEAM_TERMS)
+        part = slice(on_plate + k * _BEAM_TERMS, on_plate + (k + 1) * _BEAM_TERMS)
         bent = basis.overlap(beam.length_mm, _BEAM_TERMS, 2, 0)[:, 0]
         load[part] -= beam.bending_stiffness_n_mm2 * beam.crown_per_mm * bent
     return load

@@ -10,9 +10,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from movement_core.errors import InputError
-from movement_core.holding.contact_points import clip_to_rectangle
 from movement_core.holding.fasteners import ACROSS, ALONG, Kind
 from movement_core.holding.model import Bearing, Plate, Point
+from movement_core.holding.polygon import clip_to_rectangle
 
 Array = NDArray[np.float64]
 

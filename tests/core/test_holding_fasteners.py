@@ -14,6 +14,7 @@ from movement_core.holding.fasteners import (
     all_kinds,
     arm_stretch_mm,
     arm_throw_mm,
+    engagement,
     find_kind,
     fits_travel,
     throw_mm,
@@ -60,6 +61,18 @@ def test_buttons_and_clips_run_along_their_groove_but_not_far_out_of_it():
     for name in ("button", "clip"):
         assert fits_travel(find_kind(name), "across", -8, 8).fits
         assert not fits_travel(find_kind(name), "along", -8, 8).fits
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.sampled_from(["clip", "button"]), st.floats(-6, 0), st.floats(0, 1), st.floats(0, 6))
+def test_tongue_set_for_the_season_neither_bottoms_nor_falls_out(name, inward, share, outward):
+    kind = find_kind(name)
+    today = inward + share * (outward - inward)
+    set_to = engagement(kind, inward, today, outward)
+    assert (set_to is not None) == fits_travel(kind, "along", inward, outward).fits
+    if set_to is not None:
+        assert set_to.least_mm >= 3.0 - 1e-9 and set_to.most_mm <= kind.groove_mm - 0.5 + 1e-9
+        assert set_to.today_mm - set_to.least_mm == pytest.approx(today - inward)
 
 
 def test_plain_screw_follows_nothing():

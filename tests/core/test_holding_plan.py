@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -79,7 +80,7 @@ def test_every_plan_holds_when_simulated_again_from_its_own_words(plans):
             rail = next(r for r in TABLE.rails if r.name == p.rail)
             assert fits_travel(find_kind(p.kind), rail.direction, p.least_mm, p.most_mm).fits
             assert 40 - 1e-6 <= p.from_rail_start_mm <= rail.length_mm - 40 + 1e-6
-            assert (p.slot is not None) == (p.kind == "slotted screw")
+            assert (p.slot is not None) == (p.kind == "slotted screw" and p.most_mm - p.least_mm > 0.3)
 
 
 def test_never_fewer_than_trade_spacing(plans):
@@ -172,3 +173,52 @@ def test_every_plan_carries_the_cautions(plans):
 def test_bad_wishes_are_refused(make):
     with pytest.raises(InputError):
         make()
+
+
+def test_something_holds_the_fixed_line(plans):
+    for plan in plans:
+        if plan.found:
+            plain = [p for p in plan.placed if p.kind == "slotted screw" and p.slot is None]
+            assert ("held by the plain holes" in plan.notes[0]) == bool(plain)
+            assert plain or "add one plain screw" in plan.notes[0]
+
+
+def test_round_top_on_a_cross_of_rails():
+    """Anchors stay on the top; our own example."""
+    angles = 2 * np.pi * np.arange(60) / 60
+    rim = tuple((float(400 * np.cos(a)), float(400 * np.sin(a))) for a in angles)
+    plate = Plate(800, 800, 22, OAK, 750, rim)
+    rails = (Rail("long bearer", (-395, 0), (395, 0), 40), Rail("cross bearer", (0, -395), (0, 395), 40))
+    cases = (
+        LoadCase("driest", FreeCurvature.even(800, 4e-5)),
+        LoadCase("wettest", FreeCurvature.even(800, -4e-5)),
+    )
+    round_top = Top(plate, rails, WidthStrain.even(800, -0.006, 0.0, 0.004), cases, 0.63)
+    (plan,) = plan_anchors(round_top, Wish(3.5, kinds=("slotted screw",)))
+    assert plan.found
+    assert np.all(plate.holds([p.place_mm for p in plan.placed]))
+    assert plan.worst_out_of_flat_mm < 3.5
+    assert np.isnan(plan.held[0].height_mm[0, 0]) and not np.isnan(plan.held[0].height_mm[16, 20])
+
+
+def test_top_without_a_frame_is_told_what_it_needs():
+    bare = replace(TABLE, rails=())
+    plans = plan_anchors(bare, Wish(0.5, kinds=("button",)))
+    assert not plans[0].found and plans[0].placed == ()
+    assert any("no rail can take it" in problem for problem in plans[0].problems)
+    assert any("battens" in sentence for sentence in plans[0].what_would)
+
+
+@pytest.mark.parametrize("flatness", [2.0, 3.0])
+def test_mixed_faces_take_more_anchors_than_same_way_boards_that_only_dry(flatness):
+    """Common practice, no source: the same curvature in every board, heart sides up or one of three turned."""
+    lines = (-250.0, -83.0, 83.0, 250.0)
+    counts = []
+    for crown in ((2e-4, 2e-4, 2e-4), (2e-4, 2e-4, -2e-4)):
+        kinks = tuple(-0.3 * (a + b) * 167 / 2 for a, b in pairwise(crown))
+        case = LoadCase("driest", FreeCurvature(lines, crown, kinks))
+        wish = Wish(flatness, kinds=("button",), trade_spacing=False)
+        (plan,) = plan_anchors(replace(TABLE, cases=(case,)), wish)
+        assert plan.found
+        counts.append(len(plan.placed))
+    assert counts[0] < counts[1]

@@ -8,11 +8,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from movement_core.errors import InputError
-from movement_core.holding.contact_points import clip_to_rectangle, contact_points, inside_polygon
+from movement_core.holding.contact_points import contact_points
 from movement_core.holding.free_curvature import FreeCurvature
 from movement_core.holding.held import DEEP_BENDING, DEEP_CUP, ROCKS
 from movement_core.holding.model import Anchor, Beam, Bearing, Elastic, LoadCase, Plate
 from movement_core.holding.plate import hold, prepare
+from movement_core.holding.polygon import clip_to_rectangle, inside_polygon
 
 OAK = Elastic(13500, 1080, 1090, 0.42)
 

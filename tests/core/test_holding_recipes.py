@@ -11,7 +11,12 @@ from hypothesis import strategies as st
 from movement_core.errors import InputError
 from movement_core.holding.end_recipes import batten, breadboard_end, sliding_dovetail
 from movement_core.holding.fixed_anyway import if_fixed, mitre_gap_mm, solid_width_remark
+from movement_core.holding.free_curvature import FreeCurvature
 from movement_core.holding.loose_recipes import drawer_bottom, gap_to_leave, moulding, panel_in_frame, runner
+from movement_core.holding.metal_base import metal_base
+from movement_core.holding.model import Elastic, LoadCase, Plate
+from movement_core.holding.plate import hold, prepare
+from movement_core.holding.stiffeners import bar, bar_stress_mpa, tongue_load_n_mm
 from movement_core.holding.travel import WidthStrain
 
 TOP = WidthStrain.even(900, driest=-0.008, today=0.0, wettest=0.006)
@@ -179,3 +184,26 @@ def test_mitre_opens_at_the_heel_when_dry():
 def test_bad_recipes_are_refused(make):
     with pytest.raises(InputError):
         make()
+
+
+def test_metal_base_has_slots_but_on_the_fixed_line():
+    made = metal_base(TOP, (-350.0, 0.0, 350.0), 25)
+    assert made.holes[1].slot is None
+    assert made.holes[0].slot is not None
+    assert made.holes[0].slot.length_mm == pytest.approx(350 * 0.014 * 1.15 + 6 + 1)
+    assert made.insert_mm == 20 and made.left_above_insert_mm == pytest.approx(4)
+    assert made.holes[0].washer_mm > made.holes[0].slot.width_mm + 6
+    assert any("breathing" in caution for caution in made.cautions)
+    assert metal_base(TOP, (0.0,), 10).insert_mm is None
+    with pytest.raises(InputError, match="3 to 12"):
+        metal_base(TOP, (0.0,), 25, screw_mm=20)
+
+
+def test_breadboard_end_bends_and_its_tongue_is_loaded():
+    plate = Plate(1500, 900, 24, Elastic(13500, 1080, 1090, 0.42))
+    end = bar((735, -450), (735, 450), 100, 24, 13000, name="breadboard end")
+    assert end.bending_stiffness_n_mm2 == pytest.approx(13000 * 100 * 24**3 / 12)
+    (held,) = hold(prepare(plate, [], [end]), [], [LoadCase("dry", FreeCurvature.even(900, 8e-5))])
+    stress = bar_stress_mpa(held.beams[0], 100, 24)
+    assert 0.5 < stress < 13000 * 8e-5 * 12  # less than bent to the whole free curvature
+    assert tongue_load_n_mm(held.beams[0], end.length_mm) > 0

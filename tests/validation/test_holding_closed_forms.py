@@ -156,3 +156,32 @@ def test_two_boards_that_bow_apart_settle_between():
     middle = np.array([np.interp(0.0, held.across_mm, row) for row in held.height_mm])
     assert np.ptp(middle) < 1e-6
     assert 0.05 < held.out_of_flat_mm < 2 * 4e-5 * 1000**2 / 8
+
+
+def disc(radius, corners=72):
+    angles = 2 * np.pi * np.arange(corners) / corners
+    return tuple((float(radius * np.cos(a)), float(radius * np.sin(a))) for a in angles)
+
+
+def test_round_plate_simply_supported_under_its_weight():
+    """w = (5 + ν)/(1 + ν)·q a⁴/64 D: Timoshenko and Woinowsky-Krieger, art. 16, p. 57."""
+    rim = disc(300)
+    plate = Plate(600, 600, 10, STEEL_LIKE, 8000, rim)
+    pins = [Anchor(s, x, 1e7, both_ways=True) for s, x in rim]
+    (held,) = hold(prepare(plate), pins, [LoadCase("", FreeCurvature.even(600, 0.0))])
+    q = plate.weight_n / plate.area_mm2
+    sag = (5 + 0.3) / (1 + 0.3) * q * 300**4 / (64 * plate.bending[0])
+    assert -np.nanmin(held.height_mm) == pytest.approx(sag, rel=0.01)
+
+
+def test_outline_of_the_whole_rectangle_is_the_rectangle():
+    corners = ((-500, -250), (500, -250), (500, 250), (-500, 250))
+    free = FreeCurvature((-250, -50, 250), (1.6e-4, 0.4e-4), (-0.004,), (1e-5, -1e-5))
+    anchors = [Anchor(-490, 0), Anchor(490, 60), Anchor(0, -240)]
+    rails = [Bearing(((-490, t), (490, t))) for t in (-240, 240)]
+    results = []
+    for outline in ((), corners):
+        plate = Plate(1000, 500, 20, Elastic(10300, 600, 700, 0.4), 700, outline)
+        results.append(hold(prepare(plate, rails), anchors, [LoadCase("", free)])[0])
+    assert results[1].out_of_flat_mm == pytest.approx(results[0].out_of_flat_mm, rel=1e-3)
+    assert results[1].anchor_force_n == pytest.approx(results[0].anchor_force_n, rel=2e-3, abs=0.1)
