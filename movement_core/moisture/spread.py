@@ -244,15 +244,19 @@ def size_change_spread(
     middle, half = (tangential + radial) / 2, (tangential - radial) / 2
     certain = middle + half * np.cos(2 * angle)
     mean_coefficient = middle + half * np.exp(-2 * angle_sd**2) * np.cos(2 * angle)
-    square = (1 + np.exp(-8 * angle_sd**2) * np.cos(4 * angle)) / 2
-    angle_variance = half**2 * max(square - (np.exp(-2 * angle_sd**2) * np.cos(2 * angle)) ** 2, 0.0)
+    # E cos 2θ and Var cos 2θ of a normal angle, written so that nothing cancels at small doubt
+    lost = -np.expm1(-4 * angle_sd**2)
+    angle_variance = half**2 * lost * (lost / 2 + (1 - lost) * np.sin(2 * angle) ** 2)
 
     # Strain = lot (mean 1) × coefficient of the angle × (change + moisture error + climate error).
-    factors = ((1.0, lot**2), (mean_coefficient, angle_variance), (change, moisture_sd**2 + air_sd**2))
-    mean = size * mean_coefficient * change
-    total = size**2 * (
-        float(np.prod([m**2 + v for m, v in factors])) - float(np.prod([m**2 for m, _ in factors]))
-    )
+    mean, total = size, 0.0
+    for centre, variance in (
+        (1.0, lot**2),
+        (mean_coefficient, angle_variance),
+        (change, moisture_sd**2 + air_sd**2),
+    ):
+        total = total * (centre**2 + variance) + mean**2 * variance
+        mean = mean * centre
     alone = {
         "coefficient": lot**2 * (mean_coefficient * change) ** 2,
         "moisture": moisture_sd**2 * mean_coefficient**2,

@@ -320,8 +320,10 @@ def test_anything_at_all_is_refused_clearly(data: str | bytes) -> None:
 @settings(max_examples=60, deadline=None)
 @given(
     st.sampled_from(["%Y-%m-%d %H:%M:%S", "%Y/%m/%d,%H:%M", "%d %b %Y;%H:%M", "%d.%m.%Y;%H:%M:%S"]),
-    st.integers(5, 120), st.integers(1, 60), st.datetimes(datetime.datetime(2001, 1, 13), datetime.datetime(2060, 1, 1)),
-)  # fmt: skip
+    st.integers(5, 120),
+    st.integers(1, 60),
+    st.datetimes(datetime.datetime(2001, 1, 13), datetime.datetime(2060, 1, 1)),
+)
 def test_what_was_written_is_read(form: str, count: int, minutes: int, start: datetime.datetime) -> None:
     start = start.replace(second=0, microsecond=0)
     delimiter = ";" if ";" in form else ","
