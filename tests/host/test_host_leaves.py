@@ -216,6 +216,22 @@ def test_hidden_array_elements_are_hidden(doc, shown):
     assert len(names(doc, hidden=True)) == 3
 
 
+def test_what_a_link_shows_is_its_own_business(doc):
+    """In the window the elements' own visibility goes off with their master's; they are shown all the same."""
+    slats = array(doc, "Slats", box(doc, "Slat"), 2, (0, 150, 0), True)
+    group = doc.addObject("App::LinkGroup", "Bundle")
+    group.ElementList = [box(doc, "One")]
+    folder = doc.addObject("App::DocumentObjectGroup", "Folder")
+    folder.addObject(box(doc, "Two"))
+    link(doc, "Copies", folder)
+    doc.recompute()
+    for obj in (doc.Slat, *slats.ElementList, doc.One, doc.Two, folder):
+        obj.Visibility = False
+    assert names(doc) == ["Slats 1", "Slats 2", "One", "Two"]
+    doc.Two.Visibility = True  # a hidden folder does not hide what is shown in it
+    assert names(doc) == ["Slats 1", "Slats 2", "One", "Two", "Copies / Two"]
+
+
 @pytest.mark.parametrize("shown", [True, False])
 def test_array_of_a_container_and_a_link_to_the_array(doc, shown):
     frame = doc.addObject("App::Part", "Frame")

@@ -24,11 +24,12 @@ Point = Sequence[float]
 
 @dataclass(frozen=True)
 class LabelStyle:
-    """Looks of a label: walnut ink on maple, our own. Colours are red, green, blue from 0 to 1, never four
-    numbers: hosts disagree about the fourth."""
+    """Looks of a label: walnut ink on oak, our own. The host draws the leader in the colour of the paper, so that
+    must show on a white and on a dark view. Colours are red, green, blue from 0 to 1, never four numbers: hosts
+    disagree about the fourth."""
 
     ink: Colour = (0.17, 0.11, 0.07)
-    paper: Colour = (0.97, 0.93, 0.84)
+    paper: Colour = (0.87, 0.72, 0.47)
     size: float = 14.0
 
 

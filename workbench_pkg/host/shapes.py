@@ -14,7 +14,7 @@ import Part
 from numpy.typing import NDArray
 
 from movement_core.piece.outline import SolidOutline
-from workbench_pkg.host.leaves import Leaf
+from workbench_pkg.host.leaf import Leaf
 
 Vectors = NDArray[np.float64]
 
