@@ -19,7 +19,11 @@ from movement_core.section.panel import PanelShape
 
 
 def file_entry(
-    path: str, piece: SolvedPiece, findings: Sequence[Finding], errors: Sequence[str] = ()
+    path: str,
+    piece: SolvedPiece,
+    findings: Sequence[Finding],
+    errors: Sequence[str] = (),
+    hidden: Sequence[str] = (),
 ) -> dict[str, Any]:
     """Everything about one file: units stand in the names, None is *not known*."""
     problems = [{"message": str(p), "part": p.part} for s in piece.parts for p in s.part.problems]
@@ -39,6 +43,7 @@ def file_entry(
         },
         "parts": [part_entry(solved) for solved in piece.parts],
         "panels": [panel_entry(panel) for panel in glued_panels(piece)],
+        "hidden": list(hidden),
         "findings": [finding_entry(finding) for finding in findings],
         "errors": [{"message": message, "part": ""} for message in errors] + problems,
     }

@@ -20,7 +20,7 @@ def as_text(entry: Mapping[str, Any]) -> str:
     if entry["parts"]:
         blocks.append(_table(entry["parts"]))
     blocks += _panels(entry.get("panels", []))
-    blocks += _notes(entry["parts"])
+    blocks += _notes(entry["parts"], entry.get("hidden", []))
     blocks += _findings(entry["findings"])
     blocks += _errors(entry["errors"])
     if any(part["today_mm"] is not None or part.get("today_range_mm") for part in entry["parts"]):
@@ -140,7 +140,7 @@ def _profile(panel: Mapping[str, Any]) -> str:
     return f"{shape[0].upper()}{shape[1:]}; greatest step at a glue line {step:.2f}."
 
 
-def _notes(parts: Sequence[Mapping[str, Any]]) -> list[str]:
+def _notes(parts: Sequence[Mapping[str, Any]], hidden: Sequence[str]) -> list[str]:
     told: dict[str, list[str]] = {}
     for part in parts:
         for word, fact in part["facts"].items():
@@ -148,6 +148,8 @@ def _notes(parts: Sequence[Mapping[str, Any]]) -> list[str]:
                 told.setdefault(f"{word} inferred, {fact['reason']}", []).append(part["name"])
         for note in part["notes"]:
             told.setdefault(note, []).append(part["name"])
+    if hidden:
+        told["hidden, and left out"] = list(hidden)
     lines = [_wrapped(f"{note}: {_some(names)}", "  ") for note, names in told.items()]
     return ["Inferred and noted\n" + "\n".join(lines)] if lines else []
 

@@ -45,7 +45,7 @@ def work_out(
     read = read_piece(doc, table)
     piece = solve_piece(read.parts, settings.year, settings.today, settings.today_mc)
     told = (*errors, *read.unreadable)
-    entry = file_entry(path or doc.FileName or doc.Label, piece, all_findings(piece), told)
+    entry = file_entry(path or doc.FileName or doc.Label, piece, all_findings(piece), told, read.hidden)
     return Answer(read, piece, entry)
 
 

@@ -24,10 +24,14 @@ from workbench_pkg.host.tagging import read_tags
 
 @dataclass(frozen=True, eq=False)
 class ReadPiece:
-    """The parts of a document, the leaf each was read from (in the same order), and what could not be read."""
+    """The parts of a document, and the leaf each was read from (in the same order).
+
+    ``hidden`` names the solids that are not shown and were left out; ``unreadable`` tells what could not be read.
+    """
 
     parts: tuple[Part, ...]
     leaves: tuple[Leaf, ...]
+    hidden: tuple[str, ...]
     unreadable: tuple[str, ...]
 
 
@@ -36,11 +40,14 @@ def read_piece(doc: Any, table: Mapping[str, Tags] | None = None) -> ReadPiece:
 
     ``table`` holds further tags by part name, from a CSV file beside the model; properties and labels outrank it.
     """
-    reading = read_leaves(doc)
+    reading = read_leaves(doc, hidden=True)
     unreadable = [str(one) for one in reading.unreadable]
     unused = dict(table or {})
-    solids, leaves = [], []
+    solids, leaves, hidden = [], [], []
     for leaf in reading.leaves:
+        if not leaf.visible:
+            hidden.append(without_tag(leaf.name))
+            continue
         try:
             solids.append(_solid(leaf, unused))
         except Exception as error:  # whatever the host fails at costs this solid, not the others
@@ -51,7 +58,9 @@ def read_piece(doc: Any, table: Mapping[str, Tags] | None = None) -> ReadPiece:
     unreadable += [
         f"the tag table names a part {name!r} that is not there. Parts: {names}" for name in unused
     ]
-    return ReadPiece(parts_of(solids), tuple(leaves), tuple(unreadable))
+    if hidden and not solids:
+        unreadable.append("every solid in it is hidden. To do: show the parts that are to be checked")
+    return ReadPiece(parts_of(solids), tuple(leaves), tuple(hidden), tuple(unreadable))
 
 
 def _solid(leaf: Leaf, table: dict[str, Tags]) -> Solid:
