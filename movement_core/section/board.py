@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Literal, Protocol
 
 import numpy as np
@@ -10,6 +11,7 @@ from numpy.typing import ArrayLike
 
 from movement_core.errors import InputError
 from movement_core.section.boxed_heart import solve_boxed_heart
+from movement_core.section.elastic import TYPICAL, CrossStiffness
 from movement_core.section.field import Floats, free_shape, from_chord, numbers
 from movement_core.section.rings import Rings
 
@@ -73,6 +75,8 @@ class Board:
     length_mm : along the grain, mm; only the twist needs it.
     far_pith_mm : pith at the far end, same frame, when the rings run out along the board.
     grain_slope : slope of spiral grain at the section's centre (rise ÷ length); None is *not known*.
+    stiffness : across the grain; only panels that settle and boxed hearts ask for it (``elastic.CONIFER``
+        for conifers).
 
     Raises
     ------
@@ -90,6 +94,7 @@ class Board:
     length_mm: float | None = None
     far_pith_mm: tuple[float, float] | None = None
     grain_slope: float | None = None
+    stiffness: CrossStiffness = TYPICAL
 
     def __post_init__(self) -> None:
         where = self.where
@@ -185,7 +190,7 @@ class Board:
         """Where points (N, 2) of the section go: (…, N, 2) for changes (…); exact if the pith is outside."""
         radial, tangential = self.strains(mc_change)
         if self.holds_pith:
-            solved = solve_boxed_heart(self.width_mm, self.thickness_mm, self.pith_mm)
+            solved = solve_boxed_heart(self.width_mm, self.thickness_mm, self.pith_mm, self.stiffness)
             return solved.moved(points_mm, radial, tangential)
         return free_shape(points_mm, self.pith_mm, radial, tangential)
 
@@ -202,8 +207,7 @@ class Board:
         -------
         (…, N, 2) mm: x along the chord from its middle, y above it (positive: crown).
         """
-        line = np.zeros((checked_samples(samples, self.where), 2))
-        line[:, 0] = np.linspace(-0.5, 0.5, len(line)) * self.width_mm
+        line = _unit_line(checked_samples(samples, self.where)) * self.width_mm
         line[:, 1] = surface_height(surface, self.where) * self.thickness_mm
         return from_chord(self.moved(line, mc_change))
 
@@ -219,6 +223,15 @@ class Board:
         if end_for_end and far is not None:
             near, far = far, near
         return replace(self, pith_mm=lay(near), far_pith_mm=None if far is None else lay(far))
+
+
+@lru_cache(maxsize=32)
+def _unit_line(samples: int) -> Floats:
+    """(samples, 2) evenly spaced along x from −½ to ½, y = 0."""
+    line = np.zeros((samples, 2))
+    line[:, 0] = np.linspace(-0.5, 0.5, samples)
+    line.flags.writeable = False
+    return line
 
 
 def checked_samples(samples: int, where: str, least: int = 2) -> int:

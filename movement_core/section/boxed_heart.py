@@ -13,10 +13,17 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from movement_core.errors import InputError
-from movement_core.section.elastic import CrossStiffness, Elastic, Grid, solve, strain_turn, stretches
+from movement_core.section.elastic import (
+    TYPICAL,
+    CrossStiffness,
+    Elastic,
+    Grid,
+    solve,
+    strain_turn,
+    stretches,
+)
 from movement_core.section.field import Floats, numbers, strains
 
-TYPICAL = CrossStiffness()
 WARNING = (
     "the section holds its pith: it cannot stay free of stress and will check from the pith outward; "
     "its shape is elastic, uncracked, by finite elements"

@@ -59,6 +59,13 @@ class CrossStiffness:
         return np.asarray(np.linalg.inv(compliance), dtype=np.float64)
 
 
+TYPICAL = CrossStiffness()
+CONIFER = CrossStiffness(
+    900.0, 550.0, 60.0, 0.5,
+    "a conifer: shear between rings a tenth and less of E_T; Wood Handbook FPL-GTR-190 Table 5-1 (recalled)",
+)  # fmt: skip
+
+
 def strain_turn(direction: Floats) -> Floats:
     """(…, 3, 3) from strain (xx, yy, engineering xy) to (radial along ``direction``, tangential, shear)."""
     c, s = direction[..., 0], direction[..., 1]

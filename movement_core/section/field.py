@@ -77,46 +77,69 @@ def free_shape(
     From the metric: dr' = (1+a) dr and r'dθ' = (1+b) r dθ have the solution above, and it is the only one
     apart from rigid motion. Checked against finite elements in tests/validation/test_section_boards.py.
     """
-    points = numbers(points_mm, "points", pairs=True)
-    pith = numbers(pith_mm, "pith", pairs=True)
-    radial, tangential = strains(radial_strain, tangential_strain)
+    # The checks that cost are left until something in the answer shows that they are needed.
+    try:
+        points, pith = np.asarray(points_mm, dtype=np.float64), np.asarray(pith_mm, dtype=np.float64)
+        grow, swell = (
+            1.0 + np.asarray(radial_strain, np.float64),
+            1.0 + np.asarray(tangential_strain, np.float64),
+        )
+        paired = points.shape[-1:] == pith.shape[-1:] == (2,)
+    except (TypeError, ValueError):
+        paired = False
+    if not paired:
+        raise _bad_input(points_mm, pith_mm, radial_strain, tangential_strain)
     if points.ndim == 1:
-        return free_shape(points[None, :], pith, radial, tangential)[..., 0, :]
-    ray_x, ray_y = unit_ray(pith)
-    shift_x, shift_y = points[..., 0] - pith[..., 0, None], points[..., 1] - pith[..., 1, None]
-    along = shift_x * ray_x[..., None] + shift_y * ray_y[..., None]
-    across = shift_y * ray_x[..., None] - shift_x * ray_y[..., None]
-    angle = np.arctan2(across, along)
-    if along.size and along.min() <= 0.0:
-        _refuse_surrounded(angle, along, pith)
-    distance = np.hypot(along, across) * (1.0 + radial)[..., None]
-    angle = angle * ((1.0 + tangential) / (1.0 + radial))[..., None]
-    along, across = distance * np.cos(angle), distance * np.sin(angle)
-    x = pith[..., 0, None] + along * ray_x[..., None] - across * ray_y[..., None]
-    y = pith[..., 1, None] + along * ray_y[..., None] + across * ray_x[..., None]
-    return np.stack(np.broadcast_arrays(x, y), axis=-1)
+        return free_shape(points[None, :], pith, radial_strain, tangential_strain)[..., 0, :]
+    with np.errstate(invalid="ignore", divide="ignore", over="ignore"):
+        pith_x, pith_y = pith[..., 0, None], pith[..., 1, None]
+        length = np.hypot(pith_x, pith_y)
+        ray_x, ray_y = -pith_x / length, -pith_y / length
+        shift_x, shift_y = points[..., 0] - pith_x, points[..., 1] - pith_y
+        along, across = shift_x * ray_x + shift_y * ray_y, shift_y * ray_x - shift_x * ray_y
+        angle = np.arctan2(across, along)
+        ahead = not along.size or along.min() > 0.0
+        distance = np.hypot(along, across) * grow[..., None]
+        turned = angle * (swell / grow)[..., None]
+        along, across = distance * np.cos(turned), distance * np.sin(turned)
+        x, y = pith_x + along * ray_x - across * ray_y, pith_y + along * ray_y + across * ray_x
+    moved = np.empty((*x.shape, 2))
+    moved[..., 0], moved[..., 1] = x, y
+    if (
+        not np.isfinite(moved).all()
+        or (grow.size and grow.min() <= 0.0)
+        or (swell.size and swell.min() <= 0.0)
+    ):
+        raise _bad_input(points_mm, pith_mm, radial_strain, tangential_strain)
+    if not ahead:
+        _refuse_surrounded(angle, pith)
+    return moved
 
 
-def unit_ray(pith: Floats) -> tuple[Floats, Floats]:
-    """Unit vector from each pith (…, 2) to the section's centre, as two arrays (…)."""
-    length = np.hypot(pith[..., 0], pith[..., 1])
-    if length.size and length.min() == 0.0:
-        raise InputError(
+def _bad_input(points: ArrayLike, pith: ArrayLike, radial: ArrayLike, tangential: ArrayLike) -> InputError:
+    """Which of the arguments of ``free_shape`` cannot be used, and why."""
+    try:
+        numbers(points, "points", pairs=True)
+        at = numbers(pith, "pith", pairs=True)
+        strains(radial, tangential)
+    except InputError as error:
+        return error
+    if np.hypot(at[..., 0], at[..., 1]).min() == 0.0:
+        return InputError(
             "pith (0, 0) is the centre of the section",
             allowed="outside the section",
             todo="solve a section that holds its pith with solve_boxed_heart, or give its true pith",
         )
-    return -pith[..., 0] / length, -pith[..., 1] / length
+    return InputError(
+        "the numbers are too large to compute with", allowed="sizes in mm", todo="check the units"
+    )
 
 
-def _refuse_surrounded(angle: Floats, along: Floats, pith: Floats) -> None:
-    """A pith outside a convex section sees all of it within half a turn."""
-    at_pith = (along == 0.0) & (angle == 0.0)  # a point on the pith itself has no direction
-    seen = np.where(at_pith, np.nan, angle)
-    if seen.shape[-1] < 2:
+def _refuse_surrounded(angle: Floats, pith: Floats) -> None:
+    """A pith outside a convex section sees all of it within half a turn; a point on the pith has angle 0."""
+    if angle.shape[-1] < 2:
         return
-    with np.errstate(invalid="ignore"):
-        span = np.fmax.reduce(seen, axis=-1) - np.fmin.reduce(seen, axis=-1)
+    span = angle.max(axis=-1) - angle.min(axis=-1)
     bad = span > np.pi * (1.0 + 1e-9)
     if bad.any():
         where = np.broadcast_to(pith, (*bad.shape, 2))[bad][0]
@@ -129,11 +152,11 @@ def _refuse_surrounded(angle: Floats, along: Floats, pith: Floats) -> None:
 
 def from_chord(points: Floats) -> Floats:
     """(…, N, 2) points measured from the chord first → last: x along it from its middle, y to its left."""
-    first, last = points[..., :1, :], points[..., -1:, :]
-    chord = last - first
-    length = np.hypot(chord[..., 0], chord[..., 1])
-    e_x, e_y = chord[..., 0] / length, chord[..., 1] / length
-    shift = points - 0.5 * (first + last)
-    x = shift[..., 0] * e_x + shift[..., 1] * e_y
-    y = shift[..., 1] * e_x - shift[..., 0] * e_y
-    return np.stack((x, y), axis=-1)
+    x, y = points[..., 0], points[..., 1]
+    chord_x, chord_y = x[..., -1:] - x[..., :1], y[..., -1:] - y[..., :1]
+    length = np.hypot(chord_x, chord_y)
+    e_x, e_y = chord_x / length, chord_y / length
+    x, y = x - x[..., :1] - 0.5 * chord_x, y - y[..., :1] - 0.5 * chord_y
+    out = np.empty(points.shape)
+    out[..., 0], out[..., 1] = x * e_x + y * e_y, y * e_x - x * e_y
+    return out

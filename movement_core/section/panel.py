@@ -22,7 +22,6 @@ from movement_core.section.field import Floats, numbers
 from movement_core.section.settled import Settling, why_not_settled
 
 MOST_THICKNESS_RATIO = 1.25
-TYPICAL = CrossStiffness()
 
 
 @dataclass(frozen=True)
@@ -126,7 +125,8 @@ class Panel:
         samples: int | None = None,
         *,
         each_board: bool = False,
-        stiffness: CrossStiffness | Sequence[CrossStiffness] | None = TYPICAL,
+        stiffness: CrossStiffness | Sequence[CrossStiffness] | None = None,
+        settle: bool = True,
     ) -> PanelShape:
         """Everything about the panel after a change: profile, width, curvatures, kinks, steps, glue lines.
 
@@ -134,7 +134,8 @@ class Panel:
         ----------
         mc_change, samples : as in ``profile``.
         each_board : the last dimension of ``mc_change`` (…, n) is the boards, each with its own change.
-        stiffness : across the grain, one for all boards or one a board; None leaves the plain chain.
+        stiffness : across the grain, one for all boards or one a board, instead of the boards' own.
+        settle : False leaves the plain chain of free shapes.
         """
         n = len(self.boards)
         change = numbers(mc_change, "moisture change", where="panel")
@@ -148,8 +149,8 @@ class Panel:
         steps = self._steps(samples)
         profile, links = chain(self.boards, change, steps)
         moved = tension = shear = None
-        note = "not asked for" if stiffness is None else why_not_settled(self.boards)
-        if stiffness is not None and not note:
+        note = why_not_settled(self.boards) if settle else "not asked for"
+        if not note:
             settling = self._settling(stiffness)
             shift = settling.shift(change, steps)
             profile = profile + shift
@@ -177,10 +178,13 @@ class Panel:
             note=f"not settled: {note}" if note else "",
         )
 
-    def _settling(self, stiffness: CrossStiffness | Sequence[CrossStiffness]) -> Settling:
+    def _settling(self, stiffness: CrossStiffness | Sequence[CrossStiffness] | None) -> Settling:
         """The elastic answer per point of MC of each board, solved once."""
         n = len(self.boards)
-        each = (stiffness,) * n if isinstance(stiffness, CrossStiffness) else tuple(stiffness)
+        if stiffness is None:
+            each = tuple(board.stiffness for board in self.boards)
+        else:
+            each = (stiffness,) * n if isinstance(stiffness, CrossStiffness) else tuple(stiffness)
         if len(each) != n:
             raise InputError(
                 f"{len(each)} stiffnesses for {n} boards", where="panel", allowed=f"1 or {n}",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -97,13 +99,14 @@ def test_glue_lines_carry_stress_only_where_boards_disagree():
     alike = [Board(WOOD, 100, 20, (50, 60)), Board(WOOD, 100, 20, (-50, 60))]  # one board, ripped
     calm = Panel(alike).shape(-4)
     assert calm.glue_tension_mpa == pytest.approx(0.0, abs=1e-4)
-    at_odds = Panel([Board(WOOD, 100, 20, (0, 500)), Board(WOOD, 100, 20, (500, 0))]).shape(-4)
+    at_odds_boards = [Board(WOOD, 100, 20, (0, 500)), Board(WOOD, 100, 20, (500, 0))]
+    at_odds = Panel(at_odds_boards).shape(-4)
     assert at_odds.glue_shear_mpa[0] > 0.05
     assert at_odds.settled_mm < 0.1 * at_odds.out_of_flat_mm + 0.01
-    half = Panel(at_odds_boards := [Board(WOOD, 100, 20, (0, 500)), Board(WOOD, 100, 20, (500, 0))]).shape(-2)
+    half = Panel(at_odds_boards).shape(-2)
     assert half.glue_shear_mpa[0] == pytest.approx(0.5 * at_odds.glue_shear_mpa[0])
     soft = CrossStiffness(113.0, 62.0, 18.0, 0.56)
-    softer = Panel(at_odds_boards).shape(-4, stiffness=[soft, soft])
+    softer = Panel([replace(b, stiffness=soft) for b in at_odds_boards]).shape(-4)
     np.testing.assert_allclose(softer.profile, at_odds.profile, atol=1e-9)  # shape hangs on ratios only
     assert softer.glue_shear_mpa[0] == pytest.approx(0.1 * at_odds.glue_shear_mpa[0])
 
@@ -116,7 +119,7 @@ def test_panels_that_cannot_be_settled_say_why_and_keep_their_chain():
     boxed = Panel([Board(WOOD, 100, 20, (0, 60)), Board(WOOD, 100, 20, (0, 0), boxed_heart=True)]).shape(-4)
     assert "holds its pith" in boxed.note
     assert np.isfinite(boxed.profile).all()
-    plain = Panel(same_way(2)).shape(-4, stiffness=None)
+    plain = Panel(same_way(2)).shape(-4, settle=False)
     assert plain.settled_mm is None
 
 

@@ -36,6 +36,7 @@ class Moduli:
 WALNUT = Moduli(1230.0, 650.0, 240.0, 0.72)
 POPLAR = Moduli(1000.0, 470.0, 120.0, 0.70)
 SOFTWOOD = Moduli(900.0, 550.0, 60.0, 0.50)  # the low rolling shear of conifers
+MODULI = {"walnut": WALNUT, "poplar": POPLAR, "softwood": SOFTWOOD}
 
 
 def solve_section(boards, mc_change, moduli=WALNUT, columns=10, rows=6):

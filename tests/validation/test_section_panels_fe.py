@@ -14,8 +14,7 @@ from movement_core.section.elastic import CrossStiffness
 from movement_core.section.panel import Panel
 from movement_core.section.settled import Settling
 from tests.validation.section_fem import (
-    POPLAR,
-    SOFTWOOD,
+    MODULI,
     WALNUT,
     Wood,
     line_at,
@@ -24,7 +23,6 @@ from tests.validation.section_fem import (
 )
 
 SMALL = -0.4
-MODULI = {"walnut": WALNUT, "poplar": POPLAR, "softwood": SOFTWOOD}
 
 
 def random_panel(number):
