@@ -37,6 +37,7 @@ GAIN_FULL_AT_C, GAIN_NONE_AT_C = 0.0, 20.0
 # How far the temperature runs within a day and within a month, for how long a cooler works. Own: about
 # √12 standard deviations of the hours (8 to 12 a day, 7 to 21 a month) in the weather years of the
 # validation tests.
+WARMEST_WEATHER_C = 57.0  # highest ever measured outdoors, 56.7 °C (recalled)
 DAY_SWING_C, MONTH_SWING_C = 9.0, 16.0
 
 
@@ -139,6 +140,14 @@ def indoor_air(
     outside, rh = np.broadcast_arrays(
         np.asarray(outdoor_temperature_c, dtype=np.float64), np.asarray(outdoor_rh_percent, dtype=np.float64)
     )
+    if outside.size and float(np.nanmax(outside)) > WARMEST_WEATHER_C:
+        at = int(np.nanargmax(outside))
+        raise InputError(
+            f"{outside.flat[at]:g} °C outdoors",
+            where=f"outdoor temperature, value {at + 1}",
+            allowed=f"up to {WARMEST_WEATHER_C:g} °C",
+            todo="if these are °F, convert them first",
+        )
     ratio = np.asarray(humidity_ratio(outside, rh, pressure_pa, below_freezing=below_freezing))
     free = outside + rooms.warmer_by_c
     inside: Array = np.asarray(free if rooms.heating_c is None else np.maximum(free, rooms.heating_c))

@@ -11,11 +11,11 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from movement_core.air.bounds import within
 from movement_core.air.daily import Air, daily_moisture
 from movement_core.moisture.events import BoardInAir, days_to_come_within
 from movement_core.moisture.marching import DEFAULT_CELLS, March, grid, march
 from movement_core.moisture.meter import mean_of_core_and_skin, parabolic_profile
-from movement_core.moisture.transport import within
 
 WITHIN_MC = 2.0  # percent points from the moisture in use (common practice)
 CORE_TO_SKIN_MC = (

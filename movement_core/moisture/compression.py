@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from movement_core.moisture.transport import within
+from movement_core.air.bounds import within
 
 Array = NDArray[np.float64]
 

@@ -10,8 +10,8 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from movement_core.air.bounds import within
 from movement_core.moisture.response import WoodYear
-from movement_core.moisture.transport import within
 
 Array = NDArray[np.float64]
 

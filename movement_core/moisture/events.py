@@ -12,11 +12,12 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from movement_core.air.bounds import within
 from movement_core.air.emc import equilibrium_moisture
 from movement_core.errors import InputError
 from movement_core.moisture.finish import FaceFinish, as_face
 from movement_core.moisture.marching import March, Spell, march
-from movement_core.moisture.transport import DEFAULT_DIFFUSION, diffusivity, exchange, within
+from movement_core.moisture.transport import DEFAULT_DIFFUSION, diffusivity, exchange
 
 Array = NDArray[np.float64]
 

@@ -15,6 +15,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from movement_core.air.bounds import within
 from movement_core.errors import InputError
 from movement_core.moisture.slab import uptake
 from movement_core.moisture.transport import (
@@ -23,7 +24,6 @@ from movement_core.moisture.transport import (
     dry_density,
     exchange,
     still_air_permeance,
-    within,
 )
 
 Array = NDArray[np.float64]

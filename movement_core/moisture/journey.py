@@ -9,6 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from movement_core.air.bounds import within
 from movement_core.air.daily import Air, daily_moisture, mean_temperature
 from movement_core.air.moist_air import humidity_of_moisture
 from movement_core.air.sequence import Stay, Stays, day_of_year, stay_moisture, stay_temperature
@@ -18,7 +19,7 @@ from movement_core.moisture.finish import as_face
 from movement_core.moisture.marching import Spell, march
 from movement_core.moisture.response import wood_year
 from movement_core.moisture.spread import Uncertain, between
-from movement_core.moisture.transport import DEFAULT_DIFFUSION, diffusivity, exchange, within
+from movement_core.moisture.transport import DEFAULT_DIFFUSION, diffusivity, exchange
 
 Array = NDArray[np.float64]
 

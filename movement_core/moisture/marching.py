@@ -15,8 +15,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from movement_core.air.bounds import within
 from movement_core.errors import InputError
-from movement_core.moisture.transport import MOISTURE_RANGE, within
+from movement_core.moisture.transport import MOISTURE_RANGE
 
 Array = NDArray[np.float64]
 Diffusivity = float | Callable[[Array], Array]

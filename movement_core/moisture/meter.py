@@ -14,8 +14,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike
 
+from movement_core.air.bounds import within
 from movement_core.errors import InputError
-from movement_core.moisture.transport import SPECIFIC_GRAVITY_RANGE, within
+from movement_core.moisture.transport import SPECIFIC_GRAVITY_RANGE
 
 CALIBRATION_TEMPERATURE_C = 21.1  # 70 °F, what most meters are calibrated at (common practice)
 POINTS_PER_DEGREE = 0.5 / 5.6  # percent MC per °C below calibration (read)

@@ -17,6 +17,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from movement_core.air.bounds import within
 from movement_core.air.daily import (
     DAYS,
     Air,
@@ -27,6 +28,7 @@ from movement_core.air.daily import (
 from movement_core.air.moist_air import humidity_of_moisture
 from movement_core.errors import InputError
 from movement_core.moisture.finish import FaceFinish, as_face
+from movement_core.moisture.harmonics import solve_harmonics
 from movement_core.moisture.transport import (
     DEFAULT_DIFFUSION,
     DEFAULT_EMISSION,
@@ -34,14 +36,13 @@ from movement_core.moisture.transport import (
     diffusivity,
     exchange,
     still_air_permeance,
-    within,
 )
 
 Array = NDArray[np.float64]
-Complex = NDArray[np.complex128]
 Faces = FaceFinish | str | Sequence[FaceFinish | str]
 
 THICKNESS_RANGE_MM = (0.1, 1000.0)
+WARMEST_MEAN_C = 45.0  # no home or shop has a warmer year; °F taken for °C would
 BOARDS_AT_ONCE = 64
 
 
@@ -148,8 +149,8 @@ def slab_transport(
     thickness = within(thickness_mm, "thickness", *THICKNESS_RANGE_MM, "mm")
     gravity = np.asarray(specific_gravity, dtype=np.float64)
     factor = within(diffusivity_factor, "diffusivity factor", 1e-3, 1e3, "")
-    temperature, moisture = mean_temperature(air), float(daily_moisture(air).mean())
-    rh = float(humidity_of_moisture(temperature, moisture))
+    temperature, daily, rh = mean_air(air)
+    moisture = float(daily.mean())
     still = still_air_permeance(emission)
     rate = diffusivity(temperature, moisture, gravity, diffusion) * factor
     show_exchange, back_exchange = (
@@ -162,6 +163,19 @@ def slab_transport(
     return SlabTransport(
         thickness, np.asarray(rate), np.asarray(show_exchange), np.asarray(back_exchange), method
     )
+
+
+def mean_air(air: Air) -> tuple[float, Array, float]:
+    """(mean temperature °C, (365,) equilibrium moisture, humidity in balance with its mean) of a year."""
+    temperature, daily = mean_temperature(air), daily_moisture(air)
+    if temperature > WARMEST_MEAN_C:
+        raise InputError(
+            f"a yearly mean of {temperature:.0f} °C",
+            where=f"air {air.name!r}",
+            allowed=f"up to {WARMEST_MEAN_C:g} °C",
+            todo="if these are °F, convert them first",
+        )
+    return temperature, daily, float(humidity_of_moisture(temperature, float(daily.mean())))
 
 
 def _permeances(faces: Faces, still_air_ng: float) -> Array:
@@ -244,7 +258,7 @@ def slab_year(show_air_mc: ArrayLike, slab: SlabTransport, back_air_mc: ArrayLik
     lag = np.empty(count)
     for start in range(0, count, BOARDS_AT_ONCE):  # few enough to stay in the processor's cache
         some = slice(start, start + BOARDS_AT_ONCE)
-        days[:, some], lag[some] = _solve([field[some] for field in flat], show_air, back_air)
+        days[:, some], lag[some] = solve_harmonics([field[some] for field in flat], show_air, back_air)
     mean, show, back, difference = (part.reshape(*shape, DAYS) for part in days)
     air_range = np.ptp((show_air + back_air) / 2)
     share = np.ptp(mean, axis=-1) / air_range if air_range > 1e-9 else np.full(shape, np.nan)
@@ -257,69 +271,3 @@ def with_factor(year: WoodYear, factor: float) -> WoodYear:
     """The same boards with the diffusivity this many times faster: the ends of its range are 1/3 and 3."""
     slab = replace(year.slab, diffusivity=np.asarray(year.slab.diffusivity * factor))
     return slab_year(year.air_mc, slab, year.back_air_mc)
-
-
-def _solve(fields: list[Array], show_air: Array, back_air: Array) -> tuple[Array, Array]:
-    """(4, N, 365) mean, show, back, face difference, and (N,) lag, from (N, 1) transport figures."""
-    thickness, rate, h_show, h_back = fields
-    show_wave, back_wave = np.fft.rfft(show_air), np.fft.rfft(back_air)
-    omega = 2 * np.pi / DAYS * np.arange(1, show_wave.size)
-    # x = q t with q = √(iω/D) = (1 + i) √(ω/2D); real functions of its real part are much cheaper than
-    # complex ones
-    depth = np.sqrt(omega / 2) * (thickness / np.sqrt(rate))
-    fade = np.exp(-depth)
-    decay = np.empty(depth.shape, dtype=np.complex128)
-    decay.real, decay.imag = fade * np.cos(depth), -fade * np.sin(depth)
-    inverse: Complex = np.asarray((0.5 - 0.5j) / depth, dtype=np.complex128)  # 1/x
-    flux = np.sqrt(rate) * np.sqrt(1j * omega)  # D q
-    # M(z) = A exp(−q z) + B exp(−q (t − z)), z from the back face; a 2 × 2 system, solved by hand.
-    own_back, own_show = h_back + flux, h_show + flux
-    across_back, across_show = decay * (h_back - flux), decay * (h_show - flux)
-    scale = 1 / (own_back * own_show - across_back * across_show)
-    spread: Complex = np.asarray((1 - decay) * inverse, dtype=np.complex128)
-
-    def profile(drive_back: Array | Complex, drive_show: Array | Complex) -> tuple[Complex, Complex]:
-        A = (drive_back * own_show - drive_show * across_back) * scale
-        B = (drive_show * own_back - drive_back * across_show) * scale
-        return A, B
-
-    if back_air is show_air:
-        A, B = profile(h_back, h_show)
-        yearly = ((A + B) * spread)[:, 0]
-        A, B = A * show_wave[1:], B * show_wave[1:]
-    else:
-        A, B = profile(h_back[:, :1], h_show[:, :1])
-        yearly = ((A + B) * spread)[:, 0]
-        A, B = profile(h_back * back_wave[1:], h_show * show_wave[1:])
-    back_level, show_level = _steady(thickness, rate, h_back, h_show, back_air.mean(), show_air.mean())
-    waves = np.empty((4, thickness.shape[0], show_wave.size), dtype=np.complex128)
-    waves[0, :, 1:] = (A + B) * spread
-    waves[1, :, 1:] = A * decay + B
-    waves[2, :, 1:] = A + B * decay
-    waves[3, :, 1:] = _twelve_moments(depth, decay, inverse, spread) * (A - B)
-    levels = ((show_level + back_level) / 2, show_level, back_level, show_level - back_level)
-    waves[:, :, 0] = [level[:, 0] * DAYS for level in levels]
-    return np.fft.irfft(waves, DAYS, axis=-1), -np.angle(yearly) / omega[0]
-
-
-def _twelve_moments(depth: Array, decay: Complex, inverse: Complex, spread: Complex) -> Complex:
-    """12 ∫₀ᵗ exp(−q z)(z − t/2) dz / t², x = q t; by its series where the closed form would cancel."""
-    closed = 12 * (spread - decay) * inverse - 6 * spread
-    if depth.min() > 0.02:
-        return np.asarray(closed)
-    x = (1 + 1j) * depth
-    series = x * (-1 + x * (1 / 2 - x * (3 / 20 - x / 30)))
-    return np.asarray(np.where(depth < 0.02, series, closed))
-
-
-def _steady(
-    thickness: Array, rate: Array, h_back: Array, h_show: Array, back_air: float, show_air: float
-) -> tuple[Array, Array]:
-    """Moisture at the back and show face when nothing changes any more, each (…, 1)."""
-    with np.errstate(divide="ignore"):
-        film_back, film_show = 1 / h_back, 1 / h_show  # inf for a blocked face: no steady flow
-    flow = (show_air - back_air) / (film_back + film_show + thickness / rate)
-    with np.errstate(invalid="ignore"):
-        back = np.where(h_back > 0, back_air + flow * film_back, show_air)
-        show = np.where(h_show > 0, show_air - flow * film_show, back_air)
-    return back, show

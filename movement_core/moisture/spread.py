@@ -14,8 +14,8 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from movement_core.air.bounds import within
 from movement_core.errors import InputError
-from movement_core.moisture.transport import within
 
 Array = NDArray[np.float64]
 

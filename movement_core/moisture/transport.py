@@ -13,8 +13,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from movement_core.air.bounds import within
 from movement_core.air.moist_air import VAPOUR_GAS_CONSTANT, saturation_pressure, sorption_slope
-from movement_core.errors import InputError, UnknownName
+from movement_core.errors import UnknownName
 from movement_core.sources import Source
 from movement_core.tables import rows
 
@@ -81,26 +82,6 @@ def transport_method(quantity: str, name: str) -> TransportMethod:
             where=quantity,
         )
     return methods[name]
-
-
-def within(values: ArrayLike, what: str, low: float, high: float, unit: str, todo: str = "") -> Array:
-    """The values as a float array, or ``InputError`` naming the first that is not within low … high."""
-    try:
-        array = np.asarray(values, dtype=np.float64)
-    except (TypeError, ValueError):
-        raise InputError(
-            f"{values!r} is not a number", where=what, allowed=f"{low:g} to {high:g} {unit}"
-        ) from None
-    bad = ~((array >= low) & (array <= high))
-    if bad.any():
-        at = np.argwhere(np.atleast_1d(bad))[0]
-        raise InputError(
-            f"{np.atleast_1d(array)[tuple(at)]:g} {unit} is not a usable {what}".replace("  ", " "),
-            where=f"{what}[{', '.join(map(str, at))}]" if array.ndim else what,
-            allowed=f"{low:g} to {high:g} {unit}".rstrip(),
-            todo=todo,
-        )
-    return array
 
 
 def dry_density(specific_gravity: ArrayLike) -> Array:
