@@ -445,7 +445,11 @@ def test_what_cannot_be_read_is_listed_with_its_reason(doc):
     assert "no solid" in why["Skin"]
     assert "empty" in why["Empty"]
     assert "Flat" not in [leaf.name for leaf in reading.leaves]
-    assert all(item.why and item.key for item in reading.unreadable)
+    assert all(item.why and item.key and item.visible for item in reading.unreadable)
+    broken.Visibility = False
+    assert "Broken" not in [item.name for item in read_leaves(doc).unreadable]
+    hidden = [item.name for item in read_leaves(doc, hidden=True).unreadable if not item.visible]
+    assert "Broken" in hidden
 
 
 def test_missing_external_file_is_listed_and_the_rest_read(doc, tmp_path):

@@ -25,6 +25,7 @@ EVERY_FACT = {
     "HeartsideFlattened": 8.5,
     "HeartsideFitted": 9.0,
     "HeartsideBuilt": 9.5,
+    "HeartsideLooks": 2.0,
     "HeartsideFigure": "plain",
 }
 

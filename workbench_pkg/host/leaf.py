@@ -71,11 +71,12 @@ class Leaf:
 
 @dataclass(frozen=True)
 class Unreadable:
-    """An object that should hold a solid and gives none."""
+    """An object that should hold a solid and gives none; `visible` like a leaf's."""
 
     name: str
     why: str
     key: str
+    visible: bool = True
 
     def __str__(self) -> str:
         return f"{self.name}: {self.why}"

@@ -81,8 +81,9 @@ class _Walk:
     leaves: list[Leaf] = field(default_factory=list)
     unreadable: list[Unreadable] = field(default_factory=list)
 
-    def give_up(self, name: str, key: str, why: str) -> None:
-        self.unreadable.append(Unreadable(name, key=key, why=why))
+    def give_up(self, place: _Place, obj: Any | None, why: str) -> None:
+        name = place.label or place.key if obj is None else place.name_of(obj)
+        self.unreadable.append(Unreadable(name, why, place.key, place.visible))
 
     def visit(self, place: _Place, depth: int = 0) -> None:
         """Read what stands at a place; whatever goes wrong there stays there."""
@@ -90,16 +91,15 @@ class _Walk:
         try:
             obj = place.object()
             if obj is None:
-                self.give_up(place.label or place.key, place.key, "the host cannot reach it")
+                self.give_up(place, None, "the host cannot reach it")
             elif is_ours(obj) or not (place.visible or self.hidden):
                 return
             elif depth > _MAX_DEPTH:
-                self.give_up(place.name_of(obj), place.key, f"nested more than {_MAX_DEPTH} deep")
+                self.give_up(place, obj, f"nested more than {_MAX_DEPTH} deep")
             else:
                 self._read(place, obj, depth)
         except Exception as error:
-            name = place.key if obj is None else place.name_of(obj)
-            self.give_up(name, place.key, f"the host failed to read it ({_one_line(error)})")
+            self.give_up(place, obj, f"the host failed to read it ({_one_line(error)})")
 
     def _read(self, place: _Place, obj: Any, depth: int) -> None:
         array = _array_in_chain(obj)
@@ -107,7 +107,7 @@ class _Walk:
         if array is not None:
             self._visit_elements(place, obj, array, depth)
         elif target is None:
-            self.give_up(place.name_of(obj), place.key, _why_link_is_missing(obj))
+            self.give_up(place, obj, _why_link_is_missing(obj))
         elif is_placed_group(target) or is_plain_group(target):
             self._visit_members(place, obj, target, depth)
         else:
@@ -139,20 +139,20 @@ class _Walk:
     def _emit(self, place: _Place, obj: Any, target: Any) -> None:
         name = place.name_of(obj)
         if is_a(target, "Mesh::Feature"):
-            self.give_up(name, place.key, "a mesh, not a solid: make a solid of it first")
+            self.give_up(place, obj, "a mesh, not a solid: make a solid of it first")
             return
         if not can_be_a_part(target):
             return
         why = _why_no_solid(target)
         if why:
-            self.give_up(name, place.key, why)
+            self.give_up(place, obj, why)
             return
         solids = target.Shape.Solids
         if not solids:
             return
         matrix = place.root.getSubObject(place.sub, retType=AS_MATRIX)
         if abs(matrix.determinant()) < 1e-12:
-            self.give_up(name, place.key, "its link is scaled to nothing")
+            self.give_up(place, obj, "its link is scaled to nothing")
             return
         by_number = place.element is not None and not is_a(obj, "App::LinkElement")
         for i, solid in enumerate(solids):

@@ -60,6 +60,7 @@ _NEVER_A_PART = (
     "App::Origin",
     "App::DatumElement",
 )
+_LONGEST_CHAIN = 64  # links on links
 _ADDED_BY_USER = 21  # status bit of a property that was added to one object, not declared by its type
 _LINK_EXTENSIONS = ("App::LinkBaseExtension", "App::LinkBaseExtensionPython")
 
@@ -161,6 +162,17 @@ def next_link(obj: Any) -> Any | None:
     if target is None or target == obj:
         target = next(iter(linked_objects(link_property(obj, "LinkedObject"))), None)
     return None if target is None or target == obj else target
+
+
+def link_chain(obj: Any) -> list[Any]:
+    """The object, and if it is a link, what it links to, and so on to the end."""
+    chain = [obj]
+    while len(chain) < _LONGEST_CHAIN:
+        following = next_link(chain[-1])
+        if following is None or following in chain:
+            break
+        chain.append(following)
+    return chain
 
 
 def input_properties(obj: Any) -> Iterator[str]:

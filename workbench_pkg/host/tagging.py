@@ -7,13 +7,13 @@ copied. What the values mean is the core's business.
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
 from movement_core.errors import InputError
 from workbench_pkg.host.leaf import Leaf
-from workbench_pkg.host.relations import is_link, next_link
+from workbench_pkg.host.relations import is_link, link_chain
 
 PREFIX = "Heartside"
 GROUP = "Heartside"
@@ -22,7 +22,6 @@ ELEMENTS = (
 )
 _NOT_FACTS = {"HeartsideKind", "HeartsideSchema", ELEMENTS}
 _NO_RECOMPUTE = 8  # attribute of a property whose change does not make dependent objects compute again
-_CHAIN_LIMIT = 64
 
 # Every fact, the type of its property, and what the host shows as its explanation.
 FACTS: dict[str, tuple[str, str]] = {
@@ -66,12 +65,19 @@ class RawTags:
 def read_tags(leaf: Leaf) -> RawTags:
     """Tags of a leaf: of the array element, of the instance, then of what it links to, the nearest first."""
     properties: dict[str, object] = {}
-    texts: list[str] = []
     if leaf.element is not None:
-        for link in _chain(leaf.owner):
+        for link in link_chain(leaf.owner):
             for name, value in _element_map(link).get(str(leaf.element), {}).items():
                 properties.setdefault(name, tuple(value) if isinstance(value, list) else value)
-    for obj in _speakers(leaf):
+    said = said_by(_speakers(leaf))
+    return RawTags({**said.properties, **properties}, said.texts)
+
+
+def said_by(objects: Iterable[Any]) -> RawTags:
+    """What several objects say together, the first outranking the later ones."""
+    properties: dict[str, object] = {}
+    texts: list[str] = []
+    for obj in objects:
         for name, value in own_facts(obj).items():
             properties.setdefault(name, value)
         texts += [text for text in (obj.Label, _own_text(obj, "Label2")) if text and text not in texts]
@@ -128,21 +134,11 @@ def _speakers(leaf: Leaf) -> list[Any]:
     for start in (leaf.owner, leaf.array, leaf.source):
         if start is None:
             continue
-        for obj in _chain(start):
+        for obj in link_chain(start):
             if obj not in found:
                 found.append(obj)
     # Whatever order the chains ran in, the object that has the shape speaks last.
     return [obj for obj in found if obj != leaf.source] + [leaf.source]
-
-
-def _chain(obj: Any) -> list[Any]:
-    chain = [obj]
-    while len(chain) < _CHAIN_LIMIT:
-        following = next_link(chain[-1])
-        if following is None or following in chain:
-            break
-        chain.append(following)
-    return chain
 
 
 def _own_text(obj: Any, name: str) -> str:
