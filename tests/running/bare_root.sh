@@ -14,6 +14,7 @@ here=$project/tests/running
 
 if [ "${1:-}" = __inside ]; then     # in namespaces of its own
     shift
+    mount --bind "$dir" "$dir"; cd "$dir"     # a root that is a mount, as on a real machine: hosts can be built in it
     mount -t proc proc "$dir/proc"
     mount --rbind /dev "$dir/dev"
     exec chroot "$dir" /usr/bin/env -i PATH=/usr/local/bin:/usr/bin:/bin:/usr/sbin:/sbin HOME=/root TERM=dumb \

@@ -21,7 +21,8 @@ die() { echo "chroot: $*" >&2; exit 2; }
 can() {
     [ "$(id -u)" = 0 ] || die "needs root"
     command -v debootstrap >/dev/null || die "debootstrap is not installed"
-    unshare --mount --pid --fork true 2>/dev/null || die "this system does not let root make mount namespaces"
+    local why
+    why=$(unshare --mount --pid --fork true 2>&1) || die "namespaces cannot be made on this system ($why)"
 }
 
 mirror() {   # the first target of component main that is no update or security archive
