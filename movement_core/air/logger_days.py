@@ -17,7 +17,8 @@ from movement_core.errors import InputError
 
 Array = NDArray[np.float64]
 
-HOURS_OF_A_DAY = 18  # hours with readings that make a day (own)
+SHARE_OF_A_DAY = 0.75  # of its hours with readings make a day (own)
+LONGEST_STEP_HOURS = 6.0  # a logger that reads more seldom does not know a day
 DAYS_OF_A_MONTH = 20  # days that make a month known (own)
 UNIX_EPOCH = datetime.date(1970, 1, 1)
 
@@ -58,7 +59,8 @@ class LoggedDays:
 def logged_days(record: LoggerRecord) -> LoggedDays:
     """Resample readings to days: mean of hourly means, so that uneven steps do not weigh.
 
-    A day with readings in fewer than 18 of its hours is missing (nan), and the findings count such days.
+    A day with readings in fewer than three quarters of the hours that this logger's steps allow is missing
+    (nan), and the findings count such days.
     """
     hour = record.seconds // 3600
     starts = np.concatenate([[0], np.nonzero(np.diff(hour))[0] + 1])
@@ -67,18 +69,18 @@ def logged_days(record: LoggerRecord) -> LoggedDays:
     index = day - day[0]
     size = int(index[-1]) + 1
     hours = np.bincount(index, minlength=size)
+    step = float(np.median(np.diff(record.seconds))) / 3600 if record.seconds.size > 1 else 1.0
+    needed = SHARE_OF_A_DAY * 24 / min(max(step, 1.0), LONGEST_STEP_HOURS)
     means = []
     for values in (record.temperature_c, record.rh_percent):
         hourly = np.add.reduceat(values, starts) / counts
         total = np.bincount(index, weights=hourly, minlength=size)
-        means.append(np.where(hours >= HOURS_OF_A_DAY, total / np.maximum(hours, 1), np.nan))
-    missing = int((hours < HOURS_OF_A_DAY).sum())
+        means.append(np.where(hours >= needed, total / np.maximum(hours, 1), np.nan))
+    missing = int((hours < needed).sum())
     findings = record.findings
     if missing:
         findings += (
-            Finding(
-                "few", 0, 0, f"{missing} of {size} days have readings in fewer than {HOURS_OF_A_DAY} hours"
-            ),
+            Finding("few", 0, 0, f"{missing} of {size} days have readings in fewer than {needed:.0f} hours"),
         )
     first = UNIX_EPOCH + datetime.timedelta(days=int(day[0]))
     return LoggedDays(record.name, first, means[0], means[1], hours.astype(np.int64), findings)

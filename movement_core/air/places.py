@@ -79,9 +79,11 @@ def all_places() -> tuple[Place, ...]:
 
 @cache
 def _index() -> NameIndex[Place]:
-    return NameIndex(
-        [(place, (place.name, f"{place.name}, {place.country}")) for place in all_places()], "place"
-    )
+    named = []
+    for place in all_places():
+        region = place.country.partition(",")[0]
+        named.append((place, (place.name, f"{place.name}, {place.country}", f"{place.name}, {region}")))
+    return NameIndex(named, "place")
 
 
 def find_place(name: str) -> Place:

@@ -105,6 +105,13 @@ def stay_moisture(stay: Stay) -> Array:
     return daily_moisture(stay.air)[_places(stay)]
 
 
+def stay_midnights(stay: Stay) -> Array:
+    """(days + 1,) the same at each midnight from the first to the last, halfway between the days it parts."""
+    daily, places = daily_moisture(stay.air), _places(stay)
+    noons = np.concatenate([[daily[places[0] - 1]], daily[places], [daily[(places[-1] + 1) % DAYS]]])
+    return np.asarray((noons[1:] + noons[:-1]) / 2)
+
+
 def stay_temperature(stay: Stay) -> Array:
     """(days,) temperature of each day of a stay, °C."""
     temperature = stay.air.temperature_c

@@ -89,7 +89,8 @@ class Event:
     name : what happened. course : the marched moisture.
     worst_day : when the faces differ most; worst_face_difference_mc : by how much then (show minus back),
         percent.
-    faded_day : when a tenth of the worst difference is left for good; None if the march ends before that.
+    faded_day : when a tenth of the worst difference is left for good; 0 if it never mattered, None if the
+        march ends before that.
     mean_change_mc : largest change of the mean from the start, percent.
     """
 
@@ -112,6 +113,8 @@ def event_of(name: str, course: March) -> Event:
     above = np.abs(difference) > max(FADED * abs(difference[worst]), SLACK_MC)
     last = int(np.nonzero(above)[0][-1]) if above.any() else 0
     faded = float(course.time_days[last + 1]) if last + 1 < above.size else None
+    if not above.any():
+        faded = 0.0
     change = course.mean_mc - course.mean_mc[0]
     return Event(
         name,

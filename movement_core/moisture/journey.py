@@ -12,7 +12,14 @@ from numpy.typing import ArrayLike, NDArray
 from movement_core.air.bounds import within
 from movement_core.air.daily import Air, daily_moisture, mean_temperature
 from movement_core.air.moist_air import humidity_of_moisture
-from movement_core.air.sequence import Stay, Stays, day_of_year, stay_moisture, stay_temperature
+from movement_core.air.sequence import (
+    Stay,
+    Stays,
+    day_of_year,
+    stay_midnights,
+    stay_moisture,
+    stay_temperature,
+)
 from movement_core.errors import InputError
 from movement_core.moisture.events import Event, event_of
 from movement_core.moisture.finish import as_face
@@ -56,7 +63,7 @@ def _spell(stay: Stay, specific_gravity: float) -> Spell:
         float(exchange(as_face(face).permeance_ng(), temperature, rh, specific_gravity))
         for face in (stay.show, stay.back)
     )
-    samples: float | Array = float(air[0]) if air.size == 1 else air
+    samples = stay_midnights(stay)
     return Spell(float(stay.days), samples, samples, show, back)
 
 

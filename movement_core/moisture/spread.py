@@ -67,7 +67,7 @@ def between(low: float, high: float) -> Uncertain:
     """Anything between two values, equally likely."""
     if not low <= high:
         raise InputError(f"{low:g} to {high:g}", where="range", allowed="the lower value first")
-    return Uncertain((low + high) / 2, (high - low) / np.sqrt(12), "uniform")
+    return Uncertain((low + high) / 2, float((high - low) / np.sqrt(12)), "uniform")
 
 
 def within_factor(value: float, factor: float) -> Uncertain:

@@ -247,13 +247,12 @@ def test_short_days_are_missing_and_said() -> None:
 
 
 def test_a_year_from_a_logger_and_from_part_of_one() -> None:
-    lines = rows("%Y-%m-%d,%H:%M", count=4 * 366, minutes=360, start=datetime.datetime(2024, 1, 1))
-    # four readings a day are too few hours: repeat each day's hours
+    seldom = rows("%Y-%m-%d,%H:%M", count=2 * 366, minutes=720, start=datetime.datetime(2024, 1, 1))
     hourly = rows("%Y-%m-%d,%H:%M", count=24 * 366, start=datetime.datetime(2024, 1, 1))
     year = logged_year(logged_days(read_logger(text("Date,Time,Temp °C,RH", hourly))))
     assert year.temperature_c.shape == (365,) and year.temperature_c == pytest.approx(20.2, abs=0.1)
     with pytest.raises(InputError, match="January"):
-        logged_year(logged_days(read_logger(text("Date,Time,Temp °C,RH", lines))))
+        logged_year(logged_days(read_logger(text("Date,Time,Temp °C,RH", seldom))))
     part = read_logger(text("Date,Time,Temp °C,RH", hourly[: 24 * 100]))
     with pytest.raises(InputError, match=r"May.*complete_with"):
         logged_year(logged_days(part))
