@@ -10,6 +10,7 @@ import FreeCADGui as Gui
 
 from movement_core.piece.tags import PROPERTY_WORDS
 from workbench_pkg.host.leaves import Leaf, read_leaves
+from workbench_pkg.host.qt import QtCore
 from workbench_pkg.host.tagging import read_tags
 
 
@@ -60,8 +61,6 @@ class SelectionWatch:
     """Calls back, once for many changes at a time, when the selection changes; until closed."""
 
     def __init__(self, changed: Any) -> None:
-        from workbench_pkg.host.qt import QtCore
-
         self._timer = QtCore.QTimer()
         self._timer.setSingleShot(True)
         self._timer.timeout.connect(changed)

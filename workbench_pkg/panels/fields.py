@@ -11,7 +11,7 @@ from typing import Any
 import FreeCAD as App
 import FreeCADGui as Gui
 
-from workbench_pkg.host.qt import QtWidgets
+from workbench_pkg.host.qt import QtCore, QtWidgets
 
 translate = App.Qt.translate
 
@@ -80,6 +80,8 @@ class ChoiceField:
             self.widget.addItem(wanted, wanted)
             index = self.widget.count() - 1
         self.widget.setCurrentIndex(index)
+        if self.free:
+            self.widget.lineEdit().setCursorPosition(0)  # the beginning is what tells
 
     def _current(self) -> object:
         index = self.widget.currentIndex()
@@ -154,11 +156,10 @@ class NumberField:
     def set_number(self, value: float) -> None:
         if self.unit:
             self.box.setProperty("rawValue", float(value))
+            self.box.findChild(QtWidgets.QLineEdit).setCursorPosition(0)
         else:
             self.box.setValue(float(value))
 
 
 def _partly() -> Any:
-    from workbench_pkg.host.qt import QtCore
-
     return QtCore.Qt.PartiallyChecked

@@ -7,12 +7,13 @@ from typing import Any
 
 import FreeCAD as App
 
-from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
+from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
 from workbench_pkg.host.units import length_text
 from workbench_pkg.panels.palette import rank_colour
 
 translate = App.Qt.translate
 KEYS = QtCore.Qt.UserRole
+_RIGHT = QtCore.Qt.AlignRight | QtCore.Qt.AlignVCenter
 
 
 def headings() -> list[str]:
@@ -53,10 +54,8 @@ class ReportTable(QtWidgets.QTableWidget):
                 item = QtWidgets.QTableWidgetItem(text)
                 item.setData(KEYS, [part["key"]])
                 if column >= 3:
-                    item.setTextAlignment(int(QtCore.Qt.AlignRight) | int(QtCore.Qt.AlignVCenter))
-                if part["missing"]:
-                    words = translate("Heartside", "Not said: {facts}")
-                    item.setToolTip(words.format(facts=", ".join(part["missing"])))
+                    item.setData(QtCore.Qt.TextAlignmentRole, enum_value(_RIGHT))
+                item.setToolTip(explanation(part, column))
                 self.setItem(row, column, item)
             self.item(row, 0).setIcon(mark(ranks.get(part["key"], 0)))
         self.resizeColumnsToContents()
@@ -65,6 +64,22 @@ class ReportTable(QtWidgets.QTableWidget):
     def chosen_keys(self) -> list[str]:
         rows = sorted({index.row() for index in self.selectedIndexes()})
         return [key for row in rows for key in self.item(row, 0).data(KEYS)]
+
+
+_DATED = {4: "today", 5: "driest", 6: "wettest"}  # columns of a size that rests on a moisture
+
+
+def explanation(part: Mapping[str, Any], column: int) -> str:
+    """What stands behind a cell: what nobody said, and how far off a size may well be."""
+    lines = []
+    if part["missing"]:
+        lines.append(translate("Heartside", "Not said: {facts}").format(facts=", ".join(part["missing"])))
+    doubt = (part.get("doubt") or {}).get(_DATED.get(column, ""))
+    if doubt:
+        words = translate("Heartside", "Likely between {low} and {high}; most of that is: {what}")
+        low, high = (length_text(v) for v in doubt["likely_mm"])
+        lines.append(words.format(low=low, high=high, what=doubt["rules"]))
+    return "\n".join(lines)
 
 
 def cells(part: Mapping[str, Any]) -> list[str]:

@@ -9,7 +9,7 @@ import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
 from movement_core.wood import all_figures
-from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
+from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
 from workbench_pkg.panels import recorded
 from workbench_pkg.panels.chosen import SelectionWatch, chosen_boards
 from workbench_pkg.panels.directions import along, outward
@@ -104,7 +104,7 @@ class TagPanel:
 
     def getStandardButtons(self) -> int:
         buttons = QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel
-        return int(getattr(buttons, "value", buttons))
+        return enum_value(buttons)
 
     def accept(self) -> bool:
         """Write and close; where something cannot be written, say so and stay open."""

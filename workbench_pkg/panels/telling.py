@@ -1,4 +1,4 @@
-"""How the window tells the user something: the status line for what went well, a box that blocks nothing for trouble."""
+"""How the window tells the user something: in the status line what went well, in a box that blocks nothing the rest."""
 
 from __future__ import annotations
 

@@ -14,7 +14,7 @@ from movement_core.air.year import MONTHS
 from movement_core.errors import HeartsideError
 from workbench_pkg.actions.settings import DEFAULT_YEAR, year_from_text
 from workbench_pkg.actions.year import year_of
-from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
+from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
 from workbench_pkg.panels import recorded
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.telling import told, unexpected
@@ -73,7 +73,7 @@ class YearPanel:
 
     def getStandardButtons(self) -> int:
         buttons = QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel
-        return int(getattr(buttons, "value", buttons))
+        return enum_value(buttons)
 
     def accept(self) -> bool:
         item = self.list.currentItem()

@@ -1,0 +1,104 @@
+"""What the window tests build and press: a small table of our own, and the hands of a user."""
+
+from __future__ import annotations
+
+import FreeCAD
+import FreeCADGui
+from PySide import QtCore, QtGui
+
+try:
+    from PySide import QtWidgets
+except ImportError:
+    QtWidgets = QtGui
+
+WORKBENCH = "HeartsideWorkbench"
+BOARDS = 5
+
+
+def small_table(doc: FreeCAD.Document) -> list[FreeCAD.DocumentObject]:
+    """A top of five boards on four legs; the boards are returned. Nothing is tagged."""
+    boards = []
+    for i in range(BOARDS):
+        board = doc.addObject("Part::Box", f"Board{i + 1}")
+        board.Label = f"Board {i + 1}"
+        board.Length, board.Width, board.Height = 1200, 130, 26
+        board.Placement.Base = FreeCAD.Vector(0, 130 * i, 700)
+        board.ViewObject.ShapeColor = (0.78, 0.62, 0.42)
+        boards.append(board)
+    for i, (x, y) in enumerate(((40, 40), (1100, 40), (40, 550), (1100, 550))):
+        leg = doc.addObject("Part::Box", f"Leg{i + 1}")
+        leg.Label = f"Leg {i + 1}"
+        leg.Length, leg.Width, leg.Height = 60, 60, 700
+        leg.Placement.Base = FreeCAD.Vector(x, y, 0)
+        leg.ViewObject.ShapeColor = (0.62, 0.47, 0.3)
+    doc.recompute()
+    return boards
+
+
+def tag_all(doc: FreeCAD.Document) -> None:
+    """Say enough of every part to be worked out."""
+    from workbench_pkg.actions.tag import tag
+
+    parts = {o.Name: o for o in doc.Objects if o.TypeId == "Part::Box"}
+    boards = [o for name, o in parts.items() if name.startswith("Board")]
+    legs = [o for name, o in parts.items() if name.startswith("Leg")]
+    tag(boards, species="white oak", grain="x", show="z", cut="flat", heart="show", built=9)
+    tag(legs, species="white oak", grain="z", show="x", cut="rift", built=9)
+
+
+def isometric() -> None:
+    """The whole model from the usual corner, without the host's gliding camera."""
+    view = FreeCADGui.ActiveDocument.ActiveView
+    view.setAnimationEnabled(False)
+    view.viewIsometric()
+    view.fitAll()
+
+
+def widget(name: str, kind: type = QtWidgets.QWidget) -> QtWidgets.QWidget:
+    """A widget of the window by its name; fails where there is none."""
+    found = FreeCADGui.getMainWindow().findChild(kind, name)
+    assert found is not None, f"no widget {name}"
+    return found
+
+
+def press(text: str) -> None:
+    """Click the button of the open task panel that says this."""
+    for box in FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialogButtonBox):
+        if box.isVisible():
+            for button in box.buttons():
+                if button.text().replace("&", "") == text:
+                    button.click()
+                    return
+    raise AssertionError(f"no button {text!r} to press")
+
+
+def problems() -> list[str]:
+    """Texts of the boxes that tell what went wrong; they are closed."""
+    texts = []
+    for box in FreeCADGui.getMainWindow().findChildren(QtWidgets.QMessageBox, "HeartsideProblem"):
+        if box.isVisible():
+            texts.append(box.text())
+            box.close()
+    return texts
+
+
+def select(*objects: FreeCAD.DocumentObject) -> None:
+    """Select these and nothing else."""
+    FreeCADGui.Selection.clearSelection()
+    for obj in objects:
+        FreeCADGui.Selection.addSelection(obj.Document.Name, obj.Name)
+
+
+def click(target: QtWidgets.QWidget) -> None:
+    """A true press and release of the left button in the middle of a widget."""
+    middle = QtCore.QPoint(target.width() // 2, target.height() // 2)
+    for kind in (QtCore.QEvent.MouseButtonPress, QtCore.QEvent.MouseButtonRelease):
+        event = QtGui.QMouseEvent(
+            kind,
+            QtCore.QPointF(middle),
+            QtCore.QPointF(target.mapToGlobal(middle)),
+            QtCore.Qt.LeftButton,
+            QtCore.Qt.LeftButton if kind == QtCore.QEvent.MouseButtonPress else QtCore.Qt.NoButton,
+            QtCore.Qt.NoModifier,
+        )
+        QtWidgets.QApplication.sendEvent(target, event)

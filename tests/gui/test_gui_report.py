@@ -1,0 +1,177 @@
+"""Report, annotate, remove: rows select boards, one undo step each, nothing left behind, macros record it."""
+
+from __future__ import annotations
+
+import FreeCAD
+import FreeCADGui
+import pytest
+from PySide import QtGui
+
+from tests.gui import bench_piece as bench
+from workbench_pkg.host.property_dump import differences, property_dump
+from workbench_pkg.objects.results import results_of
+
+try:
+    from PySide import QtWidgets
+except ImportError:
+    QtWidgets = QtGui
+
+
+@pytest.fixture
+def piece(main_window, doc, pump):
+    FreeCADGui.activateWorkbench(bench.WORKBENCH)
+    boards = bench.small_table(doc)
+    bench.tag_all(doc)
+    bench.isometric()
+    pump(0.2)
+    yield boards
+    from workbench_pkg.panels.report_panel import existing_panel
+
+    if existing_panel() is not None:
+        existing_panel().hide()
+
+
+def test_report_lists_every_board_and_changes_nothing(piece, doc, pump, shot):
+    before, steps = property_dump(doc), doc.UndoCount
+    FreeCADGui.runCommand("Heartside_Report")
+    pump(0.3)
+    table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
+    assert table.isVisible() and table.rowCount() == 9
+    shot("report")
+    names = [table.item(row, 0).text() for row in range(table.rowCount())]
+    assert {"Board 1", "Leg 4"} <= set(names)
+    assert "Likely between" in table.item(names.index("Board 1"), 6).toolTip()
+    assert "Board 1" in bench.widget("HeartsideReportText", QtWidgets.QPlainTextEdit).toPlainText()
+    assert differences(before, property_dump(doc)) == []
+    assert doc.UndoCount == steps
+
+
+def test_sizes_follow_the_unit_system_of_the_host(piece, doc, pump):
+    units = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Units")
+    before = units.GetInt("UserSchema", 0)
+    try:
+        FreeCAD.Units.setSchema(3)  # inches, decimal
+        FreeCADGui.runCommand("Heartside_Report")
+        pump(0.2)
+        table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
+        assert '"' in table.item(0, 3).text() or "in" in table.item(0, 3).text()
+        assert "mm" not in table.item(0, 3).text()
+    finally:
+        FreeCAD.Units.setSchema(before)
+
+
+def test_choosing_a_row_selects_its_board(piece, doc, pump):
+    FreeCADGui.runCommand("Heartside_Report")
+    table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
+    (row,) = [r for r in range(table.rowCount()) if table.item(r, 0).text() == "Board 3"]
+    table.selectRow(row)
+    pump(0.2)
+    assert [o.Name for o in FreeCADGui.Selection.getSelection(doc.Name)] == ["Board3"]
+
+
+def test_choosing_a_finding_selects_what_it_is_about(piece, doc, pump):
+    from workbench_pkg.actions.tag import tag
+
+    tag([piece[1]], species=None)
+    FreeCADGui.runCommand("Heartside_Report")
+    findings = bench.widget("HeartsideReportFindings", QtWidgets.QListWidget)
+    (item,) = [i for i in map(findings.item, range(findings.count())) if i.text().startswith("Board 2")]
+    findings.setCurrentItem(item)
+    pump(0.2)
+    assert [o.Name for o in FreeCADGui.Selection.getSelection(doc.Name)] == ["Board2"]
+
+
+def test_working_out_again_shows_what_has_changed(piece, doc, pump):
+    FreeCADGui.runCommand("Heartside_Report")
+    table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
+    piece[0].Width = 100
+    doc.recompute()
+    before = table.item(0, 3).text()
+    bench.widget("HeartsideReportAgain", QtWidgets.QPushButton).click()
+    assert table.item(0, 3).text() != before
+
+
+def test_a_report_of_a_closed_document_says_so(piece, doc, pump):
+    FreeCADGui.runCommand("Heartside_Report")
+    FreeCAD.closeDocument(doc.Name)
+    pump(0.2)
+    bench.widget("HeartsideReportAgain", QtWidgets.QPushButton).click()
+    assert "closed" in bench.problems()[0]
+
+
+def test_text_can_be_copied(piece, doc, pump):
+    FreeCADGui.runCommand("Heartside_Report")
+    bench.widget("HeartsideReportCopy", QtWidgets.QPushButton).click()
+    assert "Board 1" in QtWidgets.QApplication.clipboard().text()
+
+
+def test_annotate_undo_redo_remove(piece, doc, pump, shot):
+    before, steps = property_dump(doc), doc.UndoCount
+    FreeCADGui.runCommand("Heartside_Annotate")
+    pump(0.5)
+    assert bench.problems() == []
+    assert doc.UndoCount == steps + 1
+    (group,) = results_of(doc)
+    assert len(group.Group) == 9
+    bench.isometric()
+    shot("annotated", settle=1.0)
+    annotated = property_dump(doc)
+    doc.undo()
+    pump(0.2)
+    assert differences(before, property_dump(doc)) == []
+    doc.redo()
+    pump(0.2)
+    assert differences(annotated, property_dump(doc)) == []
+    FreeCADGui.runCommand("Heartside_Remove")
+    pump(0.2)
+    assert differences(before, property_dump(doc)) == []
+    doc.undo()
+    pump(0.2)
+    back = differences(annotated, property_dump(doc))
+    # What the host brings back it marks as touched itself.
+    assert [line for line in back if ".state: " not in line] == []
+
+
+def test_annotating_an_empty_document_leaves_no_trace_of_parts(main_window, doc, pump):
+    FreeCADGui.runCommand("Heartside_Annotate")
+    pump(0.2)
+    labels = [o for o in doc.Objects if o.TypeId == "App::AnnotationLabel"]
+    assert labels == []
+
+
+def test_an_error_while_annotating_is_told_and_leaves_nothing(piece, doc, pump, monkeypatch):
+    from workbench_pkg.actions import annotate as module
+
+    def fail(*_):
+        raise RuntimeError("the glue has not set")
+
+    monkeypatch.setattr(module, "write_results", fail)
+    before, steps = property_dump(doc), doc.UndoCount
+    FreeCADGui.runCommand("Heartside_Annotate")
+    pump(0.2)
+    (text,) = bench.problems()
+    assert "the glue has not set" in text
+    assert differences(before, property_dump(doc)) == []
+    assert doc.UndoCount == steps
+
+
+def test_clicks_are_recorded_as_lines_that_run_by_themselves(piece, doc, monkeypatch, pump):
+    lines = []
+    true = FreeCADGui.doCommand
+
+    def note(line):
+        lines.append(line)
+        true(line)
+
+    monkeypatch.setattr(FreeCADGui, "doCommand", note)
+    FreeCADGui.runCommand("Heartside_Annotate")
+    FreeCADGui.runCommand("Heartside_Remove")
+    before = property_dump(doc)
+    assert any("annotate(" in line for line in lines)
+    names = {"FreeCAD": FreeCAD}
+    for line in lines[:2]:
+        exec(line, names)
+    assert results_of(doc)
+    for line in lines[2:]:
+        exec(line, names)
+    assert differences(before, property_dump(doc)) == []

@@ -1,0 +1,125 @@
+"""The year panel: choose, cancel, undo, a file of months, a bad file."""
+
+from __future__ import annotations
+
+import FreeCADGui
+import pytest
+from PySide import QtCore, QtGui
+
+from tests.gui import bench_piece as bench
+from workbench_pkg.actions.settings import DEFAULT_YEAR
+from workbench_pkg.actions.year import year_of
+from workbench_pkg.host.property_dump import differences, property_dump
+from workbench_pkg.objects.study import find_study
+
+try:
+    from PySide import QtWidgets
+except ImportError:
+    QtWidgets = QtGui
+
+MARITIME = "heated maritime home"
+
+
+@pytest.fixture
+def piece(main_window, doc, pump):
+    FreeCADGui.activateWorkbench(bench.WORKBENCH)
+    boards = bench.small_table(doc)
+    bench.isometric()
+    pump(0.2)
+    return boards
+
+
+def open_panel(pump):
+    FreeCADGui.runCommand("Heartside_Year")
+    pump(0.2)
+    return bench.widget("HeartsideYearList", QtWidgets.QListWidget)
+
+
+def choose(rows, name):
+    (row,) = [i for i in range(rows.count()) if rows.item(i).data(QtCore.Qt.UserRole) == name]
+    rows.setCurrentRow(row)
+
+
+def test_choosing_a_year_is_one_undo_step(piece, doc, pump, shot):
+    before, steps = property_dump(doc), doc.UndoCount
+    rows = open_panel(pump)
+    assert rows.currentItem().data(QtCore.Qt.UserRole) == DEFAULT_YEAR
+    choose(rows, MARITIME)
+    assert "wettest" in bench.widget("HeartsideYearAbout", QtWidgets.QLabel).text()
+    shot("year")
+    bench.press("OK")
+    assert year_of(doc) == MARITIME
+    assert doc.UndoCount == steps + 1
+    doc.undo()
+    assert find_study(doc) is None
+    assert differences(before, property_dump(doc)) == []
+    doc.redo()
+    assert year_of(doc) == MARITIME
+
+
+def test_cancel_leaves_nothing(piece, doc, pump):
+    before, steps = property_dump(doc), doc.UndoCount
+    choose(open_panel(pump), MARITIME)
+    bench.press("Cancel")
+    assert differences(before, property_dump(doc)) == []
+    assert doc.UndoCount == steps
+
+
+def test_the_panel_comes_back_with_what_was_chosen(piece, doc, pump):
+    choose(open_panel(pump), MARITIME)
+    bench.press("OK")
+    pump(0.2)
+    rows = open_panel(pump)
+    assert rows.currentItem().data(QtCore.Qt.UserRole) == MARITIME
+    steps = doc.UndoCount
+    bench.press("OK")
+    assert doc.UndoCount == steps
+
+
+def test_study_stands_in_the_tree_with_its_panel_on_a_double_click(piece, doc, pump):
+    choose(open_panel(pump), MARITIME)
+    bench.press("OK")
+    study = find_study(doc)
+    assert study.Label == "Heartside study"
+    view = study.ViewObject
+    assert view.Proxy.getIcon().endswith("heartside.svg")
+    assert view.Proxy.doubleClicked(view) is True
+    pump(0.2)
+    assert bench.widget("HeartsideYearPanel").isVisible()
+
+
+def test_a_file_of_months(piece, doc, pump, tmp_path):
+    path = tmp_path / "cellar.csv"
+    rows = ["month,temperature_c,rh_percent", *(f"{m},{12 + m % 3},{60 + m}" for m in range(1, 13))]
+    path.write_text("\n".join(rows), encoding="utf-8")
+    open_panel(pump)
+    panel_of(pump).choose(str(path))
+    assert "cellar.csv" in bench.widget("HeartsideYearList", QtWidgets.QListWidget).currentItem().text()
+    bench.press("OK")
+    assert year_of(doc) == str(path)
+
+
+def test_a_bad_file_is_told_and_chooses_nothing_new(piece, doc, pump, tmp_path):
+    path = tmp_path / "bad.csv"
+    path.write_text("month,temperature_c,rh_percent\n1,20,140\n", encoding="utf-8")
+    rows = open_panel(pump)
+    count = rows.count()
+    panel_of(pump).choose(str(path))
+    assert bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
+    assert rows.count() == count
+    bench.press("Cancel")
+    assert find_study(doc) is None
+
+
+def panel_of(pump):
+    """The Python side of the open panel, where the file dialog, which is the system's own, would hand its answer."""
+    import gc
+
+    from workbench_pkg.panels.year_panel import YearPanel
+
+    (panel,) = [
+        each
+        for each in gc.get_objects()
+        if isinstance(each, YearPanel) and each.form is bench.widget("HeartsideYearPanel")
+    ]
+    return panel

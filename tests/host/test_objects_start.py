@@ -1,0 +1,65 @@
+"""What the add-on costs at start-up, and that the host's own test command finds ours."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+
+import FreeCAD
+
+from tests.host.conftest import ROOT
+
+ENTRY = ROOT / "workbench_pkg" / "entry"
+LIGHT = {
+    "workbench_pkg",
+    "workbench_pkg.objects",
+    "workbench_pkg.objects.restoring",
+    "workbench_pkg.views",
+    "workbench_pkg.views.watching",
+}
+
+# Stands in for the host, so that nothing but the two files' own imports is counted.
+PROBE = """
+import sys, types
+app, gui = types.ModuleType("FreeCAD"), types.ModuleType("FreeCADGui")
+app.addDocumentObserver = lambda observer: None
+gui.Workbench = type("Workbench", (), {})
+gui.addWorkbench = lambda workbench: None
+sys.modules.update(FreeCAD=app, FreeCADGui=gui)
+before = set(sys.modules)
+for name in ("Init.py", "InitGui.py"):
+    with open(sys.argv[1] + "/" + name, encoding="utf-8") as file:
+        exec(compile(file.read(), name, "exec"), {"__name__": "__main__"})
+print(" ".join(sorted(set(sys.modules) - before)))
+"""
+
+
+def test_the_start_imports_next_to_nothing():
+    done = subprocess.run(
+        [sys.executable, "-c", PROBE, str(ENTRY)], capture_output=True, text=True, cwd=ROOT, check=True
+    )
+    loaded = set(done.stdout.split())
+    assert "workbench_pkg.views.watching" in loaded
+    ours = {name for name in loaded if name.startswith(("workbench_pkg", "movement_core"))}
+    assert ours == LIGHT
+    assert not loaded & {"numpy", "PySide", "PySide2", "PySide6", "pivy"}
+
+
+def test_the_host_knows_our_tests():
+    assert FreeCAD.__unit_test__.count("workbench_pkg.host_tests") == 1
+
+
+def test_a_failing_test_of_ours_fails_the_command(doc):
+    import unittest
+
+    from workbench_pkg import host_tests
+
+    class Broken(host_tests.InThisHost):
+        def test_tags_are_properties_and_one_undo_step(self):
+            self.fail("on purpose")
+
+    result = unittest.TestResult()
+    unittest.defaultTestLoader.loadTestsFromTestCase(Broken).run(result)
+    assert result.testsRun == 4
+    assert len(result.failures) == 1
+    assert result.errors == []
