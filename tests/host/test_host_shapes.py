@@ -171,6 +171,21 @@ def test_outline_of_a_curved_board_has_points_on_the_curve_only_within_the_chord
     assert sorted(found.edge_lengths) == pytest.approx([80, 80, 600, 600])
 
 
+def test_holes_add_no_points_but_round_edges_do(doc):
+    plain = Part.makeBox(400, 100, 20)
+    drilled = plain.cut(Part.makeCylinder(10, 20, V(100, 50, 0)))
+    countersunk = drilled.cut(Part.makeCone(10, 15, 5, V(300, 50, 15)))
+    feature(doc, "Drilled", countersunk.Solids[0], TILT)
+    found = outline(only_leaf(doc))
+    local = (found.points - np.array(tuple(TILT.Base))) @ frame(TILT).T
+    # the corners, and the vertices that the host puts on closed edges
+    assert len(local) < 8 + 5
+    doc.removeObject("Drilled")
+    long_edges = [e for e in plain.Edges if abs(e.Length - 400) < 1e-6]
+    feature(doc, "Rounded", plain.makeFillet(5, long_edges), TILT)
+    assert len(outline(only_leaf(doc)).points) > 30
+
+
 def test_planes_written_as_b_splines_count_as_planar(doc):
     import FreeCAD as App
 

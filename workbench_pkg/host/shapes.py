@@ -31,13 +31,15 @@ def outline(leaf: Leaf) -> SolidOutline:
     linear, offset = _affine(leaf.matrix)
     faces, edges = list(solid.Faces), list(solid.Edges)
 
+    outward = -1.0 if solid.Volume < 0 else 1.0  # an inside-out solid has its normals turned inward
     points = [_xyz(vertex.Point) for vertex in solid.Vertexes]
+    planar = []
     for face in faces:
-        if not _is_planar(face):
+        if _is_planar(face):
+            planar.append(face)
+        elif not _is_hollow(face, outward):
             points += [_xyz(p) for p in face.copy().tessellate(CHORD_MM)[0]]
 
-    planar = [face for face in faces if _is_planar(face)]
-    outward = -1.0 if solid.Volume < 0 else 1.0  # an inside-out solid has its normals turned inward
     normals = _rows([_normal(face) for face in planar]) * outward
     areas = np.array([face.Area for face in planar], dtype=float)
     # A plane of area A and unit normal n goes to area and normal A · cof(L) n, cof(L) = det(L) · L⁻ᵀ.
@@ -152,6 +154,19 @@ def _is_planar(face: Any) -> bool:
     if isinstance(surface, (Part.BSplineSurface, Part.BezierSurface)):  # imports write planes so
         return bool(surface.isPlanar())
     return False
+
+
+def _is_hollow(face: Any, outward: float) -> bool:
+    """The wall of a hole or the like: nothing of the solid's convex hull lies on it but perhaps its vertices."""
+    surface = face.Surface
+    if not isinstance(surface, (Part.Cylinder, Part.Cone)):
+        return False
+    u0, u1, v0, v1 = face.ParameterRange
+    u, v = (u0 + u1) / 2, (v0 + v1) / 2
+    from_axis = face.valueAt(u, v) - surface.Center
+    axis = surface.Axis
+    from_axis -= axis * from_axis.dot(axis)
+    return bool(face.normalAt(u, v).dot(from_axis) * outward < 0)
 
 
 def _all_flat(solid: Any) -> bool:
