@@ -11,14 +11,17 @@ from pathlib import Path
 import FreeCAD as App
 
 from workbench_pkg.demo.bench import write_bench
+from workbench_pkg.demo.colours import colours_of
 from workbench_pkg.demo.faults import SIDEBOARD, TABLE
 from workbench_pkg.demo.sideboard import sideboard
 from workbench_pkg.demo.table import trestle_table
+from workbench_pkg.host.looks import add_window_half
 
 SCENARIO = (
     "Invented for trying out Heartside: a piece for the house at Fenwhistle End from the two-bench workshop of "
     "Lower Sallowby, neither of which exists."
 )
+LICENCE = "LGPL-2.1-or-later"  # as the program; the host would write its own default
 MODELS = {TABLE: trestle_table, SIDEBOARD: sideboard}
 
 
@@ -42,8 +45,10 @@ def build_demo(folder: Path, repaired: bool = False) -> list[Path]:
         doc = App.newDocument(stem, hidden=True)
         try:
             doc.Comment = SCENARIO
+            doc.License = LICENCE
             model(doc, repaired)
             doc.saveAs(str(path))
+            add_window_half(path, doc, colours_of(doc))
         finally:
             App.closeDocument(doc.Name)
         paths.append(path)

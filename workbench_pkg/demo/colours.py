@@ -1,4 +1,4 @@
-"""Colours of the demo's woods. Only the real window keeps colours: a headless save drops them."""
+"""Colours of the demo's woods."""
 
 from __future__ import annotations
 
@@ -22,17 +22,25 @@ UNTAGGED = (0.62, 0.64, 0.68)
 SHADES = (0.0, 0.03, -0.025, 0.015, -0.01, 0.04, -0.035)  # no two boards of a tree are quite alike
 
 
+def colours_of(doc: Any) -> dict[str, tuple[float, float, float]]:
+    """The colour of each object that a part of a recomputed document is drawn by, by name."""
+    colours = {}
+    for number, leaf in enumerate(read_leaves(doc).leaves):
+        shade = SHADES[number % len(SHADES)]
+        red, green, blue = (min(1.0, max(0.0, part + shade)) for part in _colour(leaf))
+        drawn = [leaf.source, *getattr(leaf.source, "Group", [])]  # a body is drawn by its features
+        colours.update({obj.Name: (red, green, blue) for obj in drawn if hasattr(obj, "Shape")})
+    return colours
+
+
 def paint_parts(doc: Any) -> None:
-    """Give every part of a recomputed document the colour of its wood; does nothing without a window."""
+    """Give every part the colour of its wood; does nothing without a window."""
     if not App.GuiUp:
         return
-    for number, leaf in enumerate(read_leaves(doc).leaves):
-        view = leaf.source.ViewObject
-        if not hasattr(view, "ShapeColor"):
-            continue
-        shade = SHADES[number % len(SHADES)]
-        # Three numbers: the meaning of a fourth differs between versions.
-        view.ShapeColor = tuple(min(1.0, max(0.0, part + shade)) for part in _colour(leaf))
+    for name, colour in colours_of(doc).items():
+        view = doc.getObject(name).ViewObject
+        if hasattr(view, "ShapeColor"):
+            view.ShapeColor = colour  # three numbers: the meaning of a fourth differs between versions
 
 
 def _colour(leaf: Any) -> tuple[float, float, float]:
