@@ -16,6 +16,15 @@ TEMPERATURES = ("temperature_c", "temperature_f")
 PLAUSIBLE_INDOOR_C = (-30.0, 50.0)  # °F readings under a °C heading lie mostly above it
 
 
+def is_months_table(text: str) -> bool:
+    """Whether a text begins with the heading of a table of months."""
+    first = text.lstrip("\ufeff").splitlines()[:1]
+    columns = {
+        cell.strip().strip('"').lower() for line in first for cell in line.replace(";", ",").split(",")
+    }
+    return "rh_percent" in columns and not columns.isdisjoint(TEMPERATURES)
+
+
 def year_from_table(text: str, name: str) -> Year:
     """A ``Year`` from CSV text.
 

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import datetime
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
+from movement_core.air.daily import DailyAir
+from movement_core.air.year import Year
+from movement_core.moisture.journey import built_moisture
 from movement_core.piece.captured import reasons_to_ask
 from movement_core.piece.facts import Fact, inferred, missing, tagged
 from movement_core.piece.frame import Frame, Measure, find_frame
@@ -67,11 +71,19 @@ class Part:
         return {name: fact.reason for name, fact in facts.items() if not fact.known}
 
 
-def parts_of(solids: Sequence[Solid]) -> tuple[Part, ...]:
+@dataclass(frozen=True)
+class Shop:
+    """Where and when the piece was built: stock that lay there gives the moisture that was not metered."""
+
+    air: Year | DailyAir
+    date: datetime.date
+
+
+def parts_of(solids: Sequence[Solid], shop: Shop | None = None) -> tuple[Part, ...]:
     """The parts of a piece from its solids: what is said is taken, what can be is inferred, the rest is missing."""
     asks = reasons_to_ask([s.outline for s in solids])
     centre = _centre([s.outline for s in solids])
-    return tuple(_part(solid, ask, centre) for solid, ask in zip(solids, asks))
+    return tuple(_part(solid, ask, centre, shop) for solid, ask in zip(solids, asks))
 
 
 def _centre(outlines: Sequence[SolidOutline]) -> NDArray[np.float64] | None:
@@ -81,16 +93,19 @@ def _centre(outlines: Sequence[SolidOutline]) -> NDArray[np.float64] | None:
     return np.asarray((points.min(axis=0) + points.max(axis=0)) / 2)
 
 
-def _part(solid: Solid, ask: str, centre: NDArray[np.float64] | None) -> Part:
+def _part(solid: Solid, ask: str, centre: NDArray[np.float64] | None, shop: Shop | None) -> Part:
     tags = solid.tags
     frame = find_frame(solid.outline, tags, solid.measure, centre, ask)
+    species = _species(tags)
     moistures = {word: _moisture(tags, word) for word in MOISTURES}
+    if shop is not None and not moistures["fitted"].known:
+        moistures = dict.fromkeys(MOISTURES, _from_shop(shop, frame, species.value))
     rings, problems = rings_from_tags(solid.name, tags, frame, solid.outline.own_axes)
     return Part(
         key=solid.key,
         name=solid.name,
         frame=frame,
-        species=_species(tags),
+        species=species,
         rings=rings,
         finish=_said(tags, "finish", tags.finish)
         or inferred("bare", "no finish said: bare wood moves the most"),
@@ -131,3 +146,17 @@ def _moisture(tags: Tags, word: str) -> Fact[float]:
         if nearest is not None:
             return inferred(nearest, f"not said when {word}: taken as when {other}")
     return missing("tag the moisture it was built at, for example 'built 9'")
+
+
+def _from_shop(shop: Shop, frame: Frame, species: Species | None) -> Fact[float]:
+    gravity = species.specific_gravity_12 if species is not None and species.kind == "wood" else None
+    thickness = frame.thickness_mm if frame.grain.known else None
+    known = thickness is not None and gravity is not None
+    built = built_moisture(
+        shop=shop.air,
+        date=shop.date,
+        thickness_mm=thickness if known else None,
+        specific_gravity=gravity if known else None,
+    )
+    assert built.mc is not None  # a shop and a date give one
+    return inferred(built.mc, f"not said: taken {built.basis}")

@@ -14,13 +14,17 @@ import numpy as np
 from numpy.typing import NDArray
 
 from movement_core.air.daily import DAYS, DailyAir, daily_moisture, month_of_day
+from movement_core.air.sequence import day_of_year
 from movement_core.air.year import Year
 from movement_core.errors import HeartsideError
+from movement_core.moisture.consequence import crown_mm, gradient_curvature
 from movement_core.moisture.finish import read_faces
+from movement_core.moisture.journey import PLAUSIBLE_BUILT_MC
 from movement_core.moisture.response import WoodYear, wood_year
 from movement_core.piece.course import Course, Reading
 from movement_core.piece.part import Part
 from movement_core.section.movement import (
+    HEART_UNKNOWN,
     RADIUS_A_RANGE,
     SIDE_UNKNOWN,
     SectionMovement,
@@ -38,6 +42,11 @@ USUAL_GRAVITY = (
 )
 # What the section says of figures that are not shown here, or that the note on the radius says already.
 UNTOLD = (RADIUS_A_RANGE, SIDE_UNKNOWN)
+RADIUS_NOTE = (
+    f"ring radius not said: cup shown for radii from half the width, at least {LIKELY_RADII_MM[0]:.0f} mm, "
+    f"to {LIKELY_RADII_MM[1]:.0f} mm or the width"
+)
+CUP_NOTES = (RADIUS_NOTE, HEART_UNKNOWN)
 TODAY = -1  # place of today behind the 365 days
 
 
@@ -64,6 +73,8 @@ class SolvedPart:
     thickness: Course | None
     cup: Course | None
     section: SectionMovement | None = None
+    day: int = 0  # today as a day of the year
+    metered: bool = False  # whether today's moisture was read with a meter
     notes: tuple[str, ...] = ()
 
     @property
@@ -109,13 +120,6 @@ class SolvedPiece:
         if self.metered_mc is not None:
             return self.metered_mc
         return float(daily_moisture(self.air)[day_of_year(self.today)])
-
-
-def day_of_year(date: datetime.date) -> int:
-    """0 = 1 January, 364 = 31 December; 29 February counts as the 28th."""
-    if (date.month, date.day) == (2, 29):
-        date = date.replace(day=28)
-    return int(date.replace(year=2001).timetuple().tm_yday) - 1
 
 
 def solve_piece(
@@ -204,17 +208,47 @@ def _solve(part: Part, moisture: _Moisture | None, day: int, metered: float | No
     driest, wettest = int(np.argmin(moisture.mean)), int(np.argmax(moisture.mean))
     today = float(moisture.mean[day]) if metered is None else metered
     mc = np.append(moisture.mean, today)
-    known = SolvedPart(part, moisture.mean, today, driest, wettest, None, None, None)
-    if part.missing.keys() - {"rings"}:
+    known = SolvedPart(
+        part, moisture.mean, today, driest, wettest, None, None, None, day=day, metered=metered is not None
+    )
+    if part.missing.keys() - {"rings", "moisture"}:
         return known
     known = replace(known, notes=moisture.notes)
-    fitted = part.fitted_mc.value
-    assert fitted is not None  # or it would be missing
+    if not part.fitted_mc.known:
+        return _over_plausible(known, moisture, mc)
+    return _solve_from(known, moisture, mc, part.fitted_mc.value or 0.0)
+
+
+def _solve_from(known: SolvedPart, moisture: _Moisture, mc: Floats, fitted: float) -> SolvedPart:
+    """The part's courses from its moisture at fitting; ``mc`` holds the 365 days and today."""
+    species = known.part.species.value
+    assert species is not None  # _solve has looked
     if species.kind == "sheet":
         return _solve_sheet(known, species, fitted, mc)
-    return _solve_board(
-        known, species, fitted, mc, np.append(moisture.face_difference, moisture.face_difference[day])
+    today = moisture.face_difference[known.day]
+    return _solve_board(known, species, fitted, mc, np.append(moisture.face_difference, today))
+
+
+def _over_plausible(known: SolvedPart, moisture: _Moisture, mc: Floats) -> SolvedPart:
+    """A part whose moisture at fitting is not known, over the range that it plausibly had."""
+    ends = [_solve_from(replace(known, notes=()), moisture, mc, fitted) for fitted in PLAUSIBLE_BUILT_MC]
+    low, high = PLAUSIBLE_BUILT_MC
+    note = f"moisture when built not said: shown for {low:g} to {high:g} %, and no cup"
+    return replace(
+        ends[0],
+        width=_spanning(ends[0].width, ends[1].width),
+        thickness=_spanning(ends[0].thickness, ends[1].thickness),
+        cup=None,
+        notes=(*known.notes, *(n for n in ends[0].notes if n not in CUP_NOTES), note),
     )
+
+
+def _spanning(one: Course | None, other: Course | None) -> Course | None:
+    if one is None or other is None:
+        return None
+    today = Reading(None, min(one.today.least, other.today.least), max(one.today.most, other.today.most))
+    least, most = np.minimum(one.least_mm, other.least_mm), np.maximum(one.most_mm, other.most_mm)
+    return Course(one.as_drawn_mm, None, least, most, today)
 
 
 def _sizes(part: Part) -> tuple[float, float]:
@@ -297,11 +331,7 @@ def _with_radius(rings: Rings, width: float, thickness: float) -> tuple[Rings, t
         return rings, ()
     low = max(LIKELY_RADII_MM[0], 0.51 * width, 0.51 * thickness)  # the pith is not in the board
     high = max(LIKELY_RADII_MM[1], 2 * low)
-    note = (
-        f"ring radius not said: cup shown for radii from half the width, at least {LIKELY_RADII_MM[0]:.0f} mm, "
-        f"to {LIKELY_RADII_MM[1]:.0f} mm or the width"
-    )
-    return replace(rings, radius_range_mm=(low, high)), (note,)
+    return replace(rings, radius_range_mm=(low, high)), (RADIUS_NOTE,)
 
 
 def _cup(
@@ -319,7 +349,7 @@ def _cup(
     coefficient = strain_at_ring_angle(
         species.radial_coefficient, species.tangential_coefficient, ringed.ring_angle_degrees
     )
-    uneven = coefficient * face_difference / thickness * width**2 / 8
+    uneven = crown_mm(width, gradient_curvature(coefficient, face_difference, thickness))
     least, most = (end + uneven for end in ringed.cup_range_mm)
     value = None if ringed.cup_mm is None else ringed.cup_mm + uneven
     return _course(0.0, value, least, most)

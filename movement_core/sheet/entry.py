@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
 import numpy as np
@@ -11,6 +11,7 @@ from movement_core.air.daily import month_of_day
 from movement_core.air.year import MONTHS
 from movement_core.checks import Finding
 from movement_core.piece.course import Course
+from movement_core.piece.doubt import Doubt, cup_doubt, thickness_doubt, width_doubt
 from movement_core.piece.facts import Fact
 from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.piece.part import Part
@@ -24,6 +25,7 @@ def file_entry(
     findings: Sequence[Finding],
     errors: Sequence[str] = (),
     hidden: Sequence[str] = (),
+    told: Sequence[str] = (),
 ) -> dict[str, Any]:
     """Everything about one file: units stand in the names, None is *not known*."""
     problems = [{"message": str(p), "part": p.part} for s in piece.parts for p in s.part.problems]
@@ -31,7 +33,8 @@ def file_entry(
         "path": path,
         "year": {
             "name": piece.year.name,
-            "basis": piece.year.basis,
+            "basis": piece.air.basis,
+            "notes": list(told),
             "moisture_percent": [round(float(m), 2) for m in piece.year.moisture],
             "driest_month": MONTHS[piece.year.driest_month],
             "wettest_month": MONTHS[piece.year.wettest_month],
@@ -68,8 +71,9 @@ def part_entry(solved: SolvedPart) -> dict[str, Any]:
         "axes": dict(zip(("width", "thickness", "grain"), _axes(frame.axes))) if known else None,
         "centre_mm": [_rounded(float(v)) for v in frame.centre],
         **_course_entry(solved.width, solved),
-        "thickness": _course_entry(solved.thickness, solved) if solved.thickness else None,
-        "cup": _course_entry(solved.cup, solved) if solved.cup else None,
+        "doubt": _doubts(solved, width_doubt),
+        "thickness": _doubted(solved, solved.thickness, thickness_doubt),
+        "cup": _doubted(solved, solved.cup, cup_doubt),
         "moisture": {
             "glued_percent": part.glued_mc.value,
             "flattened_percent": part.flattened_mc.value,
@@ -153,6 +157,27 @@ def _course_entry(course: Course | None, solved: SolvedPart) -> dict[str, Any]:
         if name != "today":
             entry[f"{name}_month"] = MONTHS[month_of_day(days[name])] if reading and solved.moves else None
     return entry
+
+
+def _doubted(
+    solved: SolvedPart, course: Course | None, doubt: Callable[[SolvedPart, str], Doubt | None]
+) -> dict[str, Any] | None:
+    return {**_course_entry(course, solved), "doubt": _doubts(solved, doubt)} if course else None
+
+
+def _doubts(solved: SolvedPart, doubt: Callable[[SolvedPart, str], Doubt | None]) -> dict[str, Any] | None:
+    """Likely and nearly certain ranges of the three days, the shares of the causes, and the one that rules."""
+    days = {when: doubt(solved, when) for when in ("today", "driest", "wettest")}
+    return {
+        when: {
+            "likely_mm": [_rounded(v) for v in found.likely_mm],
+            "nearly_certain_mm": [_rounded(v) for v in found.nearly_certain_mm],
+            "shares": {cause: _rounded(share) for cause, share in found.shares.items()},
+            "rules": found.rules,
+        }
+        for when, found in days.items()
+        if found is not None
+    } or None
 
 
 def _fact(fact: Fact[Any]) -> dict[str, str]:

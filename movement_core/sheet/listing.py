@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from movement_core.air.indoor import Rooms
+from movement_core.air.places import all_places
 from movement_core.air.presets import all_years
 from movement_core.air.year import MONTHS
 from movement_core.errors import UnknownName
@@ -32,6 +34,26 @@ def list_species(word: str = "") -> str:
     heading = f"{'name':34} {'botanical':34} {'radial':>6} {'tang.':>6}  coefficients are"
     note = "Radial and tangential: percent of size for each 1 % of moisture content."
     return "\n".join([heading, *lines, note])
+
+
+def list_places(word: str = "") -> str:
+    """One line a place: what rooms heated to 20 °C there would bring wood to, and what its weather rests on."""
+    lines = []
+    for place in all_places():
+        if word.strip().lower() not in f"{place.name} {place.country}".lower():
+            continue
+        year = place.indoors(Rooms())
+        dry, wet = year.driest_month, year.wettest_month
+        name = f"{place.name}, {place.country}"
+        lines.append(
+            f"{shortened(name, 28):28} {year.moisture[dry]:5.1f} % in {MONTHS[dry]}, {year.moisture[wet]:.1f} % in "
+            f"{MONTHS[wet]}\n    weather: {place.temperature_source}"
+        )
+    if not lines:
+        raise UnknownName(f"no place has {word!r} in its name", todo="try a shorter word")
+    return "\n".join(
+        [*lines, "Indoors, heated to 20 °C, not cooled; --heating, --cooling, --humidify change that."]
+    )
 
 
 def list_years(word: str = "") -> str:

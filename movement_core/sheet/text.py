@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import textwrap
 import unicodedata
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from typing import Any
 
 WIDTH = 118
+MOST_NOTES = 8
 CAUTION = (
     "Estimates from averages, for movement only: a board differs from its species by some 15 %. Loads, overhead, "
     "children, stairs and wall fixings belong to local codes and licensed practice."
@@ -38,13 +40,16 @@ def _heading(entry: Mapping[str, Any]) -> str:
             f"in {year['wettest_month']}. Basis: {year['basis']}."
         )
         lines.append(_wrapped(about, "  "))
+        lines += [_wrapped(printable(note), "    ") for note in year.get("notes", [])[:MOST_NOTES]]
+        if len(year.get("notes", [])) > MOST_NOTES:
+            lines.append(f"    … and {len(year['notes']) - MOST_NOTES} more of the kind")
         if today["moisture_percent"] is not None:
             how = "by meter" if today["metered"] else "in step with the air"
             lines.append(f"  Today: {today['date']}, {today['moisture_percent']:.1f} % {how}.")
     return "\n".join(lines)
 
 
-_COLUMNS = ("part", "material", "rings", "as drawn", "today", "driest", "wettest", "thickness", "cup")
+_COLUMNS = ("part", "material", "rings", "as drawn", "today", "driest", "wettest", "±", "thickness", "cup")
 _LEFT = 3  # columns with words
 
 
@@ -59,7 +64,12 @@ def _table(parts: Sequence[Mapping[str, Any]]) -> str:
         for row in rows
     ]
     lines.insert(1, "  " + "  ".join("-" * width for width in widths))
+    rules = Counter(part["doubt"]["wettest"]["rules"] for part in parts if part["doubt"])
+    if rules:
+        causes = ", ".join(f"{cause} ({count})" for cause, count in rules.most_common())
+        lines.append(f"  What makes most of the ±, by number of parts: {causes}.")
     lines += [
+        "  ±: likely error of driest and wettest, two times in three; twice that is nearly certain.",
         "  mm. As drawn: length × width × thickness. Today, driest, wettest: width across the grain, with the month.",
         "  Thickness and cup: driest..wettest; cup + is a crown on the show face, - a hollow. ? is not known.",
     ]
@@ -83,6 +93,7 @@ def _row(part: Mapping[str, Any]) -> tuple[str, ...]:
         f"{cut} {angle:.0f}°" if angle is not None else cut,
         " × ".join(f"{value:.1f}".removesuffix(".0") for value in as_drawn),
         *(_size(part, name) for name in ("today", "driest", "wettest")),
+        _plus_minus(part),
         _span(part["thickness"]),
         _span(part["cup"], sign=True),
     )
@@ -100,6 +111,18 @@ def _size(group: Mapping[str, Any], name: str, month: bool = True, sign: bool = 
     if sign and texts[0] == texts[1].replace("+", "-"):
         return texts[1].replace("+", "±")
     return f"{texts[0]}–{texts[1]}" + when
+
+
+def _plus_minus(part: Mapping[str, Any]) -> str:
+    """Likely error of the driest and wettest width, the larger."""
+    doubt = part["doubt"] or {}
+    errors = [
+        (day["likely_mm"][1] - day["likely_mm"][0] - (spread[1] - spread[0])) / 2
+        for name, day in doubt.items()
+        for spread in [part.get(f"{name}_range_mm", (0.0, 0.0))]
+        if name != "today"
+    ]
+    return f"{max(errors):.1f}" if errors and max(errors) >= 0.05 else ""
 
 
 def _signed(value: float) -> str:

@@ -42,10 +42,12 @@ def work_out(
     ``errors`` go into the report as they are.
     """
     settings = settings or settings_of(doc)
-    read = read_piece(doc, table)
+    read = read_piece(doc, table, settings.shop)
     piece = solve_piece(read.parts, settings.year, settings.today, settings.today_mc)
     told = (*errors, *read.unreadable)
-    entry = file_entry(path or doc.FileName or doc.Label, piece, all_findings(piece), told, read.hidden)
+    entry = file_entry(
+        path or doc.FileName or doc.Label, piece, all_findings(piece), told, read.hidden, settings.told
+    )
     return Answer(read, piece, entry)
 
 

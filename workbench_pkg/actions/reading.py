@@ -8,7 +8,7 @@ from typing import Any
 
 from movement_core.errors import InputError
 from movement_core.piece.frame import Measure
-from movement_core.piece.part import Part, Solid, parts_of
+from movement_core.piece.part import Part, Shop, Solid, parts_of
 from movement_core.piece.tags import (
     TagProblem,
     Tags,
@@ -35,10 +35,11 @@ class ReadPiece:
     unreadable: tuple[str, ...]
 
 
-def read_piece(doc: Any, table: Mapping[str, Tags] | None = None) -> ReadPiece:
+def read_piece(doc: Any, table: Mapping[str, Tags] | None = None, shop: Shop | None = None) -> ReadPiece:
     """Read every visible leaf solid of a document with its tags.
 
     ``table`` holds further tags by part name, from a CSV file beside the model; properties and labels outrank it.
+    ``shop`` gives the moisture of parts of which none was said.
     """
     reading = read_leaves(doc, hidden=True)
     unreadable = [str(one) for one in reading.unreadable]
@@ -60,7 +61,7 @@ def read_piece(doc: Any, table: Mapping[str, Tags] | None = None) -> ReadPiece:
     ]
     if hidden and not solids:
         unreadable.append("every solid in it is hidden. To do: show the parts that are to be checked")
-    return ReadPiece(parts_of(solids), tuple(leaves), tuple(hidden), tuple(unreadable))
+    return ReadPiece(parts_of(solids, shop), tuple(leaves), tuple(hidden), tuple(unreadable))
 
 
 def _solid(leaf: Leaf, table: dict[str, Tags]) -> Solid:

@@ -1,36 +1,73 @@
-"""What an analysis is asked with: the year's air, the day, and the wood's moisture today."""
+"""What an analysis is asked with: the air of the place, the day, the wood's moisture today, the shop."""
 
 from __future__ import annotations
 
 import datetime
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 
 from movement_core import Year, find_year
-from movement_core.air.months_table import year_from_table
-from movement_core.errors import FileError, InputError
+from movement_core.air.daily import DailyAir
+from movement_core.air.indoor import Rooms
+from movement_core.air.logger import read_logger
+from movement_core.air.logger_days import logged_days, logged_year
+from movement_core.air.months_table import is_months_table, year_from_table
+from movement_core.air.places import find_place
+from movement_core.errors import FileError, InputError, UnknownName
+from movement_core.piece.part import Shop
+
+Air = Year | DailyAir
 
 DEFAULT_YEAR = "heated cold-winter home"
+FILES = (".csv", ".txt", ".tsv", ".log")
 
 
 @dataclass(frozen=True)
 class Settings:
-    """``today_mc`` None: the wood is taken to be in step with the year on that day."""
+    """``today_mc`` None: the wood is taken to be in step with the air on that day.
 
-    year: Year = field(default_factory=lambda: find_year(DEFAULT_YEAR))
+    ``told``: what the reading of a logger's file had to repair or leave out, one sentence each.
+    """
+
+    year: Air = field(default_factory=lambda: find_year(DEFAULT_YEAR))
     today: datetime.date = field(default_factory=datetime.date.today)
     today_mc: float | None = None
+    shop: Shop | None = None
+    told: tuple[str, ...] = ()
 
 
 def settings_from_texts(
-    year: str | None = None, today: str | None = None, today_mc: float | None = None
+    year: str | None = None,
+    today: str | None = None,
+    today_mc: float | None = None,
+    *,
+    shop: str | None = None,
+    built_on: str | None = None,
+    rooms: Mapping[str, float] | None = None,
+    date_order: str | None = None,
 ) -> Settings:
-    """Settings from what was typed; what is None or empty is the usual year, this day, no meter.
+    """Settings from what was typed; what is None or empty is the usual year, this day, no meter, no shop.
 
-    ``year`` is the name of one of ours or the path of a CSV file of twelve months, ``today`` YYYY-MM-DD.
+    Parameters
+    ----------
+    year, shop : the name of one of our years or places, or the path of a file of twelve months or of a logger.
+    today, built_on : YYYY-MM-DD; the shop needs the day the piece was built, and the other way round.
+    rooms : how the rooms of a place are kept, by the names of ``Rooms``; the usual where not said.
+    date_order : "ymd", "dmy" or "mdy" where a logger's file leaves it open.
     """
-    chosen = year_from_text(year) if year else find_year(DEFAULT_YEAR)
-    return Settings(chosen, _date(today) if today else datetime.date.today(), today_mc)
+    told: list[str] = []
+    air = air_from_text(year, rooms, date_order, told) if year else find_year(DEFAULT_YEAR)
+    if bool(shop) != bool(built_on):
+        raise InputError(
+            "the shop's air and the day the piece was built belong together",
+            where="shop",
+            todo="add --built-on" if shop else "add --shop",
+        )
+    bench = None
+    if shop and built_on:
+        bench = Shop(air_from_text(shop, None, date_order, told), _date(built_on))
+    return Settings(air, _date(today) if today else datetime.date.today(), today_mc, bench, tuple(told))
 
 
 def _date(text: str) -> datetime.date:
@@ -40,17 +77,54 @@ def _date(text: str) -> datetime.date:
         raise InputError(f"{text!r} is no date", where="date", allowed="YYYY-MM-DD") from None
 
 
-def year_from_text(text: str) -> Year:
-    """A year by the name of one of ours, or from a CSV file of twelve months."""
+def air_from_text(
+    text: str,
+    rooms: Mapping[str, float] | None = None,
+    date_order: str | None = None,
+    told: list[str] | None = None,
+) -> Air:
+    """The air that a text names: one of our years, a place (indoors), a file of months, a logger's file.
+
+    ``told`` collects what the reading of a logger's file had to repair.
+    """
     path = Path(text)
-    if path.suffix.lower() != ".csv":
-        return find_year(text)
+    if path.suffix.lower() in FILES:
+        return _air_from_file(path, date_order, told)
     try:
-        content = path.read_text(encoding="utf-8-sig")
-    except (OSError, UnicodeDecodeError) as error:
+        year = find_year(text)
+    except UnknownName as no_year:
+        try:
+            return find_place(text).indoors(Rooms(**(rooms or {})))
+        except UnknownName as no_place:
+            near = (*no_year.nearest[:3], *no_place.nearest[:3])
+            raise UnknownName(
+                f"no year and no place is called {text!r}",
+                where="year",
+                nearest=near,
+                allowed=f"nearest: {'; '.join(near)}"
+                if near
+                else "see 'heartside years' and 'heartside places'",
+                todo="name one of them, or a .csv file of twelve months or of a logger",
+            ) from None
+    if rooms:
+        raise InputError(
+            f"{text!r} is a year of indoor air already", where="rooms", todo="keep rooms only with a place"
+        )
+    return year
+
+
+def _air_from_file(path: Path, date_order: str | None, told: list[str] | None) -> Air:
+    try:
+        data = path.read_bytes()
+    except OSError as error:
         raise FileError(
-            f"the year's file cannot be read ({error})",
-            where=text,
-            todo="give a CSV file of twelve months in UTF-8",
+            f"the file of the year cannot be read ({error.strerror})", where=str(path), todo="check the name"
         ) from None
-    return year_from_table(content, path.name)
+    head = data[:4096].decode("utf-8", "replace")
+    if is_months_table(head):
+        return year_from_table(data.decode("utf-8", "replace"), path.name)
+    record = read_logger(data, name=path.name, date_order=date_order)
+    days = logged_days(record)
+    if told is not None:
+        told += [f"{path.name}: {finding}" for finding in days.findings]
+    return logged_year(days)

@@ -4,17 +4,18 @@ from __future__ import annotations
 
 from typing import Any
 
-from workbench_pkg.actions.settings import Settings, settings_from_texts, year_from_text
+from workbench_pkg.actions.settings import Settings, air_from_text, settings_from_texts
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.objects.study import DATE, YEAR, ensure_study, get_text, today_moisture
 
 
 def set_year(doc: Any, name: str) -> None:
-    """Keep a year in the document: the name of one of ours, or the path of a CSV file of twelve months.
+    """Keep a year in the document: the name of a year or a place of ours, or the path of a file
+    of twelve months or of a logger.
 
     Raises UnknownName or InputError, and changes nothing, where there is no such year.
     """
-    year_from_text(name)
+    air_from_text(name)
     with one_step(doc, "Heartside: set the year"):
         ensure_study(doc).HeartsideYear = name
 

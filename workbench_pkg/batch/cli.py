@@ -20,6 +20,13 @@ from workbench_pkg.setup import SetupError, ensure_host, run_in_host
 SCHEMA = "heartside-check-1"
 ARRANGE_SCHEMA = "heartside-arrange-1"
 ALL_HOLD, FINDINGS, NOT_CHECKED = 0, 1, 2
+LISTINGS = (("woods", "species and materials"), ("years", "years of air"), ("places", "places"))
+ROOMS = {  # field of the core's Rooms → option, unit, meaning
+    "heating_c": ("heating", "C", "rooms are kept at least this warm (default 20)"),
+    "cooling_c": ("cooling", "C", "rooms are kept at most this warm"),
+    "humidifier_rh": ("humidify", "RH", "rooms are kept at least this humid"),
+    "dehumidifier_rh": ("dehumidify", "RH", "rooms are kept at most this humid"),
+}
 WORKER = "workbench_pkg.batch.worker"
 
 
@@ -33,6 +40,9 @@ def run(arguments: list[str]) -> int:
     try:
         ensure_host(install=options.install, again=_again(arguments))
         return int(options.carry_out(options))
+    except BrokenPipeError:  # whoever reads us has seen enough
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return NOT_CHECKED
     except (SetupError, OSError) as error:
         if options.debug:
             raise
@@ -56,13 +66,20 @@ def _parser() -> argparse.ArgumentParser:
     common.add_argument("--debug", action="store_true", help="show the traceback of an error")
 
     year = argparse.ArgumentParser(add_help=False)
-    year.add_argument("--year", default=None, metavar="NAME|FILE", help="a year's air by name (see 'years'), or "
-                      "a CSV file of twelve months with temperature_c and rh_percent")  # fmt: skip
+    air = "a year by name ('years'), a place ('places'), or a .csv file of twelve months or of a logger"
+    year.add_argument("--year", default=None, metavar="AIR", help=f"the air it lives in: {air}")
     year.add_argument(
-        "--date", type=_date, default=None, metavar="YYYY-MM-DD", help="today (default: this day)"
+        "--date", type=_date, default=None, metavar="DATE", help="today, YYYY-MM-DD (default: this day)"
     )
     year.add_argument("--moisture", type=_moisture, default=None, metavar="PERCENT",
-                      help="moisture of the wood today by meter; default: in balance with the month's air")  # fmt: skip
+                      help="moisture of the wood today by meter; default: in step with the air")  # fmt: skip
+    year.add_argument("--shop", default=None, metavar="AIR", help="the air it was built in, for parts whose "
+                      "moisture was not metered; with --built-on")  # fmt: skip
+    year.add_argument("--built-on", type=_date, default=None, metavar="DATE", help="the day it was built")
+    year.add_argument("--date-order", choices=("ymd", "dmy", "mdy"), default=None,
+                      help="how a logger writes its dates, where its file leaves that open")  # fmt: skip
+    for name, unit, what in ROOMS.values():
+        year.add_argument(f"--{name}", type=float, default=None, metavar=unit, help=f"with a place: {what}")
 
     check = commands.add_parser(
         "check", parents=[common, year], help="report what every part does in the year"
@@ -95,7 +112,7 @@ def _parser() -> argparse.ArgumentParser:
     demo.add_argument("--output", type=Path, default=Path("heartside-demo"), metavar="DIR")
     demo.set_defaults(carry_out=_demo)
 
-    for name, what in (("woods", "species and materials"), ("years", "years of air")):
+    for name, what in LISTINGS:
         listing = commands.add_parser(name, parents=[common], help=f"list the {what} that are known")
         listing.add_argument("word", nargs="?", default="", help="only those with this word in them")
         listing.set_defaults(carry_out=_list, listing=name)
@@ -131,6 +148,14 @@ def _settings(options: argparse.Namespace) -> dict[str, Any]:
         "year": str(options.year) if options.year else None,
         "date": options.date or datetime.date.today().isoformat(),
         "moisture": options.moisture,
+        "shop": options.shop,
+        "built_on": options.built_on,
+        "date_order": options.date_order,
+        "rooms": {
+            field: getattr(options, name)
+            for field, (name, _, _) in ROOMS.items()
+            if getattr(options, name) is not None
+        },
         "debug": options.debug,
     }
 

@@ -29,7 +29,15 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
 def _settings(job: dict[str, Any]) -> Any:
     from workbench_pkg.actions.settings import settings_from_texts
 
-    return settings_from_texts(job["year"], job["date"], job["moisture"])
+    return settings_from_texts(
+        job["year"],
+        job["date"],
+        job["moisture"],
+        shop=job["shop"],
+        built_on=job["built_on"],
+        rooms=job["rooms"],
+        date_order=job["date_order"],
+    )
 
 
 def _check(job: dict[str, Any]) -> dict[str, Any]:
@@ -73,6 +81,12 @@ def _woods(job: dict[str, Any]) -> dict[str, Any]:
     return {"text": list_species(job["word"])}
 
 
+def _places(job: dict[str, Any]) -> dict[str, Any]:
+    from movement_core.sheet.listing import list_places
+
+    return {"text": list_places(job["word"])}
+
+
 def _years(job: dict[str, Any]) -> dict[str, Any]:
     from movement_core.sheet.listing import list_years
 
@@ -86,6 +100,7 @@ JOBS = {
     "demo": _demo,
     "woods": _woods,
     "years": _years,
+    "places": _places,
 }
 
 if __name__ == "__main__":
