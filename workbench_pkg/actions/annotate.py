@@ -1,0 +1,150 @@
+"""Write the answer into a document: labels at the parts and plain properties, and take it out again."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from movement_core.sheet.label_places import label_places
+from workbench_pkg.actions.check import Answer, table_beside, work_out
+from workbench_pkg.actions.settings import Settings
+from workbench_pkg.actions.transaction import one_step
+from workbench_pkg.host.documents import opened
+from workbench_pkg.host.saving import check_target, save_copy
+from workbench_pkg.host.units import length_text
+from workbench_pkg.objects.results import PartLabel, remove_results, results_of, write_results
+
+RANK_OF_SEVERITY = {"breaks": 2, "jams": 2, "shows": 1, "unknown": 1}
+CUP_WORTH_SAYING_MM = 0.3
+
+
+def annotate(doc: Any, settings: Settings | None = None) -> dict[str, Any]:
+    """Work the document out and write the answer into it, in place of an earlier one. One undo step.
+
+    ``settings`` None: what the document's own study says. Returns the report.
+    """
+    answer = work_out(doc, settings)
+    _write(doc, answer)
+    return answer.entry
+
+
+def remove(doc: Any) -> int:
+    """Take every answer out of the document, one undo step; returns how many objects went."""
+    if not results_of(doc):
+        return 0
+    with one_step(doc, "Heartside: remove the answer"):
+        return remove_results(doc)
+
+
+def annotate_file(
+    path: Path, output: Path, settings: Settings, shown: str = "", force: bool = False
+) -> dict[str, Any]:
+    """Write a copy of a model with the answer in it; the model itself is never written to.
+
+    Raises
+    ------
+    FileError : the model cannot be opened, the copy would be the model, or it exists and ``force`` is not given.
+    """
+    check_target(output, [path], force)
+    table, errors = table_beside(path)
+    with opened(path) as doc:
+        answer = work_out(doc, settings, table, shown or str(path), errors)
+        _write(doc, answer)
+        save_copy(doc, output, original=path, replace=force)
+    return answer.entry
+
+
+def _write(doc: Any, answer: Answer) -> None:
+    labels = labels_of(answer)
+    with one_step(doc, "Heartside: annotate"):
+        remove_results(doc)
+        write_results(doc, answer.entry, labels)
+
+
+def labels_of(answer: Answer) -> list[PartLabel]:
+    """One label for each part, with its lines, rank, place and figures."""
+    entries = answer.entry["parts"]
+    ranks = _ranks(answer.entry)
+    anchors = np.array([solved.part.frame.centre for solved in answer.piece.parts]).reshape(-1, 3)
+    labels = []
+    for solved, entry, anchor, place in zip(answer.piece.parts, entries, anchors, label_places(anchors)):
+        frame = solved.part.frame
+        reach = frame.axes[2] * frame.length_mm / 2 if frame.grain.known else np.zeros(3)
+        labels.append(
+            PartLabel(
+                name=entry["name"],
+                key=entry["key"],
+                lines=label_lines(entry),
+                rank=ranks.get(entry["key"], 0),
+                anchor=_point(anchor),
+                place=_point(place),
+                span=(_point(anchor - reach), _point(anchor + reach)),
+                figures=_figures(entry),
+            )
+        )
+    return labels
+
+
+def _ranks(entry: Mapping[str, Any]) -> dict[str, int]:
+    ranks: dict[str, int] = {}
+    for finding in entry["findings"]:
+        for key in finding["keys"]:
+            ranks[key] = max(ranks.get(key, 0), RANK_OF_SEVERITY[finding["severity"]])
+    return ranks
+
+
+def label_lines(entry: Mapping[str, Any]) -> tuple[str, ...]:
+    """What a label says of a part: its name, today, driest and wettest, and its cup if that is worth saying."""
+    lines = [entry["name"]]
+    today = _text(entry, "today")
+    if today is None:
+        return (*lines, f"not said: {', '.join(entry['missing'])}")
+    driest, wettest = _text(entry, "driest"), _text(entry, "wettest")
+    lines.append(f"today {today}")
+    if driest != wettest:
+        lines.append(f"{driest} {entry['driest_month'][:3]} – {wettest} {entry['wettest_month'][:3]}")
+    cup = entry["cup"]
+    if cup is not None:
+        told = [
+            (abs(value), "crown" if value > 0 else "hollow", cup[f"{name}_month"])
+            for name in ("driest", "wettest")
+            for value in [cup[f"{name}_mm"]]
+            if value is not None
+        ]
+        most = max(told, default=(0.0, "", ""))
+        if most[0] >= CUP_WORTH_SAYING_MM:
+            lines.append(f"{most[1]} {length_text(most[0])} in {most[2][:3]}")
+    return tuple(lines)
+
+
+def _text(entry: Mapping[str, Any], name: str) -> str | None:
+    value, spread = entry[f"{name}_mm"], entry.get(f"{name}_range_mm")
+    if value is not None:
+        return length_text(value)
+    return " to ".join(length_text(v) for v in spread) if spread else None
+
+
+def _figures(entry: Mapping[str, Any]) -> dict[str, tuple[str, Any, str]]:
+    figures: dict[str, tuple[str, Any, str]] = {}
+    for name, said in (("today", "Today"), ("driest", "Driest"), ("wettest", "Wettest")):
+        if entry[f"{name}_mm"] is not None:
+            explanation = f"Width across the grain, {name}"
+            figures[f"Heartside{said}"] = ("App::PropertyLength", entry[f"{name}_mm"], explanation)
+        for place, value in enumerate(entry.get(f"{name}_range_mm", [])):
+            which = ("Least", "Most")[place]
+            explanation = f"{which} width across the grain, {name}, as far as is known"
+            figures[f"Heartside{said}{which}"] = ("App::PropertyLength", value, explanation)
+        if name != "today" and entry[f"{name}_month"]:
+            explanation = f"Month in which the part is {name}"
+            figures[f"Heartside{said}Month"] = ("App::PropertyString", entry[f"{name}_month"], explanation)
+    if entry["missing"]:
+        figures["HeartsideMissing"] = ("App::PropertyStringList", entry["missing"], "What must still be said")
+    return figures
+
+
+def _point(vector: Any) -> tuple[float, float, float]:
+    x, y, z = (float(v) for v in vector)
+    return (x, y, z)
