@@ -143,3 +143,10 @@ def mean_temperature(air: Air) -> float:
     if isinstance(air, Year):
         return float(np.average(air.temperature_c, weights=MONTH_LENGTHS))
     return float(np.mean(air.temperature_c))
+
+
+def mean_humidity(air: Air) -> float:
+    """Mean relative humidity over the year, percent, each month weighted by its length."""
+    if isinstance(air, Year):
+        return float(np.average(air.rh_percent, weights=MONTH_LENGTHS))
+    return float(np.mean(air.rh_percent))

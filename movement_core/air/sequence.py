@@ -114,9 +114,17 @@ def stay_midnights(stay: Stay) -> Array:
 
 def stay_temperature(stay: Stay) -> Array:
     """(days,) temperature of each day of a stay, °C."""
-    temperature = stay.air.temperature_c
-    days = days_from_months(temperature) if isinstance(stay.air, Year) else np.asarray(temperature)
-    return np.asarray(days[_places(stay)])
+    return _days(stay.air, "temperature_c")[_places(stay)]
+
+
+def stay_humidity(stay: Stay) -> Array:
+    """(days,) relative humidity of each day of a stay, percent."""
+    return _days(stay.air, "rh_percent")[_places(stay)]
+
+
+def _days(air: Air, field: str) -> Array:
+    values = getattr(air, field)
+    return days_from_months(values) if isinstance(air, Year) else np.asarray(values)
 
 
 def _places(stay: Stay) -> NDArray[np.int64]:

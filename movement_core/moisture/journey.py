@@ -11,13 +11,11 @@ from numpy.typing import ArrayLike, NDArray
 
 from movement_core.air.bounds import within
 from movement_core.air.daily import Air, daily_moisture, mean_temperature
-from movement_core.air.moist_air import humidity_of_moisture
-from movement_core.air.sequence import (
+from movement_core.air.sequence import Stay, Stays, day_of_year, stay_humidity, stay_midnights, stay_temperature
     Stay,
     Stays,
     day_of_year,
     stay_midnights,
-    stay_moisture,
     stay_temperature,
 )
 from movement_core.errors import InputError
@@ -56,9 +54,7 @@ class Journey:
 
 
 def _spell(stay: Stay, specific_gravity: float) -> Spell:
-    air = stay_moisture(stay)
-    temperature = float(stay_temperature(stay).mean())
-    rh = float(humidity_of_moisture(temperature, float(air.mean())))
+    temperature, rh = float(stay_temperature(stay).mean()), float(stay_humidity(stay).mean())
     show, back = (
         float(exchange(as_face(face).permeance_ng(), temperature, rh, specific_gravity))
         for face in (stay.show, stay.back)

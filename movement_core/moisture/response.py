@@ -22,10 +22,10 @@ from movement_core.air.daily import (
     DAYS,
     Air,
     daily_moisture,
+    mean_humidity,
     mean_temperature,
     months_from_days,
 )
-from movement_core.air.moist_air import humidity_of_moisture
 from movement_core.errors import InputError
 from movement_core.moisture.finish import FaceFinish, as_face
 from movement_core.moisture.harmonics import solve_harmonics
@@ -166,7 +166,7 @@ def slab_transport(
 
 
 def mean_air(air: Air) -> tuple[float, Array, float]:
-    """(mean temperature °C, (365,) equilibrium moisture, humidity in balance with its mean) of a year."""
+    """(mean temperature °C, (365,) equilibrium moisture, mean humidity percent) of a year of rooms."""
     temperature, daily = mean_temperature(air), daily_moisture(air)
     if temperature > WARMEST_MEAN_C:
         raise InputError(
@@ -175,7 +175,7 @@ def mean_air(air: Air) -> tuple[float, Array, float]:
             allowed=f"up to {WARMEST_MEAN_C:g} °C",
             todo="if these are °F, convert them first",
         )
-    return temperature, daily, float(humidity_of_moisture(temperature, float(daily.mean())))
+    return temperature, daily, mean_humidity(air)
 
 
 def _permeances(faces: Faces, still_air_ng: float) -> Array:

@@ -176,3 +176,12 @@ def test_daily_air_refuses_a_wrong_year() -> None:
     air = DailyAir("good", np.full(365, 20.0), np.full(365, 50.0), "test")
     assert air.months.rh_percent == (50.0,) * 12
     assert wood_year(air, 20, 0.5).mean_mc == pytest.approx(air.moisture[0], abs=1e-9)
+
+
+def test_saturated_air_of_every_temperature_is_usable() -> None:
+    """The mean moisture of a year can lie above what saturated air at its mean temperature gives."""
+    wet = Year(
+        "cellar", (-25, -20, -10, 0, 5, 10, 15, 10, 5, 0, -10, -20), (100,) * 12, "invented for a test"
+    )
+    assert 24 < wood_year(wet, 20, 0.6).driest_mc < 29.1
+    assert 24 < wood_year(wet, 20, 0.6, "varnish 2", "blocked").driest_mc < 29.1
