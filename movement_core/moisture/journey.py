@@ -11,10 +11,11 @@ from numpy.typing import ArrayLike, NDArray
 
 from movement_core.air.bounds import within
 from movement_core.air.daily import Air, daily_moisture, mean_temperature
-from movement_core.air.sequence import Stay, Stays, day_of_year, stay_humidity, stay_midnights, stay_temperature
+from movement_core.air.sequence import (
     Stay,
     Stays,
     day_of_year,
+    stay_humidity,
     stay_midnights,
     stay_temperature,
 )
