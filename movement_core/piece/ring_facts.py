@@ -21,17 +21,14 @@ def rings_from_tags(
 ) -> tuple[Fact[Rings], tuple[TagProblem, ...]]:
     """Rings of a part and the problems found on the way; the most exact thing said counts, the rest must agree."""
     heart, pith_side = _heart(tags, frame, own_axes)
-    said = tags.said
     try:
-        if tags.pith_mm is not None:
-            rings = Rings.at(*tags.pith_mm)
-            return tagged(rings, said.get("pith", "tag")), tuple(_contradictions(part, tags, rings, heart))
-        if tags.ring_angle_deg is not None:
-            rings = Rings.angle(tags.ring_angle_deg, heart=heart, pith_side=pith_side)
-            return tagged(rings, said.get("rings", "tag")), tuple(_contradictions(part, tags, rings, heart))
-        if tags.cut is not None:
-            rings = replace(Rings.cut(tags.cut, heart=heart), pith_side=pith_side)
-            return tagged(rings, said.get("cut", "tag")), ()
+        found = _said(tags, heart, pith_side)
+        if found is not None:
+            rings, word = found
+            if tags.far_pith_mm is not None:
+                rings = rings.with_far_end(Rings.at(*tags.far_pith_mm))
+            rings = rings.with_slope(tags.grain_slope)
+            return tagged(rings, tags.said.get(word, "tag")), tuple(_contradictions(part, tags, rings, heart))
     except InputError as error:
         return missing(f"what was said of the rings cannot be used: {error}"), (
             TagProblem(part, "rings", str(error)),
@@ -39,7 +36,25 @@ def rings_from_tags(
     if heart is not None:
         reason = "a heart side was said, so the board is taken as flat-sawn"
         return inferred(Rings.cut("flat", heart=heart), reason), ()
-    return missing("say where the rings are: pith, rings, cut or heart"), ()
+    return missing("say where the rings are: pith, points, rings, cut or heart"), ()
+
+
+def _said(tags: Tags, heart: str | None, pith_side: str | None) -> tuple[Rings, str] | None:
+    """The rings by the most exact thing said of them, and the word that said it."""
+    radius = tags.ring_radius_mm
+    if tags.pith_mm is not None:
+        return Rings.at(*tags.pith_mm), "pith"
+    if tags.ring_points_mm is not None:
+        rings = Rings.through(tags.ring_points_mm)
+        # Picks along a straight ring give its angle only; the heart side may still have been said.
+        return (rings if rings.pith_mm else replace(rings, heart=heart, pith_side=pith_side)), "points"
+    if tags.ring_angle_deg is not None:
+        angle = tags.ring_angle_deg
+        return Rings.angle(angle, heart=heart, pith_side=pith_side, radius_mm=radius), "rings"
+    if tags.cut is not None:
+        range_mm = None if radius is None else (radius, radius)
+        return replace(Rings.cut(tags.cut, heart=heart, radius_range_mm=range_mm), pith_side=pith_side), "cut"
+    return None
 
 
 def _heart(tags: Tags, frame: Frame, own_axes: NDArray[np.float64]) -> tuple[str | None, str | None]:

@@ -16,13 +16,14 @@ from numpy.typing import NDArray
 from movement_core.air.daily import DAYS, DailyAir, daily_moisture, month_of_day
 from movement_core.air.sequence import day_of_year
 from movement_core.air.year import Year
-from movement_core.errors import HeartsideError
+from movement_core.errors import HeartsideError, InputError
 from movement_core.moisture.consequence import crown_mm, gradient_curvature
 from movement_core.moisture.finish import read_faces
 from movement_core.moisture.journey import PLAUSIBLE_BUILT_MC
 from movement_core.moisture.response import WoodYear, wood_year
 from movement_core.piece.course import Course, Reading
 from movement_core.piece.part import Part
+from movement_core.section.board import Board
 from movement_core.section.movement import (
     HEART_UNKNOWN,
     RADIUS_A_RANGE,
@@ -31,6 +32,7 @@ from movement_core.section.movement import (
     section_movement,
 )
 from movement_core.section.rings import Rings
+from movement_core.section.twist import Twist, board_twist
 from movement_core.wood import Species, strain_at_ring_angle
 
 Floats = NDArray[np.float64]
@@ -73,6 +75,7 @@ class SolvedPart:
     thickness: Course | None
     cup: Course | None
     section: SectionMovement | None = None
+    twist: Twist | None = None  # in the driest and the wettest state, in that order
     day: int = 0  # today as a day of the year
     metered: bool = False  # whether today's moisture was read with a meter
     notes: tuple[str, ...] = ()
@@ -317,8 +320,26 @@ def _solve_board(
         ),
         cup=cup,
         section=moved,
+        twist=_twist(known, species, rings),
         notes=(*known.notes, *notes, *(flag for flag in moved.flags if flag not in UNTOLD)),
     )
+
+
+def _twist(known: SolvedPart, species: Species, rings: Rings) -> Twist | None:
+    """Twist since the part was last flat, driest and wettest; None where nothing was said that could tell it."""
+    part, days = known.part, known.mc_days
+    flattened = part.flattened_mc.value
+    nothing_said = rings.slope is None and rings.far_end is None
+    if rings.pith_mm is None or flattened is None or days is None or nothing_said:
+        return None
+    frame = part.frame
+    try:
+        board = Board.from_rings(
+            species, frame.width_mm, frame.thickness_mm, rings, part.name, length_mm=frame.length_mm
+        )
+        return board_twist(board, days[[known.driest_day, known.wettest_day]] - flattened)
+    except InputError:
+        return None  # it holds its pith, which is told elsewhere
 
 
 def _between(drawn: float, one: Floats, other: Floats) -> Course:

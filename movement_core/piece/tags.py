@@ -51,8 +51,9 @@ class Tags:
     """Everything said about one part. Directions are in the object's own axes; None is *not said*.
 
     ``heart`` is ``"show"``, ``"back"`` or a direction; ``pith_mm`` is (x, y) in the section frame;
-    moistures are percent; ``looks`` is how much better the show face looks than the back, on the maker's own
-    scale; ``said`` maps each word to the place where it was said.
+    ``far_pith_mm`` the same at the far end of the grain, ``ring_points_mm`` three points on one ring; ``grain_slope``
+    is rise ÷ length of spiral grain; moistures are percent; ``looks`` is how much better the show face looks than
+    the back, on the maker's own scale; ``said`` maps each word to the place where it was said.
     """
 
     species: Species | None = None
@@ -62,6 +63,10 @@ class Tags:
     heart: str | Vector | None = None
     ring_angle_deg: float | None = None
     pith_mm: tuple[float, float] | None = None
+    far_pith_mm: tuple[float, float] | None = None
+    ring_radius_mm: float | None = None
+    ring_points_mm: tuple[tuple[float, float], ...] | None = None
+    grain_slope: float | None = None
     finish: str | None = None
     figure: str | None = None
     looks: float | None = None
@@ -149,6 +154,11 @@ def _pith(text: str) -> tuple[float, float]:
     return (x, y)
 
 
+def _points(text: str) -> tuple[tuple[float, float], ...]:
+    n = _numbers(text, 6, "three points on one ring (x y x y x y, mm)")
+    return ((n[0], n[1]), (n[2], n[3]), (n[4], n[5]))
+
+
 def _figure(text: str) -> str:
     return figure_effect(text.strip().lower()).name
 
@@ -169,6 +179,10 @@ WORDS: dict[str, tuple[str, Callable[[str], Any]]] = {
     "heart": ("heart", _heart),
     "rings": ("ring_angle_deg", _ranged(0.0, 90.0, "a ring angle", "degrees")),
     "pith": ("pith_mm", _pith),
+    "far": ("far_pith_mm", _pith),
+    "radius": ("ring_radius_mm", _ranged(1.0, 100_000.0, "the radius of a ring", "mm")),
+    "points": ("ring_points_mm", _points),
+    "slope": ("grain_slope", _ranged(-1.0, 1.0, "the slope of spiral grain (rise ÷ length)", "")),
     "finish": ("finish", _finish),
     "figure": ("figure", _figure),
     "looks": ("looks", _ranged(-100.0, 100.0, "how much better the show face looks", "points")),
@@ -286,6 +300,10 @@ PROPERTY_WORDS = {
     "HeartsideHeart": "heart",
     "HeartsideRingAngle": "rings",
     "HeartsidePith": "pith",
+    "HeartsideFarPith": "far",
+    "HeartsideRingRadius": "radius",
+    "HeartsideRingPoints": "points",
+    "HeartsideGrainSlope": "slope",
     "HeartsideFinish": "finish",
     "HeartsideFigure": "figure",
     "HeartsideLooks": "looks",

@@ -17,6 +17,7 @@ from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.piece.part import Part
 from movement_core.piece.solve import SolvedPart, SolvedPiece
 from movement_core.section.panel import PanelShape
+from movement_core.section.twist import Twist
 
 
 def file_entry(
@@ -73,6 +74,7 @@ def part_entry(solved: SolvedPart) -> dict[str, Any]:
         **_course_entry(solved.width, solved),
         "doubt": _doubts(solved, width_doubt),
         "thickness": _doubted(solved, solved.thickness, thickness_doubt),
+        "twist": _twist_entry(solved.twist),
         "cup": _doubted(solved, solved.cup, cup_doubt),
         "moisture": {
             "glued_percent": part.glued_mc.value,
@@ -156,6 +158,19 @@ def _course_entry(course: Course | None, solved: SolvedPart) -> dict[str, Any]:
             entry[f"{name}_range_mm"] = [_rounded(reading.least), _rounded(reading.most)]
         if name != "today":
             entry[f"{name}_month"] = MONTHS[month_of_day(days[name])] if reading and solved.moves else None
+    return entry
+
+
+def _twist_entry(twist: Twist | None) -> dict[str, Any] | None:
+    """Least and most turn of the far end and lift of a corner, driest and wettest; None where nothing tells it."""
+    if twist is None:
+        return None
+    rings, both, lift = twist.from_rings_degrees, twist.degrees, twist.corner_lift_mm
+    entry: dict[str, Any] = {"notes": list(twist.flags)}
+    for place, when in enumerate(("driest", "wettest")):
+        entry[f"{when}_from_rings_deg"] = None if rings is None else _rounded(rings[place])
+        entry[f"{when}_deg"] = None if both is None else [_rounded(end[place]) for end in both]
+        entry[f"{when}_corner_lift_mm"] = None if lift is None else [_rounded(end[place]) for end in lift]
     return entry
 
 

@@ -169,12 +169,26 @@ def _notes(parts: Sequence[Mapping[str, Any]], hidden: Sequence[str]) -> list[st
         for word, fact in part["facts"].items():
             if fact["origin"] == "inferred" and word in ("grain", "show", "rings", "fitted"):
                 told.setdefault(f"{word} inferred, {fact['reason']}", []).append(part["name"])
+        if part["twist"]:
+            told.setdefault(_twist(part["twist"]), []).append(part["name"])
         for note in part["notes"]:
             told.setdefault(note, []).append(part["name"])
     if hidden:
         told["hidden, and left out"] = list(hidden)
     lines = [_wrapped(f"{note}: {_some(names)}", "  ") for note, names in told.items()]
     return ["Inferred and noted\n" + "\n".join(lines)] if lines else []
+
+
+def _twist(twist: Mapping[str, Any]) -> str:
+    if twist["driest_deg"] is None:
+        turns = (twist["driest_from_rings_deg"], twist["wettest_from_rings_deg"])
+        return f"the rings twist it {turns[0]:+.2f}° driest, {turns[1]:+.2f}° wettest; {twist['notes'][0]}"
+    ends = "; ".join(
+        f"{when} {min(twist[f'{when}_deg']):+.2f} to {max(twist[f'{when}_deg']):+.2f}°, a corner off by "
+        f"{min(twist[f'{when}_corner_lift_mm']):.1f} to {max(twist[f'{when}_corner_lift_mm']):.1f}"
+        for when in ("driest", "wettest")
+    )
+    return f"twists: {ends}"
 
 
 def _some(names: Sequence[str], most: int = 6) -> str:

@@ -153,3 +153,24 @@ def test_heart_alone_is_taken_as_flat_sawn_and_says_so():
 def test_a_board_that_holds_its_pith_is_solved_and_noted():
     one = solved("white oak; pith 10 2; built 12", size=(700, 70, 70))
     assert one.section.pith_inside and one.width is not None
+
+
+def test_every_way_to_say_where_the_rings_are_comes_to_the_same_board():
+    """A pith 100 mm above a section, said as itself, by three points, and by angle, radius and heart side."""
+    ring = [(x, 100 - (110**2 - x**2) ** 0.5) for x in (-60, 5, 70)]
+    points = " ".join(f"{v:.9f}" for point in ring for v in point)
+    ways = ["pith 0 100", f"points {points}", "rings 0; radius 100; heart show"]
+    parts = [solved(f"white oak; {way}; built 12", air=steady(30.0)) for way in ways]
+    cups = [part.cup.today.value for part in parts]
+    assert cups[0] > 0.3 and cups == pytest.approx([cups[0]] * 3, rel=1e-6)
+    flat = solved("white oak; cut flat; radius 100; heart show; built 12", air=steady(30.0))
+    assert flat.cup.today.value is None and flat.cup.today.least <= cups[0] <= flat.cup.today.most + 1e-6
+
+
+def test_twist_is_missing_until_the_slope_is_said():
+    plain = solved("white oak; pith 0 100; built 12")
+    out = solved("white oak; pith 0 100; far 30 100; built 12")
+    spiral = solved("white oak; pith 0 100; slope 0.03; built 12")
+    assert plain.twist is None
+    assert out.twist.from_rings_degrees is not None and out.twist.degrees is None
+    assert spiral.twist.degrees is not None and abs(spiral.twist.degrees[1][0]) > 0.1

@@ -5,12 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
+import numpy as np
+
 from movement_core.errors import InputError
 from movement_core.piece.tags import PROPERTY_WORDS, WORDS, Tags, tags_from_words
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.host.tagging import remove_tags, write_tags
 
 _PROPERTIES = {word: name for name, word in PROPERTY_WORDS.items()}
+_POINTS = {"pith": "pith_mm", "far": "far_pith_mm", "points": "ring_points_mm"}  # word → field of Tags
 _NUMBERS = {  # word → field of Tags
     "rings": "ring_angle_deg",
     "glued": "glued_mc",
@@ -18,6 +21,8 @@ _NUMBERS = {  # word → field of Tags
     "fitted": "fitted_mc",
     "built": "fitted_mc",
     "looks": "looks",
+    "radius": "ring_radius_mm",
+    "slope": "grain_slope",
 }
 
 
@@ -74,8 +79,8 @@ def _text(value: object) -> str:
 def _value(word: str, given: object, text: str, tags: Tags) -> object:
     if given is None:
         return None
-    if word == "pith":
-        return list(tags.pith_mm or ())
+    if word in _POINTS:
+        return [float(v) for v in np.ravel(getattr(tags, _POINTS[word]))]
     if word == "species":
         return tags.species.name if tags.species else None
     if word in _NUMBERS:

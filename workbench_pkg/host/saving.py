@@ -19,6 +19,7 @@ from xml.sax.saxutils import escape, unescape
 
 from movement_core.errors import FileError
 from workbench_pkg.host.guard import check_file
+from workbench_pkg.host.looks import complete_window_half, window_half
 
 _GUI_HALF = "GuiDocument.xml"
 _LINKED_FILE = re.compile(r'(<XLink\w*\b[^>]*?\bfile=")([^"]+)(")')
@@ -52,7 +53,7 @@ def save_copy(
             moved = None
             if source is not None and source.resolve().parent != folder:
                 moved = _path_mender(source.resolve().parent, folder)
-            join_halves(bare, source, whole, moved)
+            join_halves(bare, source, whole, moved, lambda text: _window_half(text, doc))
             check_file(whole)
             os.replace(whole, target)
         _flush_folder(folder)
@@ -64,11 +65,17 @@ def save_copy(
 
 
 def join_halves(
-    saved: Path, original: Path | None, output: Path, mend: Callable[[str], str] | None = None
+    saved: Path,
+    original: Path | None,
+    output: Path,
+    mend: Callable[[str], str] | None = None,
+    looks: Callable[[str | None], str] | None = None,
 ) -> bool:
     """Copy a saved document to `output` with the window's half of `original` added if it lacks its own.
 
-    True when something was taken over. `mend` may rewrite the text of Document.xml on the way.
+    True when something was taken over. `looks` gives the text of the window's half from the original's, or from
+    None where there is none, since the window hides what it does not speak of. `mend` may rewrite the text of
+    Document.xml on the way.
     """
     with contextlib.ExitStack() as stack:
         new = stack.enter_context(zipfile.ZipFile(saved))
@@ -88,11 +95,20 @@ def join_halves(
                 # It and the files it refers to, which follow it in the order in which the host reads them.
                 kept = [name for name in listed[listed.index(_GUI_HALF) :] if name not in names]
             for name in kept:
-                out.writestr(name, old.read(name))
+                content = old.read(name)
+                if looks and name == _GUI_HALF:
+                    content = looks(content.decode("utf-8")).encode("utf-8")
+                out.writestr(name, content)
+        if looks and not kept and _GUI_HALF not in names:
+            out.writestr(_GUI_HALF, looks(None))
         out.close()
         stream.flush()
         os.fsync(stream.fileno())
     return bool(kept)
+
+
+def _window_half(text: str | None, doc: Any) -> str:
+    return window_half(doc, {}) if text is None else complete_window_half(text, doc)
 
 
 def check_target(target: Path, sources: Sequence[str | os.PathLike[str] | None], replace: bool) -> None:

@@ -38,6 +38,13 @@ FACTS: dict[str, tuple[str, str]] = {
         "Angle of the growth rings to the face at mid-section",
     ),
     "HeartsidePith": ("App::PropertyFloatList", "Centre of the tree in the section frame: x, y in mm"),
+    "HeartsideFarPith": ("App::PropertyFloatList", "The same at the far end of the grain"),
+    "HeartsideRingRadius": ("App::PropertyFloat", "Radius of a ring at mid-section, mm"),
+    "HeartsideRingPoints": (
+        "App::PropertyFloatList",
+        "Three points on one ring in the section frame: x, y, x, y, x, y in mm",
+    ),
+    "HeartsideGrainSlope": ("App::PropertyFloat", "Slope of spiral grain, rise over length"),
     "HeartsideFinish": ("App::PropertyString", "Finish"),
     "HeartsideGlued": ("App::PropertyFloat", "Moisture content when glued, percent"),
     "HeartsideFlattened": ("App::PropertyFloat", "Moisture content when last flattened, percent"),
