@@ -12,7 +12,7 @@ import numpy as np
 from movement_core.holding.capacity import Capacity, fastener_capacity
 from movement_core.holding.fasteners import ACROSS, Engagement, Kind, engagement, find_kind, fits_travel
 from movement_core.holding.free_surface import free_height
-from movement_core.holding.held import Held
+from movement_core.holding.held import ROCKS, TIPS, Held
 from movement_core.holding.model import Anchor, LoadCase, Plate, Point
 from movement_core.holding.plan_model import Placed, Plan, Top, Wish
 from movement_core.holding.plan_words import fixed_line_note, problems_of, season_notes
@@ -227,6 +227,8 @@ def _score(
         allowed = capacity[place.kind.kind].allowable_n
         if allowed is not None:
             over = max(over, float(pull) / allowed - 1)
+    if any(flag in h.flags for h in held for flag in (ROCKS, TIPS)):
+        over = max(over, 1.0)
     return max(over, 0.0), flat
 
 

@@ -14,6 +14,11 @@ from movement_core.holding.polygon import clip_to_rectangle, inside_polygon
 
 Array = NDArray[np.float64]
 
+MOST_INSIDE = 150  # contact points inside one wide bearing
+EDGE_BREADTH_MM = (
+    20.0  # breadth that the stiffness per mm of edge was estimated for; areas are shared out by it
+)
+
 
 @dataclass(frozen=True, eq=False)
 class ContactPoints:
@@ -107,9 +112,10 @@ def _polygon(outline: Array, spacing: float, glue_lines: Sequence[float]) -> lis
             pieces.append(_edge(start, end, spacing, glue_lines))
     low, high = outline.min(axis=0), outline.max(axis=0)
     if np.min(high - low) > 2 * spacing:
-        axes = [np.arange(a + spacing, b - spacing / 2, spacing) for a, b in zip(low, high)]
+        pitch = max(2.5 * spacing, math.sqrt(float(np.prod(high - low)) / MOST_INSIDE))
+        axes = [np.arange(a + pitch / 2, b, pitch) for a, b in zip(low, high)]
         grid = np.stack(np.meshgrid(*axes, indexing="ij"), axis=-1).reshape(-1, 2)
         grid = grid[inside_polygon(grid, outline)]
         if len(grid):
-            pieces.append((grid, np.full(len(grid), spacing)))
+            pieces.append((grid, np.full(len(grid), pitch**2 / EDGE_BREADTH_MM)))
     return pieces

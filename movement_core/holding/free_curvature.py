@@ -72,20 +72,27 @@ class FreeCurvature:
         return cls((-width_mm / 2, width_mm / 2), (crown_per_mm,))
 
     @classmethod
-    def from_profile(cls, profile_mm: ArrayLike, lines_mm: ArrayLike) -> FreeCurvature:
+    def from_profile(cls, profile_mm: ArrayLike, lines_mm: ArrayLike, pieces: int = 4) -> FreeCurvature:
         """Curvatures and kinks of a profile that was worked out elsewhere.
 
         Parameters
         ----------
         profile_mm : (N, 2) position across the width and height of the middle surface, mm, rising positions.
-        lines_mm : (n+1,) edges and glue lines, mm; at least three samples must lie in each board.
+        lines_mm : (n+1,) edges and glue lines, mm.
+        pieces : stretches to divide each board into, for boards near the pith, whose curvature is uneven;
+            at least three samples must lie in each.
 
         Returns
         -------
-        FreeCurvature : a parabola through each board (least squares) and the turn between neighbours.
+        FreeCurvature : a parabola through the ends of each stretch (least squares between) and the turn between
+        neighbours.
         """
         across, height = np.asarray(profile_mm, dtype=float).T
-        lines = np.asarray(lines_mm, dtype=float)
+        given = np.asarray(lines_mm, dtype=float)
+        if pieces < 1:
+            raise InputError(f"{pieces} pieces", where="profile", allowed="1 or more")
+        shares = np.arange(len(given) * pieces - pieces + 1) / pieces
+        lines = np.interp(shares, np.arange(len(given)), given)
         crown, start_slope, end_slope = [], [], []
         for left, right in pairwise(lines.tolist()):
             inside = (across >= left - 1e-9) & (across <= right + 1e-9)
@@ -93,13 +100,17 @@ class FreeCurvature:
                 raise InputError(
                     f"{np.count_nonzero(inside)} samples between {left:g} and {right:g} mm",
                     where="profile",
-                    allowed="3 or more in each board",
-                    todo="sample the profile more finely",
+                    allowed=f"3 or more in each of {pieces} stretches of a board",
+                    todo="sample the profile more finely, or ask for fewer pieces",
                 )
-            curve, slope, _ = np.polyfit(across[inside] - left, height[inside], 2)
-            crown.append(-2 * curve)
-            start_slope.append(slope)
-            end_slope.append(slope + 2 * curve * (right - left))
+            ends = np.interp([left, right], across, height)
+            chord = (ends[1] - ends[0]) / (right - left)
+            x = across[inside]
+            bulge = (x - left) * (right - x) / 2
+            curve = float(bulge @ (height[inside] - ends[0] - chord * (x - left)) / (bulge @ bulge))
+            crown.append(curve)
+            start_slope.append(chord + curve * (right - left) / 2)
+            end_slope.append(chord - curve * (right - left) / 2)
         kinks = [before - after for before, after in zip(end_slope[:-1], start_slope[1:])]
         return cls(tuple(lines), tuple(crown), tuple(kinks))
 

@@ -22,6 +22,7 @@ LIFT_MM = 0.05  # a gap a maker can find with a thin feeler (own)
 
 DEEP_BENDING = "bent by more than half its thickness: beyond thin-plate theory, forces are a guess"
 DEEP_CUP = "free cup more than half its thickness: a curved panel is stiffer than shown, forces are too low"
+TIPS = "tips off its support: its weight or an anchor beyond the support turns it over"
 ROCKS = "free to rock: what it stands on or is held by lies on one line"
 GIVES_WAY = "an anchor gives way at its limit"
 
@@ -128,6 +129,9 @@ def surface_result(
     loaded = np.vstack(
         [contacts.points_mm[contact_force_n > 1e-6], anchor_points_mm[np.abs(anchor_force_n) > 0.1]]
     )
+    rigid = np.abs(coefficients[list(trial.rigid[:3])])
+    if carried and np.max(rigid) > max(0.1 * max(plate.length_mm, plate.width_mm), 3 * np.ptp(free)):
+        flags.append(TIPS)
     if carried and _narrowest(loaded) < 0.1 * min(plate.length_mm, plate.width_mm):
         flags.append(ROCKS)
     return Held(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from movement_core.holding.held import Held
+from movement_core.holding.held import ROCKS, TIPS, Held
 from movement_core.holding.model import Plate
 from movement_core.holding.plan_model import Placed
 from movement_core.holding.rails import Rail
@@ -18,6 +18,7 @@ def problems_of(placed: Sequence[Placed], held: Sequence[Held], flatness_mm: flo
     for h in held:
         if h.out_of_flat_mm > flatness_mm:
             found.append(f"{h.case}: {h.out_of_flat_mm:.2f} mm out of flat, wished {flatness_mm:.2f} mm")
+        found.extend(f"{h.case}: {flag}" for flag in (ROCKS, TIPS) if flag in h.flags)
     for p in placed:
         allowed = p.capacity.allowable_n
         if allowed is not None and p.pull_n > allowed:
@@ -44,7 +45,7 @@ def fixed_line_note(placed: Sequence[Placed], rails: Sequence[Rail], fixed_mm: f
 def season_notes(placed: Sequence[Placed], held: Sequence[Held], plate: Plate) -> tuple[str, ...]:
     """For each load case what holds and what does not; idle anchors are named, enough ones too."""
     notes = []
-    for number, h in enumerate(held):
+    for h in held:
         idle = [p for p in placed if h.case not in p.at_work]
         if not placed:
             notes.append(f"{h.case}: nothing holds it, {h.out_of_flat_mm:.1f} mm out of flat")
@@ -66,5 +67,5 @@ def season_notes(placed: Sequence[Placed], held: Sequence[Held], plate: Plate) -
         if gap > 0:
             said += f"; it stands off its frame by up to {gap:.1f} mm"
         notes.append(said)
-        notes.extend(f"{h.case}: {flag}" for flag in held[number].flags)
+        notes.extend(f"{h.case}: {flag}" for flag in h.flags)
     return tuple(notes)

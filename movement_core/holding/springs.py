@@ -103,7 +103,7 @@ class Equilibrium:
     steps: int
 
 
-def equilibrium(body: Body, springs: Springs, start: NDArray[np.int8], most_steps: int = 60) -> Equilibrium:
+def equilibrium(body: Body, springs: Springs, start: NDArray[np.int8], most_steps: int = 200) -> Equilibrium:
     """Forces of springs on an elastic body, at the least of its energy.
 
     Parameters

@@ -12,8 +12,9 @@ from movement_core.holding.plan_model import Plan, Top, Wish
 from movement_core.holding.plate import Trial, hold
 from movement_core.holding.rails import Rail
 
-# A batten to try: our own example, a plain hardwood one.
+# A batten and a breadboard end to try: our own examples, plain hardwood.
 BATTEN_E_MPA, BATTEN_BREADTH_MM, BATTEN_DEPTH_MM = 12000.0, 45.0, 30.0
+END_BREADTH_MM, TONGUE_PLAY_MM = 110.0, 0.3
 
 
 def what_would_help(
@@ -23,7 +24,8 @@ def what_would_help(
 
     ``trial`` is the top as prepared, ``cases`` those of its load cases that bend it most.
     """
-    said = [_battens(top, wish, nearest, cases), _cross_rail(top, nearest, cases)]
+    said = [_battens(top, wish, nearest, cases), _breadboard_ends(top, nearest, cases)]
+    said.append(_cross_rail(top, nearest, cases))
     said.append(_flatter_boards(wish, nearest, trial, cases))
     if any("allowed" in problem for problem in nearest.problems):
         said.append(_thickness(top, nearest, cases))
@@ -59,6 +61,22 @@ def _battens(top: Top, wish: Wish, plan: Plan, cases: Sequence[LoadCase]) -> str
         if flat <= wish.flatness_mm:
             break
     return said
+
+
+def _breadboard_ends(top: Top, plan: Plan, cases: Sequence[LoadCase]) -> str:
+    """Two ends as thick as the top, joined all along by a tongue with a little play."""
+    plate = top.plate
+    half = plate.width_mm / 2 - 1.0
+    if plate.outline_mm or half <= 0:
+        return ""
+    at = plate.length_mm / 2 - 10.0
+    stiffness = BATTEN_E_MPA * END_BREADTH_MM * plate.thickness_mm**3 / 12
+    ends = tuple(Beam((s, -half), (s, half), stiffness, play_mm=TONGUE_PLAY_MM) for s in (-at, at))
+    flat, _ = _worst(replace(top, beams=top.beams + ends).prepared(), _anchors(plan), cases)
+    return (
+        f"breadboard ends {END_BREADTH_MM:.0f} mm wide, a tongue with {TONGUE_PLAY_MM:g} mm of play, would leave "
+        f"{flat:.1f} mm out of flat"
+    )
 
 
 def _cross_rail(top: Top, plan: Plan, cases: Sequence[LoadCase]) -> str:

@@ -44,9 +44,21 @@ def test_profile_gives_back_curvatures_and_kinks(panel):
     lines = np.cumsum([0.0, *widths]) - sum(widths) / 2
     free = FreeCurvature(tuple(lines), tuple(crown), tuple(kinks))
     places = np.unique(np.concatenate([np.linspace(a, b, 9) for a, b in pairwise(lines)]))
-    back = FreeCurvature.from_profile(np.column_stack([places, free.height(places)]), lines)
+    back = FreeCurvature.from_profile(np.column_stack([places, free.height(places)]), lines, pieces=1)
     assert back.crown_per_mm == pytest.approx(free.crown_per_mm, abs=1e-9)
     assert back.kinks_rad == pytest.approx(free.kinks_rad, abs=1e-7)
+
+
+def test_uneven_curvature_is_followed_in_pieces():
+    places = np.linspace(-100, 100, 81)
+    height = 1e-9 * (100.0**4 - places**4)
+    one, four = (
+        FreeCurvature.from_profile(np.column_stack([places, height]), (-100, 100), n).height(places)
+        for n in (1, 4)
+    )
+    assert np.max(np.abs(four - height)) < 0.02 * np.ptp(height) < 0.2 * np.max(np.abs(one - height))
+    with pytest.raises(InputError, match="3 or more"):
+        FreeCurvature.from_profile(np.column_stack([places[::20], height[::20]]), (-100, 100))
 
 
 @settings(max_examples=40, deadline=None)

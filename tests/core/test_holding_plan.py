@@ -207,6 +207,7 @@ def test_top_without_a_frame_is_told_what_it_needs():
     assert not plans[0].found and plans[0].placed == ()
     assert any("no rail can take it" in problem for problem in plans[0].problems)
     assert any("battens" in sentence for sentence in plans[0].what_would)
+    assert any("breadboard ends" in sentence for sentence in plans[0].what_would)
 
 
 @pytest.mark.parametrize("flatness", [2.0, 3.0])
