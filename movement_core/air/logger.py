@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import NDArray
 
-from movement_core.air.logger_review import Finding, review
+from movement_core.air.logger_review import LoggerFinding, review
 from movement_core.air.logger_table import Layout, cells_of, decode, find_layout, lines_of, to_number
 from movement_core.air.logger_time import ORDERS, DateFields, seconds_of, settle_order, split_date
 from movement_core.errors import FileError, InputError
@@ -45,7 +45,7 @@ class LoggerRecord:
     temperature_c: Array
     rh_percent: Array
     lines: NDArray[np.int64]
-    findings: tuple[Finding, ...]
+    findings: tuple[LoggerFinding, ...]
     layout: Layout
     date_order: str
 
@@ -61,13 +61,13 @@ class _Rows:
     line: array[int] = field(default_factory=lambda: array("l"))
     dates: list[DateFields | int] = field(default_factory=list)
     date_lines: list[int] = field(default_factory=list)
-    unreadable: list[Finding] = field(default_factory=list)
+    unreadable: list[LoggerFinding] = field(default_factory=list)
     unreadable_count: int = 0
 
     def refuse(self, line: int, column: int, what: str) -> None:
         self.unreadable_count += 1
         if len(self.unreadable) < FINDINGS_A_KIND:
-            self.unreadable.append(Finding("left out", line, column, what))
+            self.unreadable.append(LoggerFinding("left out", line, column, what))
 
 
 def read_logger(
@@ -198,7 +198,7 @@ def _record(rows: _Rows, order: str, ordinals: NDArray[np.int64], layout: Layout
     findings = list(rows.unreadable)
     if rows.unreadable_count > len(findings):
         findings.append(
-            Finding("left out", 0, 0, f"and {rows.unreadable_count - len(findings)} more lines unread")
+            LoggerFinding("left out", 0, 0, f"and {rows.unreadable_count - len(findings)} more lines unread")
         )
     if layout.fahrenheit:
         temperature = (temperature - 32) / 1.8
@@ -222,10 +222,12 @@ def _record(rows: _Rows, order: str, ordinals: NDArray[np.int64], layout: Layout
                 todo="check which column is which and the unit: columns=…, temperature_unit=…",
             )
         findings += [
-            Finding("left out", int(line), column + 1, what) for line in lines[bad][:FINDINGS_A_KIND]
+            LoggerFinding("left out", int(line), column + 1, what) for line in lines[bad][:FINDINGS_A_KIND]
         ]
         if count > FINDINGS_A_KIND:
-            findings.append(Finding("left out", 0, column + 1, f"{what}: {count - FINDINGS_A_KIND} more"))
+            findings.append(
+                LoggerFinding("left out", 0, column + 1, f"{what}: {count - FINDINGS_A_KIND} more")
+            )
         keep &= ~bad
     seconds, temperature, rh, lines = seconds[keep], temperature[keep], rh[keep], lines[keep]
     seconds, temperature, rh, lines, more = review(seconds, temperature, rh, lines, name, FINDINGS_A_KIND)

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from movement_core.air.daily import DAYS, Air, DailyAir, days_from_months, month_of_day
 from movement_core.air.emc import equilibrium_moisture
 from movement_core.air.logger import LoggerRecord
-from movement_core.air.logger_review import Finding
+from movement_core.air.logger_review import LoggerFinding
 from movement_core.air.year import MONTHS, Year
 from movement_core.errors import InputError
 
@@ -40,7 +40,7 @@ class LoggedDays:
     temperature_c: Array
     rh_percent: Array
     hours: NDArray[np.int64]
-    findings: tuple[Finding, ...]
+    findings: tuple[LoggerFinding, ...]
 
     @property
     def moisture(self) -> Array:
@@ -80,7 +80,9 @@ def logged_days(record: LoggerRecord) -> LoggedDays:
     findings = record.findings
     if missing:
         findings += (
-            Finding("few", 0, 0, f"{missing} of {size} days have readings in fewer than {needed:.0f} hours"),
+            LoggerFinding(
+                "few", 0, 0, f"{missing} of {size} days have readings in fewer than {needed:.0f} hours"
+            ),
         )
     first = UNIX_EPOCH + datetime.timedelta(days=int(day[0]))
     return LoggedDays(record.name, first, means[0], means[1], hours.astype(np.int64), findings)

@@ -27,7 +27,7 @@ WORST_DISORDER = 0.02  # share of steps backward beyond which the clock cannot b
 
 
 @dataclass(frozen=True)
-class Finding:
+class LoggerFinding:
     """Something odd in a logger's file.
 
     Attributes
@@ -59,15 +59,15 @@ def spoken(second: int | np.int64) -> str:
 
 def review(
     seconds: Whole, temperature: Array, rh: Array, lines: Whole, name: str, most: int
-) -> tuple[Whole, Array, Array, Whole, list[Finding]]:
+) -> tuple[Whole, Array, Array, Whole, list[LoggerFinding]]:
     """Readings in rising time without repeats, and the findings; at most ``most`` of each kind written out."""
-    findings: list[Finding] = []
+    findings: list[LoggerFinding] = []
     if seconds.size == 0:
         raise FileError("no usable reading", where=name, allowed="at least one reading")
     seconds, temperature, rh, lines = _sorted(seconds, temperature, rh, lines, name, findings, most)
     seconds, temperature, rh, lines = _without_repeats(seconds, temperature, rh, lines, findings, most)
     if seconds.size < 2:
-        findings.append(Finding("few", int(lines[0]), 0, "a single reading"))
+        findings.append(LoggerFinding("few", int(lines[0]), 0, "a single reading"))
         return seconds, temperature, rh, lines, findings
     steps = np.diff(seconds)
     usual = float(np.median(steps))
@@ -91,16 +91,27 @@ def review(
 
 
 def _tell(
-    findings: list[Finding], kind: str, places: Whole, lines: Whole, most: int, words: Callable[[int], str]
+    findings: list[LoggerFinding],
+    kind: str,
+    places: Whole,
+    lines: Whole,
+    most: int,
+    words: Callable[[int], str],
 ) -> None:
     for i in places[:most]:
-        findings.append(Finding(kind, int(lines[i]), 0, words(int(i))))
+        findings.append(LoggerFinding(kind, int(lines[i]), 0, words(int(i))))
     if places.size > most:
-        findings.append(Finding(kind, 0, 0, f"{kind}: {places.size - most} more"))
+        findings.append(LoggerFinding(kind, 0, 0, f"{kind}: {places.size - most} more"))
 
 
 def _sorted(
-    seconds: Whole, temperature: Array, rh: Array, lines: Whole, name: str, findings: list[Finding], most: int
+    seconds: Whole,
+    temperature: Array,
+    rh: Array,
+    lines: Whole,
+    name: str,
+    findings: list[LoggerFinding],
+    most: int,
 ) -> tuple[Whole, Array, Array, Whole]:
     steps = np.diff(seconds)
     backward = int((steps < 0).sum())
@@ -108,7 +119,7 @@ def _sorted(
         return seconds, temperature, rh, lines
     if backward > 0.9 * np.count_nonzero(steps):
         seconds, temperature, rh, lines = seconds[::-1], temperature[::-1], rh[::-1], lines[::-1]
-        findings.append(Finding("order", int(lines[-1]), 0, "newest reading first: turned round"))
+        findings.append(LoggerFinding("order", int(lines[-1]), 0, "newest reading first: turned round"))
         steps = np.diff(seconds)
         backward = int((steps < 0).sum())
     if backward > max(3, WORST_DISORDER * seconds.size):
@@ -133,7 +144,7 @@ def _sorted(
 
 
 def _without_repeats(
-    seconds: Whole, temperature: Array, rh: Array, lines: Whole, findings: list[Finding], most: int
+    seconds: Whole, temperature: Array, rh: Array, lines: Whole, findings: list[LoggerFinding], most: int
 ) -> tuple[Whole, Array, Array, Whole]:
     again = np.concatenate([[False], np.diff(seconds) == 0])
     if not again.any():
@@ -150,7 +161,7 @@ def _without_repeats(
 
 
 def _stuck(
-    findings: list[Finding],
+    findings: list[LoggerFinding],
     same: Bools,
     seconds: Whole,
     lines: Whole,
@@ -171,7 +182,7 @@ def _stuck(
         if found <= most:
             hours = (seconds[end] - seconds[start]) / 3600
             findings.append(
-                Finding(
+                LoggerFinding(
                     "stuck",
                     int(lines[start]),
                     0,

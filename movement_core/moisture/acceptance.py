@@ -15,7 +15,7 @@ from movement_core.air.bounds import within
 from movement_core.air.daily import Air, daily_moisture
 from movement_core.moisture.events import BoardInAir, days_to_come_within
 from movement_core.moisture.marching import DEFAULT_CELLS, March, grid, march
-from movement_core.moisture.meter import mean_of_core_and_skin, parabolic_profile
+from movement_core.moisture.meter import METER_SD, mean_of_core_and_skin, parabolic_profile
 
 WITHIN_MC = 2.0  # percent points from the moisture in use (common practice)
 CORE_TO_SKIN_MC = (
@@ -34,7 +34,9 @@ class Acceptance:
     mean_mc, target_mc : percent, of the stock and of its use. core_minus_skin_mc : percent.
     home_range_mc : driest and wettest of the home's year, percent.
     days_to_wait : in the room given, until both hold; None if they never do within two years there.
-    room_mc : what the room would bring it to. notes : what was taken for granted.
+    room_mc : what the room would bring it to.
+    doubtful : the readings' own error could turn the verdict on the mean.
+    notes : what was taken for granted.
     """
 
     ready: bool
@@ -45,6 +47,7 @@ class Acceptance:
     home_range_mc: tuple[float, float]
     days_to_wait: float | None
     room_mc: float
+    doubtful: bool
     notes: tuple[str, ...] = ()
 
 
@@ -56,6 +59,7 @@ def acceptance(
     *,
     within_mc: float = WITHIN_MC,
     core_to_skin_mc: float = CORE_TO_SKIN_MC,
+    reading_sd_mc: float = METER_SD,
 ) -> Acceptance:
     """Judge stock by its core and skin moisture, and say how long it must wait in the room it lies in.
 
@@ -63,7 +67,8 @@ def acceptance(
     ----------
     stock : the board and the room it waits in (stickered: both faces bare).
     home : the year it is meant for. core_mc, skin_mc : percent; no skin given: taken as even, and said.
-    within_mc, core_to_skin_mc : tolerances, percent points.
+    within_mc, core_to_skin_mc : tolerances, percent points. reading_sd_mc : standard deviation of the
+        readings (``MoistureReading.sd``).
     """
     core = float(within(core_mc, "core moisture", 0.0, 30.0, "%"))
     skin = core if skin_mc is None else float(within(skin_mc, "skin moisture", 0.0, 30.0, "%"))
@@ -91,6 +96,8 @@ def acceptance(
         (float(year.min()), float(year.max())),
         wait,
         stock.air_mc,
+        abs(abs(mean - target) - tolerance)
+        < float(within(reading_sd_mc, "doubt of the readings", 0.0, 10.0, "%")),
         () if skin_mc is not None else ("no skin reading: taken as even from core to skin",),
     )
 

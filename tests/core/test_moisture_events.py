@@ -159,6 +159,9 @@ def test_acceptance() -> None:
     hopeless = acceptance(BoardInAir(27, 0.65, 15, 80), HOME, 14, 14)
     assert hopeless.days_to_wait is None and hopeless.room_mc > 14
     assert acceptance(shop, HOME, 8.5).notes
+    edge = good.target_mc + 1.8
+    assert acceptance(shop, HOME, edge, edge).doubtful
+    assert not acceptance(shop, HOME, edge, edge, reading_sd_mc=0.1).doubtful
 
 
 def test_compression_set_begins_past_the_crushing_strain() -> None:

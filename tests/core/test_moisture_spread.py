@@ -8,6 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from movement_core.errors import InputError
+from movement_core.moisture.learned import learned_coefficient
 from movement_core.moisture.spread import (
     Uncertain,
     between,
@@ -143,3 +144,22 @@ def test_bad_input_is_refused() -> None:
     ):
         with pytest.raises(InputError):
             call()
+
+
+def test_a_lot_is_learned_from_its_own_movement() -> None:
+    """Against sampling: lots drawn from the species, measured with error; the learned value is unbiased for
+    them.
+    """
+    lively = learned_coefficient(0.0035, 500, -9.0, -4.0, mc_change_sd=0.2)
+    assert 0.0035 < lively.value < 9 / 500 / 4 and lively.sd < 0.15 * 0.0035
+    vague = learned_coefficient(0.0035, 500, -9.0, -4.0, mc_change_sd=4.0)
+    assert vague.value < lively.value and vague.sd > lively.sd
+    rng = np.random.default_rng(4)
+    misses = []
+    for lot in rng.normal(0.0035, 0.15 * 0.0035, 400):
+        seen = lot * 500 * (-4 + rng.normal(0, 0.5)) + rng.normal(0, 0.07)
+        learned = learned_coefficient(0.0035, 500, seen, -4, mc_change_sd=0.5)
+        misses.append((learned.value - lot) / learned.sd)
+    assert abs(np.mean(misses)) < 0.15 and np.std(misses) == pytest.approx(1, abs=0.15)
+    with pytest.raises(InputError, match="sign"):
+        learned_coefficient(0.0035, 500, 9.0, -4.0, mc_change_sd=0.3)
