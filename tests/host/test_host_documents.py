@@ -111,9 +111,8 @@ def test_step_with_several_roots(doc, tmp_path):
             (210, 350, 10),
         ]
         assert sorted(round(volume(leaf), 3) for leaf in reading.leaves) == [800000, 820000, 840000]
-        if host_version() >= (1, 0, 0):  # 0.20 keeps no names
-            texts = {text for leaf in reading.leaves for text in read_tags(leaf).texts}
-            assert {"Deckel wood{oak}", "Mitte", "Boden größer"} <= texts
+        texts = {text for leaf in reading.leaves for text in read_tags(leaf).texts}
+        assert {"Deckel wood{oak}", "Mitte", "Boden größer"} <= texts
         assert len({leaf.name for leaf in reading.leaves}) == 3
 
 
