@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 Array = NDArray[np.float64]
 
 LIFT_MM = 0.05  # a gap a maker can find with a thin feeler (own)
+ROCK_MM = 0.3  # a gap under a top that is felt as rocking (own)
 
 DEEP_BENDING = "bent by more than half its thickness: beyond thin-plate theory, forces are a guess"
 DEEP_CUP = "free cup more than half its thickness: a curved panel is stiffer than shown, forces are too low"
@@ -132,7 +133,9 @@ def surface_result(
     rigid = np.abs(coefficients[list(trial.rigid[:3])])
     if carried and np.max(rigid) > max(0.1 * max(plate.length_mm, plate.width_mm), 3 * np.ptp(free)):
         flags.append(TIPS)
-    if carried and _narrowest(loaded) < 0.1 * min(plate.length_mm, plate.width_mm):
+    stands_off = bool(np.max(contact_gap_mm, initial=0.0) > ROCK_MM) or not len(contact_gap_mm)
+    narrow = len(loaded) > 0 and _narrowest(loaded) < 0.1 * min(plate.length_mm, plate.width_mm)
+    if carried and narrow and stands_off:
         flags.append(ROCKS)
     return Held(
         case.name,

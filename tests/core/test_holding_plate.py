@@ -143,6 +143,14 @@ def test_the_same_top_in_the_damp_is_not_held_by_its_ends():
     assert max(lift.gap_mm for lift in held.lifted) > 1.0
 
 
+def test_a_hair_of_hollow_is_not_called_rocking():
+    (hair,) = hold(TRIAL, [], [LoadCase("", FreeCurvature.even(600, -4e-6))])
+    assert ROCKS not in hair.flags
+    weightless = prepare(Plate(1100, 600, 20, OAK), frame(1100, 600))
+    (flat,) = hold(weightless, ENDS, [LoadCase("", FreeCurvature.even(600, 0.0))])
+    assert flat.flags == ()
+
+
 def test_mixed_faces_need_more_than_end_anchors():
     """Alternating boards, the same curvature each: the ends alone leave waves that six more take out."""
     mixed = LoadCase("", FreeCurvature((-300, -100, 100, 300), (2e-4, -2e-4, 2e-4)))
