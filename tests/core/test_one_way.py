@@ -44,7 +44,12 @@ EXTENSION_MAY = {
 }
 """Rooms of the extension, and the rooms of the extension that each may import besides itself."""
 
-BEFORE_SET_UP = {"workbench_pkg.__main__", "workbench_pkg.setup", "workbench_pkg.batch.cli"}
+BEFORE_SET_UP = {
+    "workbench_pkg.__main__",
+    "workbench_pkg.setup",
+    "workbench_pkg.batch.cli",
+    "workbench_pkg.batch.words",
+}
 """Modules that run before numpy is known to be there: standard library and one another, nothing else."""
 
 ONLY_INSIDE_FUNCTIONS = {("objects", "views")}

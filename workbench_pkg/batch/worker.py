@@ -75,6 +75,25 @@ def _demo(job: dict[str, Any]) -> dict[str, Any]:
     return {"files": [str(path) for path in build_demo(Path(job["folder"]))]}
 
 
+def _stock(job: dict[str, Any]) -> dict[str, Any]:
+    from movement_core.sheet.stock import judge_stock, stock_text
+    from movement_core.wood import find_species
+
+    entry = judge_stock(
+        find_species(job["wood"]),
+        job["thickness"],
+        job["readings"],
+        _settings(job).year,
+        (job["room"][0], job["room"][1]),
+        skin_mc=job["skin"],
+        meter=job["meter"],
+        wood_temperature_c=job["wood_temperature"],
+        species_correction=job["species_correction"],
+        set_gravity=job["set_gravity"],
+    )
+    return {"stock": entry, "text": stock_text(entry)}
+
+
 def _woods(job: dict[str, Any]) -> dict[str, Any]:
     from movement_core.sheet.listing import list_species
 
@@ -98,6 +117,7 @@ JOBS = {
     "annotate": _annotate,
     "arrange": _arrange,
     "demo": _demo,
+    "stock": _stock,
     "woods": _woods,
     "years": _years,
     "places": _places,
