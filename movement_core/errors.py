@@ -1,10 +1,7 @@
 """One family of errors: each says what is wrong, where, what is allowed and what to do.
 
->>> raise InputError("relative humidity 140 is impossible", where="month 3",
-...                  allowed="0 to 100 %", todo="check the column order")
-Traceback (most recent call last):
-...
-movement_core.errors.InputError: month 3: relative humidity 140 is impossible. Allowed: 0 to 100 %. To do: check the column order.
+>>> print(InputError("humidity 140 is impossible", where="month 3", allowed="0 to 100 %", todo="check the columns"))
+month 3: humidity 140 is impossible. Allowed: 0 to 100 %. To do: check the columns.
 """
 
 from __future__ import annotations
@@ -34,7 +31,7 @@ class InputError(HeartsideError, ValueError):
     """A value that cannot be used: a number out of range, an unknown word, a shape that does not fit."""
 
 
-class UnknownName(InputError, LookupError):
+class UnknownName(InputError, LookupError):  # noqa: N818  (reads as what it is)
     """A species, place, finish or kind that is in none of the tables; carries the nearest names."""
 
     def __init__(self, what: str, *, nearest: tuple[str, ...] = (), **more: str) -> None:
