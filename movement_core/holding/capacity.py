@@ -15,8 +15,8 @@ LEAVE_MM = (
     4.0  # wood to leave between the point and the show face (common practice; pilot and dimple included)
 )
 
-WOOD_SCREW = Source("Wood Handbook, FPL-GTR-190", "ch. 8, Eq. 8-10, wood screws in side grain", RECALLED)
-LAG_SCREW = Source("Wood Handbook, FPL-GTR-190", "ch. 8, Eq. 8-16, lag screws in side grain", RECALLED)
+WOOD_SCREW = Source("Wood Handbook, FPL-GTR-190", "ch. 8, wood screws, withdrawal from side grain", RECALLED)
+LAG_SCREW = Source("Wood Handbook, FPL-GTR-190", "ch. 8, lag screws, withdrawal from side grain", RECALLED)
 
 
 def wood_screw_withdrawal_n(gravity_12: float, shank_mm: float, thread_mm: float) -> float:

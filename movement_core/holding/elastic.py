@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import difflib
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from movement_core.errors import InputError, UnknownName
 from movement_core.holding.model import Elastic
-from movement_core.sources import Source
+from movement_core.sources import DERIVED, Source
 from movement_core.tables import number, rows
 
 # Handbook bending moduli are from mid-span loading and hold some shear; the handbook raises them by 10 % for
@@ -34,6 +34,37 @@ class ElasticRatios:
     mu_tl: float | None
     source: Source
 
+    def filled_from(self, other: ElasticRatios) -> ElasticRatios:
+        """What was not published taken from another row; the source then names both."""
+        gaps = [name for name in _FIGURES if getattr(self, name) is None and getattr(other, name) is not None]
+        if not gaps:
+            return self
+        locator = f"{self.source.locator}; {', '.join(gaps)} from {other.species}"
+        known = Source(self.source.title, locator, DERIVED)
+        return replace(self, source=known, **{name: getattr(other, name) for name in gaps})
+
+
+_FIGURES = ("et", "er", "glr", "glt", "grt", "mu_lr", "mu_lt", "mu_rt", "mu_tr", "mu_rl", "mu_tl")
+_COLUMNS = ("et_el", "er_el", "glr_el", "glt_el", "grt_el", *_FIGURES[5:])
+
+
+def typical_ratios(group: str) -> ElasticRatios:
+    """Means of all rows of a group, "hardwood" or "softwood" (balsa left out): for a wood without a row.
+
+    Derived, and rough: single woods lie some 30 % to either side. Say so where the answer is shown.
+    """
+    chosen = [row for row in rows("elastic_ratios") if row["group"] == group and row["species"] != "Balsa"]
+    if not chosen:
+        raise InputError(f"group {group!r}", where="elastic ratios", allowed="hardwood or softwood")
+    means = {}
+    for name, column in zip(_FIGURES, _COLUMNS):
+        known = [value for value in (number(row[column]) for row in chosen) if value is not None]
+        means[name] = sum(known) / len(known)
+    source = Source(
+        "Wood Handbook, FPL-GTR-190", f"Tables 5-1 and 5-2, means of {len(chosen)} {group}s", DERIVED
+    )
+    return ElasticRatios(f"typical {group}", source=source, **means)
+
 
 def elastic_ratios(species: str) -> ElasticRatios:
     """The handbook's row for a species.
@@ -52,17 +83,14 @@ def elastic_ratios(species: str) -> ElasticRatios:
             nearest=tuple(table[name]["species"] for name in near),
             where="elastic ratios",
             allowed=", ".join(table[name]["species"] for name in near) or "the species of elastic_ratios.csv",
-            todo="name a like wood's row",
+            todo="name a like wood's row, or use typical_ratios knowingly",
         )
     known = row["ratios_provenance"] or row["poisson_provenance"]
     if "recalled" in (row["ratios_provenance"], row["poisson_provenance"]):
         known = "recalled"
-    columns = ("et_el", "er_el", "glr_el", "glt_el", "grt_el")
-    more = ("mu_lr", "mu_lt", "mu_rt", "mu_tr", "mu_rl", "mu_tl")
     source = Source("Wood Handbook, FPL-GTR-190", "Tables 5-1 and 5-2, pp. 5-2, 5-3", known)
-    et, er, glr, glt, grt = (number(row[column]) for column in columns)
-    lr, lt, rt, tr, rl, tl = (number(row[column]) for column in more)
-    return ElasticRatios(row["species"], et, er, glr, glt, grt, lr, lt, rt, tr, rl, tl, source)
+    figures = {name: number(row[column]) for name, column in zip(_FIGURES, _COLUMNS)}
+    return ElasticRatios(row["species"], source=source, **figures)
 
 
 def board_elastic(ratios: ElasticRatios, moe_mpa: float, ring_angle_deg: float = 0.0) -> Elastic:
@@ -108,7 +136,7 @@ def board_elastic(ratios: ElasticRatios, moe_mpa: float, ring_angle_deg: float =
             f"no published {', '.join(missing)} for {ratios.species}",
             where=f"elastic constants at a ring angle of {ring_angle_deg:g}°",
             allowed="flat-sawn (0°) needs E_T, G_LT, mu_LT; quarter-sawn (90°) E_R, G_LR, mu_LR; between, all",
-            todo="use the flat- or quarter-sawn figure knowingly, or a like wood's row",
+            todo="fill the gap from a like wood or typical_ratios with filled_from, or use the nearer pure cut",
         )
     compliance = poisson = shear = 0.0
     if c > 1e-3:

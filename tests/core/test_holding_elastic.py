@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from movement_core.errors import InputError, UnknownName
-from movement_core.holding.elastic import board_elastic, elastic_ratios
+from movement_core.holding.elastic import board_elastic, elastic_ratios, typical_ratios
 from movement_core.tables import rows
 
 
@@ -54,3 +54,23 @@ def test_every_row_says_how_it_is_known():
     for row in rows("elastic_ratios"):
         known = {row["ratios_provenance"], row["poisson_provenance"]}
         assert known - {""} <= {"read", "recalled"} and known != {""}
+
+
+def test_gap_is_filled_only_when_asked_and_says_from_where():
+    white, red = elastic_ratios("Oak, white"), elastic_ratios("Oak, red")
+    filled = white.filled_from(red)
+    assert filled.glt == red.glt and filled.et == white.et
+    assert "glt from Oak, red" in str(filled.source) and "derived" in str(filled.source)
+    assert board_elastic(filled, 12300).shear_mpa == pytest.approx(1.1 * 12300 * 0.081)
+    assert red.filled_from(white) is red  # nothing white oak could add
+
+
+@pytest.mark.parametrize("group", ["hardwood", "softwood"])
+def test_typical_ratios_lie_among_the_woods_they_stand_for(group):
+    typical = typical_ratios(group)
+    mine = [float(r["et_el"]) for r in rows("elastic_ratios") if r["group"] == group and r["et_el"]]
+    assert min(mine) < typical.et < max(mine)
+    for angle in (0, 30, 60, 90):
+        assert board_elastic(typical, 11000, angle).e_across_mpa > 0
+    with pytest.raises(InputError, match="hardwood or softwood"):
+        typical_ratios("grass")
