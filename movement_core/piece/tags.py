@@ -15,7 +15,7 @@ import csv
 import difflib
 import io
 import re
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -396,3 +396,39 @@ def without_tag(text: str) -> str:
     end = text.find("}", match.end())
     rest = text[: match.start()] + (text[end + 1 :] if end >= 0 else "")
     return " ".join(rest.split()) or text
+
+
+def turned(tags: Tags, turn: Sequence[Sequence[float]], of: str) -> Tags:
+    """Tags said of another object, in the axes of this one.
+
+    ``turn`` (3, 3): a direction of the other's axes, as a row, times ``turn`` is the direction here. Where its
+    determinant is negative a mirror lies between the two, and the section frame's x runs the other way. ``of`` names
+    the other object in the places where things were said.
+    """
+    rows = [[float(v) for v in row] for row in turn]
+
+    def direction(vector: Vector | None) -> Vector | None:
+        if vector is None:
+            return None
+        x, y, z = (sum(vector[i] * rows[i][j] for i in range(3)) for j in range(3))
+        return (x, y, z)
+
+    (a, b, c), (d, e, f), (g, h, i) = rows
+    mirrored = a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g) < 0
+    sign = -1.0 if mirrored else 1.0
+
+    def point(pair: tuple[float, float] | None) -> tuple[float, float] | None:
+        return None if pair is None else (sign * pair[0], pair[1])
+
+    points = tags.ring_points_mm
+    return replace(
+        tags,
+        grain=direction(tags.grain),
+        show=direction(tags.show),
+        heart=tags.heart if tags.heart is None or isinstance(tags.heart, str) else direction(tags.heart),
+        pith_mm=point(tags.pith_mm),
+        far_pith_mm=point(tags.far_pith_mm),
+        ring_points_mm=None if points is None else tuple((sign * x, y) for x, y in points),
+        grain_slope=None if tags.grain_slope is None else sign * tags.grain_slope,
+        said={word: f"{place} of {of}" for word, place in tags.said.items()},
+    )

@@ -14,6 +14,7 @@ from movement_core.piece.tags import (
     tags_from_properties,
     tags_from_table,
     tags_from_text,
+    turned,
     without_tag,
 )
 from movement_core.wood import find_species
@@ -148,3 +149,13 @@ def test_a_table_says_which_column_and_line_is_wrong():
 def test_text_without_a_tag_says_nothing():
     tags = tags_from_text("p", "driftwood lamp", "label")
     assert not tags.said and not tags.problems and without_tag("driftwood lamp") == "driftwood lamp"
+
+
+def test_tags_of_another_object_turn_with_its_axes_and_flip_in_a_mirror():
+    tags = tags_from_text("p", "wood{white oak; grain x; heart +z; pith 5 60; slope 0.02}", "label")
+    quarter_turn = [[0, 1, 0], [-1, 0, 0], [0, 0, 1]]
+    one = turned(tags, quarter_turn, "'Board'")
+    assert one.grain == (0, 1, 0) and one.heart == (0, 0, 1) and one.pith_mm == (5, 60)
+    assert one.said["grain"] == "label of 'Board'"
+    mirror = turned(tags, [[1, 0, 0], [0, -1, 0], [0, 0, 1]], "'Board'")
+    assert mirror.grain == (1, 0, 0) and mirror.pith_mm == (-5, 60) and mirror.grain_slope == -0.02

@@ -152,3 +152,21 @@ def test_instances_of_a_link_array_move_with_their_own_place(doc):
     assert [solved.part.frame.centre[0] for solved in answer.piece.parts] == pytest.approx([350, 450, 550])
     assert len({entry["key"] for entry in answer.entry["parts"]}) == 3
     assert all(entry["today_mm"] for entry in answer.entry["parts"])
+
+
+def test_a_board_keeps_its_tag_when_a_mortise_is_cut_into_it(doc):
+    top = board(doc, "Top", (1000, 140, 22))
+    tag([top], species="white oak", grain="x", pith=(0, -60), built=9)
+    tool = board(doc, "Mortise", (60, 20, 22), (100, 50, 0))
+    cut = doc.addObject("Part::Cut", "Cut")
+    cut.Base, cut.Tool = top, tool
+    cut.Label = "Top with mortise"
+    doc.recompute()
+    (part,) = check_document(doc)["parts"]
+    assert part["name"] == "Top with mortise" and part["missing"] == []
+    assert part["facts"]["species"]["reason"] == "property HeartsideSpecies of 'Top'"
+    plain = board(doc, "Plain", (1000, 140, 22), (0, 300, 0))
+    tag([plain], species="white oak", grain="x", pith=(0, -60), built=9)
+    doc.recompute()
+    other = next(p for p in check_document(doc)["parts"] if p["name"] == "Plain")
+    assert (part["today_mm"], part["cup"]["driest_mm"]) == (other["today_mm"], other["cup"]["driest_mm"])

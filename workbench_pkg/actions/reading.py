@@ -15,11 +15,13 @@ from movement_core.piece.tags import (
     merge,
     tags_from_properties,
     tags_from_text,
+    turned,
     without_tag,
 )
+from workbench_pkg.host.ancestry import inherited_tags
 from workbench_pkg.host.leaves import Leaf, read_leaves
 from workbench_pkg.host.shapes import extents, outline
-from workbench_pkg.host.tagging import read_tags
+from workbench_pkg.host.tagging import RawTags, read_tags
 
 
 @dataclass(frozen=True, eq=False)
@@ -75,11 +77,17 @@ def _measure(leaf: Leaf) -> Measure:
 
 def _tags(leaf: Leaf, name: str, table: dict[str, Tags]) -> Tags:
     try:
-        raw = read_tags(leaf)
+        said = _understood(name, read_tags(leaf))
+        made_from = [(one, _understood(name, one.tags)) for one in inherited_tags(leaf)]
     except InputError as error:
         return Tags(problems=(TagProblem(name, "", str(error)),))
-    said = [tags_from_properties(name, raw.properties)]
-    said += [tags_from_text(name, text, "label") for text in raw.texts]
     if name in table:
         said.append(table.pop(name))
+    for one, tags in made_from:
+        said += [turned(each, one.turn.tolist(), repr(without_tag(one.name))) for each in tags]
     return merge(*said)
+
+
+def _understood(name: str, raw: RawTags) -> list[Tags]:
+    texts = [tags_from_text(name, text, "label") for text in raw.texts]
+    return [tags_from_properties(name, raw.properties), *texts]
