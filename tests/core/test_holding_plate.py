@@ -319,3 +319,14 @@ def test_panel_from_the_rings_held_nowhere_keeps_its_chained_profile():
     (held,) = hold(prepare(Plate(1000, 2 * half, 20, OAK)), [], [LoadCase("driest", free)])
     assert held.out_of_flat_mm == pytest.approx(float(shape.out_of_flat_mm), rel=0.005)
     assert held.out_of_flat_mm == pytest.approx(0.889, rel=0.02)
+
+
+def test_ends_of_different_cup_blend_along_the_top():
+    near, far = FreeCurvature.even(600, 1e-4), FreeCurvature.even(600, -1e-4)
+    (held,) = hold(prepare(TOP), [], [LoadCase("", near, far)])
+    middle = held.height_mm[:, 20] - (held.height_mm[:, 0] + held.height_mm[:, -1]) / 2
+    rise = 1e-4 * 600**2 / 8
+    assert middle == pytest.approx(np.linspace(rise, -rise, len(held.along_mm)), abs=1e-6)
+    (same,) = hold(TRIAL, ENDS, [LoadCase("", near, near)])
+    (plain,) = hold(TRIAL, ENDS, [LoadCase("", near)])
+    assert same.anchor_force_n == pytest.approx(plain.anchor_force_n, rel=1e-9)
