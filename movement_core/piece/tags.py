@@ -1,21 +1,15 @@
-"""What the user has said about a part: read from typed properties, from a short line of text, or from a CSV file.
+"""What the user has said about a part: the words, their values, and the tags they come to.
 
-The line of text stands anywhere in a label or description::
-
-    Top board 1 wood{white oak; grain x; heart show; pith 0 80; built 9 %}
-
-Items are separated by semicolons. The first names the species or material; each other one is a word and its
-value (a space, a colon or an equals sign between). Every word is listed in ``WORDS``. A bad item costs only
-itself: it becomes a ``TagProblem`` that names the part, the word and the nearest right one.
+Every word is listed in ``WORDS``, and the typed property that says the same in ``PROPERTY_WORDS``. A bad item costs
+only itself: it becomes a ``TagProblem`` that names the part, the word and the nearest right one. How words reach us
+(properties, a line of text, a table) stands in ``tag_sources``.
 """
 
 from __future__ import annotations
 
-import csv
 import difflib
-import io
 import re
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -128,7 +122,7 @@ def _choice(choices: tuple[str, ...], what: str) -> Callable[[str], str]:
         word = text.strip().lower()
         if word not in choices:
             raise InputError(
-                f"{text!r} is no {what}", allowed=", ".join(choices), todo=_did_you_mean(word, choices)
+                f"{text!r} is no {what}", allowed=", ".join(choices), todo=did_you_mean(word, choices)
             )
         return word
 
@@ -145,7 +139,7 @@ def _heart(text: str) -> str | Vector:
         raise InputError(
             f"{text!r} is no side of the part",
             allowed="show, back, or a direction such as +z in the object's own axes",
-            todo=_did_you_mean(word, ("show", "back")),
+            todo=did_you_mean(word, ("show", "back")),
         ) from None
 
 
@@ -193,7 +187,7 @@ WORDS: dict[str, tuple[str, Callable[[str], Any]]] = {
 }
 
 
-def _did_you_mean(word: str, choices: Iterable[str]) -> str:
+def did_you_mean(word: str, choices: Iterable[str]) -> str:
     near = difflib.get_close_matches(word, list(choices), 1, 0.5)
     return f"did you mean {near[0]!r}?" if near else ""
 
@@ -212,7 +206,7 @@ def tags_from_words(part: str, said: Mapping[str, str], where: str) -> Tags:
                 raise InputError(
                     f"{word!r} is not a word of ours",
                     allowed=", ".join(WORDS),
-                    todo=_did_you_mean(word, WORDS),
+                    todo=did_you_mean(word, WORDS),
                 )
             name, parse = WORDS[word]
             parsed = parse(value)
@@ -239,59 +233,6 @@ def replace_where(error: InputError, where: str) -> InputError:
     return InputError(error.what, where=where, allowed=error.allowed, todo=error.todo)
 
 
-_SIGIL = re.compile(r"\bwood\s*\{", re.IGNORECASE)
-
-
-def tags_from_text(part: str, text: str, where: str) -> Tags:
-    """Tags from a label or description; a text without ``wood{`` says nothing."""
-    match = _SIGIL.search(text)
-    if match is None:
-        return Tags()
-    end = text.find("}", match.end())
-    if end < 0:
-        problem = f"{where}: the tag {text[match.start() :]!r} has no closing brace. To do: end it with '}}'."
-        return Tags(problems=(TagProblem(part, "wood", problem),))
-    said, problems = _split_items(part, text[match.end() : end], where)
-    if _SIGIL.search(text, end):
-        problems.append(
-            TagProblem(part, "wood", f"{where}: a second wood{{…}} is ignored. To do: write one.")
-        )
-    tags = tags_from_words(part, said, where)
-    return replace(tags, problems=(*problems, *tags.problems))
-
-
-def _split_items(part: str, inside: str, where: str) -> tuple[dict[str, str], list[TagProblem]]:
-    said: dict[str, str] = {}
-    problems: list[TagProblem] = []
-    for position, item in enumerate(piece.strip() for piece in inside.split(";")):
-        if not item:
-            continue
-        match = re.match(r"(\w+)\s*[:=]?\s*(.*)", item)
-        word, value = (match.group(1).lower(), match.group(2)) if match else (item, "")
-        if position == 0 and (word not in WORDS or _is_species(item)):
-            word, value = "species", item
-        elif word not in WORDS:
-            near = _did_you_mean(word, WORDS)
-            message = f"{where}: {word!r} is not a word of ours. Allowed: {', '.join(WORDS)}."
-            problems.append(TagProblem(part, word, f"{message} {near}".rstrip()))
-            continue
-        if word in said:
-            problems.append(TagProblem(part, word, f"{where}: {word!r} is said twice; the first counts."))
-            continue
-        said[word] = value
-    return said, problems
-
-
-def _is_species(text: str) -> bool:
-    try:
-        find_species(text)
-    except InputError:
-        return False
-    return True
-
-
-# ---- the three ways in ----------------------------------------------------------------------------------
-
 PROPERTY_WORDS = {
     "HeartsideSpecies": "species",
     "HeartsideGrain": "grain",
@@ -312,123 +253,3 @@ PROPERTY_WORDS = {
     "HeartsideFitted": "fitted",
     "HeartsideBuilt": "built",
 }  # the typed properties of an object, and the word that says the same in text
-
-
-def tags_from_properties(part: str, properties: Mapping[str, object]) -> Tags:
-    """Tags from typed properties (name → plain value); an empty text is *not said*."""
-    said = {}
-    for name, value in properties.items():
-        text = " ".join(f"{float(v)!r}" for v in value) if isinstance(value, (list, tuple)) else str(value)
-        if name in PROPERTY_WORDS and text.strip():
-            said[PROPERTY_WORDS[name]] = text
-    tags = tags_from_words(part, said, "property")
-    names = {word: name for name, word in PROPERTY_WORDS.items()}
-    return replace(tags, said={w: f"property {names[w]}" if w in said else p for w, p in tags.said.items()})
-
-
-def tags_from_table(text: str, name: str) -> tuple[dict[str, Tags], tuple[TagProblem, ...]]:
-    """Tags by part name from CSV text: a column ``part``, and a column for each word used.
-
-    Returns the tags and the problems of the table itself. Comma or semicolon, found from the heading.
-
-    Raises
-    ------
-    InputError : no heading with a column ``part``.
-    """
-    lines = text.lstrip("\ufeff").splitlines()
-    heading = lines[0] if lines else ""
-    delimiter = ";" if heading.count(";") > heading.count(",") else ","
-    reader = csv.reader(io.StringIO("\n".join(lines)), delimiter=delimiter)
-    columns = [column.strip().lower() for column in next(reader, [])]
-    if "part" not in columns:
-        raise InputError(
-            f"the heading {heading[:80]!r} has no column 'part'",
-            where=f"{name}, line 1",
-            allowed="a column 'part' and any of: " + ", ".join(WORDS),
-            todo="write the heading in the first line",
-        )
-    problems = [
-        TagProblem(
-            "",
-            column,
-            f"{name}, line 1: {column!r} is not a word of ours. {_did_you_mean(column, WORDS)}".rstrip(),
-        )
-        for column in columns
-        if column not in ("part", *WORDS)
-    ]
-    result: dict[str, Tags] = {}
-    for cells in reader:
-        row = dict(zip(columns, (cell.strip() for cell in cells)))
-        part = row.pop("part", "")
-        where = f"{name}, line {reader.line_num}"
-        if not part:
-            if any(row.values()):
-                problems.append(TagProblem("", "part", f"{where}: the row names no part."))
-            continue
-        if part in result:
-            problems.append(
-                TagProblem(part, "part", f"{where}: {part!r} stands here twice; the first counts.")
-            )
-            continue
-        result[part] = tags_from_words(part, {w: v for w, v in row.items() if v and w in WORDS}, where)
-    return result, tuple(problems)
-
-
-def merge(*tags: Tags) -> Tags:
-    """One set of tags from several, the earlier outranking the later; problems of all are kept."""
-    result = Tags()
-    for one in tags:
-        filled = {
-            name: getattr(one, name)
-            for name in Tags.__dataclass_fields__
-            if name not in ("said", "problems") and getattr(result, name) is None
-        }
-        said = {**one.said, **result.said}
-        result = replace(result, **filled, said=said, problems=(*result.problems, *one.problems))
-    return result
-
-
-def without_tag(text: str) -> str:
-    """A label with its tag taken out: what a maker calls the part."""
-    match = _SIGIL.search(text)
-    if match is None:
-        return text
-    end = text.find("}", match.end())
-    rest = text[: match.start()] + (text[end + 1 :] if end >= 0 else "")
-    return " ".join(rest.split()) or text
-
-
-def turned(tags: Tags, turn: Sequence[Sequence[float]], of: str) -> Tags:
-    """Tags said of another object, in the axes of this one.
-
-    ``turn`` (3, 3): a direction of the other's axes, as a row, times ``turn`` is the direction here. Where its
-    determinant is negative a mirror lies between the two, and the section frame's x runs the other way. ``of`` names
-    the other object in the places where things were said.
-    """
-    rows = [[float(v) for v in row] for row in turn]
-
-    def direction(vector: Vector | None) -> Vector | None:
-        if vector is None:
-            return None
-        x, y, z = (sum(vector[i] * rows[i][j] for i in range(3)) for j in range(3))
-        return (x, y, z)
-
-    (a, b, c), (d, e, f), (g, h, i) = rows
-    mirrored = a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g) < 0
-    sign = -1.0 if mirrored else 1.0
-
-    def point(pair: tuple[float, float] | None) -> tuple[float, float] | None:
-        return None if pair is None else (sign * pair[0], pair[1])
-
-    points = tags.ring_points_mm
-    return replace(
-        tags,
-        grain=direction(tags.grain),
-        show=direction(tags.show),
-        heart=tags.heart if tags.heart is None or isinstance(tags.heart, str) else direction(tags.heart),
-        pith_mm=point(tags.pith_mm),
-        far_pith_mm=point(tags.far_pith_mm),
-        ring_points_mm=None if points is None else tuple((sign * x, y) for x, y in points),
-        grain_slope=None if tags.grain_slope is None else sign * tags.grain_slope,
-        said={word: f"{place} of {of}" for word, place in tags.said.items()},
-    )

@@ -11,7 +11,7 @@ from movement_core.air.presets import find_year
 from movement_core.piece.panels import glued_panels
 from movement_core.piece.part import Solid, parts_of
 from movement_core.piece.solve import solve_piece
-from movement_core.piece.tags import tags_from_text
+from movement_core.piece.tag_sources import tags_from_text
 from movement_core.section.board import Board
 from movement_core.section.panel import Panel
 from movement_core.wood import find_species

@@ -11,7 +11,7 @@ from movement_core import Year
 from movement_core.air.presets import find_year
 from movement_core.piece.part import Solid, parts_of
 from movement_core.piece.solve import solve_piece
-from movement_core.piece.tags import tags_from_text
+from movement_core.piece.tag_sources import tags_from_text
 from movement_core.section.movement import section_movement
 from movement_core.section.rings import Rings
 from movement_core.wood import find_species

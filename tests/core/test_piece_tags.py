@@ -7,9 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from movement_core.errors import InputError
-from movement_core.piece.tags import (
-    PROPERTY_WORDS,
-    WORDS,
+from movement_core.piece.tag_sources import (
     merge,
     tags_from_properties,
     tags_from_table,
@@ -17,6 +15,7 @@ from movement_core.piece.tags import (
     turned,
     without_tag,
 )
+from movement_core.piece.tags import PROPERTY_WORDS, WORDS
 from movement_core.wood import find_species
 
 FULL = "Top 1 wood{white oak; grain x; heart show; pith 0 80; show +z; finish varnish 2; built 9 %}"

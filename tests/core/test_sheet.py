@@ -14,7 +14,7 @@ from movement_core.checks import all_findings
 from movement_core.errors import UnknownName
 from movement_core.piece.part import Solid, parts_of
 from movement_core.piece.solve import solve_piece
-from movement_core.piece.tags import tags_from_text
+from movement_core.piece.tag_sources import tags_from_text
 from movement_core.sheet.entry import file_entry
 from movement_core.sheet.listing import list_species, list_years
 from movement_core.sheet.table import COLUMNS, as_csv

@@ -13,7 +13,7 @@ import FreeCAD as App
 import Part
 import pytest
 
-from movement_core.piece.tags import merge, tags_from_properties, tags_from_table, tags_from_text
+from movement_core.piece.tag_sources import merge, tags_from_properties, tags_from_table, tags_from_text
 from workbench_pkg.demo.build import build_demo
 from workbench_pkg.demo.faults import BENCH, FAULTS, SIDEBOARD, TABLE, UNTOLD, faults_of
 from workbench_pkg.host.leaves import read_leaves

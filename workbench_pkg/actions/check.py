@@ -10,7 +10,8 @@ from typing import Any
 from movement_core.checks import all_findings
 from movement_core.errors import HeartsideError
 from movement_core.piece.solve import SolvedPiece, solve_piece
-from movement_core.piece.tags import Tags, tags_from_table
+from movement_core.piece.tag_sources import tags_from_table
+from movement_core.piece.tags import Tags
 from movement_core.sheet.entry import file_entry
 from workbench_pkg.actions.reading import ReadPiece, read_piece
 from workbench_pkg.actions.settings import Settings

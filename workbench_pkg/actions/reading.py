@@ -9,15 +9,8 @@ from typing import Any
 from movement_core.errors import InputError
 from movement_core.piece.frame import Measure
 from movement_core.piece.part import Part, Shop, Solid, parts_of
-from movement_core.piece.tags import (
-    TagProblem,
-    Tags,
-    merge,
-    tags_from_properties,
-    tags_from_text,
-    turned,
-    without_tag,
-)
+from movement_core.piece.tag_sources import merge, tags_from_properties, tags_from_text, turned, without_tag
+from movement_core.piece.tags import TagProblem, Tags
 from workbench_pkg.host.ancestry import inherited_tags
 from workbench_pkg.host.leaves import Leaf, read_leaves
 from workbench_pkg.host.shapes import extents, outline
