@@ -74,12 +74,14 @@ class InThisHost(unittest.TestCase):
             App.closeDocument(self.doc.Name)
             again = App.openDocument(path)
             self.assertEqual(year_of(again), "heated maritime home")
-            self.assertIsInstance(find_study(again).Proxy, Study)
+            study = find_study(again)
+            self.assertIsNotNone(study)
+            self.assertIsInstance(study.Proxy, Study)  # type: ignore[union-attr]
             App.closeDocument(again.Name)
 
 
 class WholeSuite(unittest.TestCase):
-    """The project's tests of host and objects, where they and pytest are there; the others need a Python of their own."""
+    """Our tests of host and objects, where they and pytest are there; the others need a Python of their own."""
 
     def test_host_suite(self) -> None:
         if importlib.util.find_spec("pytest") is None:

@@ -84,7 +84,7 @@ def prism(home: Any, label: str, outline: Iterable[Point], run: Point) -> Any:
 def turned(home: Any, label: str, profile: Sequence[Flat], curve: Sequence[Flat]) -> Any:
     """Turned about z: `profile` is straight from point to point (radius, z), `curve` closes it, smoothly."""
     corners = [App.Vector(radius, 0, z) for radius, z in profile]
-    smooth = Part.BSplineCurve()  # type: ignore[no-untyped-call]
+    smooth = Part.BSplineCurve()
     smooth.interpolate([App.Vector(radius, 0, z) for radius, z in (profile[-1], *curve, profile[0])])
     edges = [Part.makeLine(a, b) for a, b in pairwise(corners)]
     face = Part.Face(Part.Wire([*edges, smooth.toShape()]))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from PySide import QtCore, QtGui  # type: ignore[import-not-found]  # the host's own
+from PySide import QtCore, QtGui  # the host's own
 
 try:
     from PySide import QtWidgets

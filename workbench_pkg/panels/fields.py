@@ -106,7 +106,7 @@ class NumberField:
         self.unit = unit
         self.start = start
         if unit:
-            self._loader = Gui.UiLoader()  # the widget belongs to it
+            self._loader = Gui.UiLoader()  # type: ignore[attr-defined]  # the widget belongs to it
             self.box: Any = self._loader.createWidget("Gui::QuantitySpinBox")
             self.box.setProperty("unit", unit)
             self.box.setProperty("minimum", low)

@@ -113,7 +113,7 @@ class ReportPanel(QtWidgets.QDockWidget):
         self._select(keys)
 
     def _select(self, keys: list[str]) -> None:
-        doc = App.listDocuments().get(self.document)
+        doc: Any = App.listDocuments().get(self.document)
         if doc is None:
             return
         Gui.Selection.clearSelection(doc.Name)

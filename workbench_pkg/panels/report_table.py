@@ -106,7 +106,7 @@ def size(group: Mapping[str, Any], name: str) -> str:
     value, spread, month = group[f"{name}_mm"], group.get(f"{name}_range_mm"), group.get(f"{name}_month")
     if value is None and not spread:
         return "?"
-    text = length_text(value) if value is not None else " – ".join(length_text(v) for v in spread)
+    text = length_text(value) if value is not None else " – ".join(length_text(v) for v in spread or ())
     return f"{text} {month[:3]}" if month else text
 
 

@@ -163,7 +163,8 @@ class _Taken:
         starts = np.broadcast_to(anchor, centres.shape)
         over = _segments_in_boxes(starts, centres, self.low, self.high).any(axis=1)
         under = _segments_in_boxes(self.starts, self.ends, low, high).any(axis=0)
-        return over | under | _segments_cross(starts, centres, self.starts, self.ends).any(axis=1)
+        crossed = _segments_cross(starts, centres, self.starts, self.ends).any(axis=1)
+        return np.asarray(over | under | crossed, dtype=np.bool_)
 
 
 def _directions() -> Floats:
@@ -179,7 +180,7 @@ def _places(anchor: Floats, size: Floats, directions: Floats, gaps: Floats) -> F
 
 def _overlap(low: Floats, high: Floats, other_low: Floats, other_high: Floats) -> NDArray[np.bool_]:
     apart = (low[:, None] >= other_high[None]) | (high[:, None] <= other_low[None])
-    return ~apart.any(axis=2)
+    return np.asarray(~apart.any(axis=2), dtype=np.bool_)
 
 
 def _covers(low: Floats, high: Floats, points: Floats) -> NDArray[np.bool_]:

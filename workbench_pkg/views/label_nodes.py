@@ -10,13 +10,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
+import numpy as np
+from numpy.typing import NDArray
 from pivy import coin
 
 from workbench_pkg.panels.palette import INK, PAPER, fraction
 from workbench_pkg.views.label_art import Picture
 
 _NAME = "HeartsideLabel"
-Point = Sequence[float]
+Point = Sequence[float] | NDArray[np.float64]
 
 
 class LabelNodes:

@@ -18,7 +18,7 @@ from workbench_pkg.objects.marks import objects_of_kind
 from workbench_pkg.views.label_art import label_picture
 from workbench_pkg.views.label_layout import arrange
 from workbench_pkg.views.label_nodes import LabelNodes
-from workbench_pkg.views.screen import Screen, screen_of
+from workbench_pkg.views.screen import Screen, camera_pose, screen_of
 
 KIND, RANK = "label", "HeartsideRank"
 SPAN = (
@@ -44,6 +44,7 @@ class Labels:
         self.anchors = np.zeros((0, 3))
         self.view: Any = None
         self.seen: tuple[Any, ...] = ()
+        self.pose: tuple[Any, ...] | None = None
         self.note = LabelNodes()
         self.note_in: Any = None
         self.crowded = 0
@@ -122,6 +123,10 @@ class Labels:
     def _moved(self, *_: Any) -> None:
         """The camera moved: carry the labels along, place them anew when it rests."""
         try:
+            pose = None if self.view is None else camera_pose(self.view.getCameraNode())
+            if pose == self.pose:
+                return  # the host only fitted the clipping planes, as it does at every redraw
+            self.pose = pose
             screen = self._screen()
             if screen is not None and len(self.offsets) == len(self.objects):
                 pixels, depths = screen.pixels(self.anchors)

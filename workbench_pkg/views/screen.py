@@ -50,3 +50,13 @@ def screen_of(view: Any) -> Screen | None:
     except np.linalg.LinAlgError:
         return None
     return Screen(matrix, inverse, (width, height))
+
+
+def camera_pose(camera: Any) -> tuple[Any, ...]:
+    """Where a camera stands and what it takes in, without its clipping planes."""
+    opening = camera.height if hasattr(camera, "height") else camera.heightAngle
+    return (
+        tuple(camera.position.getValue().getValue()),
+        tuple(camera.orientation.getValue().getValue()),
+        float(opening.getValue()),
+    )

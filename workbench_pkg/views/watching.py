@@ -26,7 +26,8 @@ class _Quiet:
             _read_soon(obj.Document.Name)
 
     def slotActivateDocument(self, doc: Any) -> None:
-        for name, each in App.listDocuments().items():
+        documents: dict[str, Any] = App.listDocuments()
+        for name, each in documents.items():
             if name not in _labels and each.findObjects(_LABEL_TYPE):
                 _read_soon(name)
 
