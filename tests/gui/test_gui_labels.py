@@ -153,6 +153,22 @@ def test_they_follow_while_the_camera_moves(labels, pump):
     assert nodes.place.translation.getValue().getValue() != before
 
 
+def test_at_rest_nothing_is_done(labels, doc, pump, monkeypatch):
+    bench.isometric()
+    pump(0.6)
+    done = []
+    true = type(labels)._put
+    monkeypatch.setattr(type(labels), "_put", lambda self, *rest: (done.append(1), true(self, *rest)))
+    for _ in range(3):
+        FreeCADGui.ActiveDocument.ActiveView.redraw()
+        pump(0.3)
+    assert done == []
+    node = camera()
+    node.height = node.height.getValue() * 1.1
+    pump(0.5)
+    assert 2 <= len(done) <= 4  # carried along, then settled; and not for ever
+
+
 def test_new_words_are_drawn(labels, doc, pump):
     obj = labels.objects[0]
     size = labels.nodes[obj.Name].size
@@ -225,7 +241,7 @@ def test_readable_on_dark_and_light(labels, pump, shot):
         settings.SetUnsigned("BackgroundColor", colour)
 
 
-def test_two_hundred_labels_settle_and_follow(main_window, doc, pump):
+def test_two_hundred_labels_settle(main_window, doc, pump, shot):
     from workbench_pkg.objects.marks import mark
 
     floor = doc.addObject("Part::Box", "Floor")
@@ -240,7 +256,8 @@ def test_two_hundred_labels_settle_and_follow(main_window, doc, pump):
     bench.isometric()
     pump(1.0)
     labels = watching.labels_of(doc)
+    shot("two-hundred-labels")
     assert len(labels.nodes) == 200
     assert overlapping(boxes(labels)) == 0
-    assert len(boxes(labels)) + labels.crowded <= 200
-    assert labels.crowded > 0
+    assert len(boxes(labels)) > 20
+    assert len(boxes(labels)) + labels.crowded == 200

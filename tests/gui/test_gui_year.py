@@ -99,6 +99,19 @@ def test_a_file_of_months(piece, doc, pump, tmp_path):
     assert year_of(doc) == str(path)
 
 
+def test_a_place_is_found_by_its_name(piece, doc, pump):
+    rows = open_panel(pump)
+    bench.widget("HeartsideYearSearch", QtWidgets.QLineEdit).setText("atlan")
+    shown = [rows.item(i) for i in range(rows.count()) if not rows.item(i).isHidden()]
+    assert len(shown) == 1
+    rows.setCurrentItem(shown[0])
+    bench.press("OK")
+    assert year_of(doc).startswith("Atlanta")
+    from workbench_pkg.actions.year import settings_of
+
+    assert "Atlanta" in settings_of(doc).year.name
+
+
 def test_a_bad_file_is_told_and_chooses_nothing_new(piece, doc, pump, tmp_path):
     path = tmp_path / "bad.csv"
     path.write_text("month,temperature_c,rh_percent\n1,20,140\n", encoding="utf-8")

@@ -9,10 +9,14 @@ import FreeCAD as App
 import FreeCADGui as Gui
 
 from movement_core import Year
+from movement_core.air.daily import DailyAir
+from movement_core.air.indoor import Rooms
+from movement_core.air.places import all_places
 from movement_core.air.presets import all_years
 from movement_core.air.year import MONTHS
 from movement_core.errors import HeartsideError
-from workbench_pkg.actions.settings import DEFAULT_YEAR, year_from_text
+from movement_core.names import words
+from workbench_pkg.actions.settings import DEFAULT_YEAR, FILES, air_from_text
 from workbench_pkg.actions.year import year_of
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
 from workbench_pkg.panels import recorded
@@ -24,7 +28,7 @@ translate = App.Qt.translate
 
 
 class YearPanel:
-    """Our years by name, or a file of twelve months; the chosen one as a curve. Written at OK, one undo step."""
+    """Our years, places taken indoors, or a file; the chosen one as a curve. Written at OK, one undo step."""
 
     def __init__(self, doc: Any) -> None:
         self.doc = doc
@@ -38,7 +42,11 @@ class YearPanel:
         self.list = QtWidgets.QListWidget()
         self.list.setObjectName("HeartsideYearList")
         self.list.setMinimumHeight(200)
-        self.file = QtWidgets.QPushButton(translate("Heartside", "From a file of twelve months …"))
+        self.search = QtWidgets.QLineEdit()
+        self.search.setObjectName("HeartsideYearSearch")
+        self.search.setClearButtonEnabled(True)
+        self.search.setPlaceholderText(translate("Heartside", "Search: home, office, a city …"))
+        self.file = QtWidgets.QPushButton(translate("Heartside", "From a file of months or a logger …"))
         self.file.setObjectName("HeartsideYearFile")
         self.curve = YearCurve()
         self.about, self.trouble = QtWidgets.QLabel(), QtWidgets.QLabel()
@@ -47,11 +55,14 @@ class YearPanel:
         self.trouble.setStyleSheet("color: #b3261e; font-weight: bold")
         for label in (self.about, self.trouble):
             label.setWordWrap(True)
-        for part in (question, self.list, self.file, self.curve, self.about, self.trouble):
+        for part in (question, self.search, self.list, self.file, self.curve, self.about, self.trouble):
             column.addWidget(part)
         column.addStretch(1)
         for year in all_years():
             self._add(year.name, year)
+        for place in all_places():
+            self._add(f"{place.name}, {place.country}", place.indoors(Rooms()))
+        self.search.textChanged.connect(self._filter)
         self.list.currentItemChanged.connect(lambda *_: self._tell())
         self.file.clicked.connect(self._ask_file)
         self.first = year_of(doc)
@@ -65,7 +76,8 @@ class YearPanel:
                 self.list.setCurrentRow(row)
                 return
         try:
-            self._add(text, year_from_text(text))
+            air = air_from_text(text)
+            self._add(text, air.months if isinstance(air, DailyAir) else air)
         except (HeartsideError, OSError) as error:
             self.trouble.setText(str(error))
             return
@@ -100,11 +112,18 @@ class YearPanel:
 
     def _add(self, text: str, year: Year) -> None:
         dry, wet = year.moisture[year.driest_month], year.moisture[year.wettest_month]
-        shown = Path(text).name if text.lower().endswith(".csv") else year.name
+        shown = Path(text).name if Path(text).suffix.lower() in FILES else text
         item = QtWidgets.QListWidgetItem(f"{shown}\n      {dry:.1f} … {wet:.1f} %")
         item.setData(QtCore.Qt.UserRole, text)
         item.setData(QtCore.Qt.UserRole + 1, year)
+        item.setToolTip(year.name)
         self.list.addItem(item)
+
+    def _filter(self, text: str) -> None:
+        for row in range(self.list.count()):
+            item = self.list.item(row)
+            known = words(f"{item.data(QtCore.Qt.UserRole)} {item.data(QtCore.Qt.UserRole + 1).name}")
+            item.setHidden(not all(any(w.startswith(part) for w in known) for part in words(text)))
 
     def _tell(self) -> None:
         item = self.list.currentItem()
@@ -119,7 +138,8 @@ class YearPanel:
         )
 
     def _ask_file(self) -> None:
-        title = translate("Heartside", "A CSV file of twelve months")
-        answer = QtWidgets.QFileDialog.getOpenFileName(Gui.getMainWindow(), title, "", "CSV (*.csv)")
+        title = translate("Heartside", "A file of twelve months or of a logger")
+        kinds = f"{translate('Heartside', 'Tables')} ({' '.join(f'*{ending}' for ending in FILES)})"
+        answer = QtWidgets.QFileDialog.getOpenFileName(Gui.getMainWindow(), title, "", kinds)
         if answer[0]:
             self.choose(answer[0])

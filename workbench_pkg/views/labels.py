@@ -141,6 +141,7 @@ class Labels:
         if screen is None or not self.objects:
             self._take_note_down()
             return
+        self.pose = camera_pose(self.view.getCameraNode())
         spans = self._spans()
         self.anchors = visible_anchors(spans, screen)
         pixels, depths = screen.pixels(self.anchors)
