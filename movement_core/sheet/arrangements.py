@@ -69,8 +69,9 @@ def study_text(entry: Mapping[str, Any]) -> str:
     if len(entry["layouts"]) > MOST_SHOWN:
         lines.append(f"  … and {len(entry['layouts']) - MOST_SHOWN} more between")
     lines.append("")
-    lines.append(f"Of {entry['tried']} layouts; {entry['certainty']}. mm; + is a crown, - a hollow.")
-    if len({layout["looks"] for layout in (entry["as_drawn"], *entry["layouts"])}) == 1:
+    certain = f"Of {entry['tried']} layouts; {entry['certainty']}. mm; + is a crown, - a hollow."
+    lines.append(textwrap.fill(certain, WIDTH))
+    if not any(layout["looks"] for layout in (entry["as_drawn"], *entry["layouts"])):
         lines.append("All look alike to me: tag boards with 'looks' to say which face you like better.")
     lines.append(textwrap.fill(MESSAGE, WIDTH))
     return "\n".join(lines)
@@ -91,9 +92,15 @@ def _letters(layout: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
     )
 
 
+def _signed(value: float) -> str:
+    text = f"{value:+.2f}"
+    return text[1:] if float(text) == 0 else text
+
+
 def _line(rank: str, layout: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
     seasons = "  ".join(
-        f"{layout[name]['way']:6} {layout[name]['departure_mm']:+6.2f}" for name in ("driest", "wettest")
+        f"{layout[name]['way']:6} {_signed(layout[name]['departure_mm']):>6}"
+        for name in ("driest", "wettest")
     )
     return (
         f"  {rank + ' ' + _letters(layout, entry):{_room(entry)}}  {layout['looks']:5.1f}  "

@@ -14,25 +14,13 @@ from typing import Any
 import FreeCAD as App
 import Part
 
+from movement_core.piece.tags import PROPERTY_WORDS
 from workbench_pkg.host.tagging import write_tags
 
 Point = tuple[float, float, float]
 Flat = tuple[float, float]
 
-PROPERTY_OF = {
-    "species": "HeartsideSpecies",
-    "grain": "HeartsideGrain",
-    "show": "HeartsideShowFace",
-    "cut": "HeartsideCut",
-    "heart": "HeartsideHeart",
-    "rings": "HeartsideRingAngle",
-    "pith": "HeartsidePith",
-    "finish": "HeartsideFinish",
-    "built": "HeartsideBuilt",
-    "glued": "HeartsideGlued",
-    "flattened": "HeartsideFlattened",
-    "fitted": "HeartsideFitted",
-}
+PROPERTY_OF = {word: name for name, word in PROPERTY_WORDS.items()}
 
 
 def at(x: float = 0, y: float = 0, z: float = 0, axis: Point = (0, 0, 1), angle: float = 0) -> Any:

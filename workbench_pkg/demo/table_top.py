@@ -17,23 +17,28 @@ FINISH_EQUAL = "varnish 3"
 
 @dataclass(frozen=True)
 class TopBoard:
-    """Width in mm and what is known of the rings: the pith in the board's section (mm), or only their angle."""
+    """Width in mm, and what is known of the rings: the pith in the board's section (mm), or their angle and radius.
+
+    ``looks``: how much better the maker finds the face that is up.
+    """
 
     width: float
     heart: str
     pith: tuple[float, float] | None = None
     ring_angle: float | None = None
+    ring_radius: float | None = None
+    looks: float = 0.0
     by_label: bool = False  # tagged by text in the label instead of by properties
     built_known: bool = True
 
 
 BOARDS = (
-    TopBoard(142, "show", pith=(18, 74)),
+    TopBoard(142, "show", pith=(18, 74), looks=1),
     TopBoard(128, "show", pith=(-30, 92), by_label=True),
-    TopBoard(150, "show", pith=(0, 58)),
+    TopBoard(150, "show", pith=(0, 58), looks=2),
     TopBoard(136, "show", pith=(-150, 60)),
-    TopBoard(146, "back", pith=(12, -66)),  # flipped, for its looks
-    TopBoard(124, "show", ring_angle=80, built_known=False),
+    TopBoard(146, "back", pith=(12, -66), looks=4),  # flipped, for its looks
+    TopBoard(124, "show", ring_angle=80, ring_radius=140, built_known=False),
     TopBoard(134, "show", pith=(-20, 110), by_label=True),
 )
 WIDTH = sum(board.width for board in BOARDS)
@@ -70,6 +75,10 @@ def _facts(board: TopBoard, finish: str, repaired: bool) -> dict[str, object]:
         facts["pith"] = board.pith
     if board.ring_angle is not None:
         facts["rings"] = board.ring_angle
+    if board.ring_radius is not None:
+        facts["radius"] = board.ring_radius
+    if board.looks:
+        facts["looks"] = board.looks
     if board.built_known or repaired:
         facts["built"] = BUILT_MC
     return facts
