@@ -8,7 +8,7 @@ import pytest
 
 from workbench_pkg.actions.annotate import annotate_file
 from workbench_pkg.actions.settings import Settings
-from workbench_pkg.objects.marks import objects_of_kind
+from workbench_pkg.host.marks import objects_of_kind
 
 MAKE = """
 import FreeCAD as App, sys

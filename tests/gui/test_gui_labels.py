@@ -226,8 +226,6 @@ def test_nothing_watches_a_document_without_labels(main_window, doc, pump):
 
 def test_readable_on_dark_and_light(labels, pump, shot):
     settings = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/View")
-    kept = {name: settings.GetBool(name) for name in ("Gradient", "Simple")}
-    colour = settings.GetUnsigned("BackgroundColor")
     try:
         settings.SetBool("Gradient", False)
         settings.SetBool("Simple", True)
@@ -236,13 +234,13 @@ def test_readable_on_dark_and_light(labels, pump, shot):
             shot(f"labels-on-{name}", settle=0.6)
             assert len(boxes(labels)) >= 7
     finally:
-        for name, value in kept.items():
-            settings.SetBool(name, value)
-        settings.SetUnsigned("BackgroundColor", colour)
+        for name in ("Gradient", "Simple"):
+            settings.RemBool(name)
+        settings.RemUnsigned("BackgroundColor")
 
 
 def test_two_hundred_labels_settle(main_window, doc, pump, shot):
-    from workbench_pkg.objects.marks import mark
+    from workbench_pkg.host.marks import mark
 
     floor = doc.addObject("Part::Box", "Floor")
     floor.Length, floor.Width, floor.Height = 1900, 900, 1

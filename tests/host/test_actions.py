@@ -10,8 +10,8 @@ from workbench_pkg.actions.annotate import annotate, label_lines, remove
 from workbench_pkg.actions.check import check_document, work_out
 from workbench_pkg.actions.tag import tag, untag
 from workbench_pkg.actions.year import set_year, settings_of, year_of
+from workbench_pkg.host.marks import objects_of_kind
 from workbench_pkg.host.property_dump import property_dump
-from workbench_pkg.objects.marks import objects_of_kind
 from workbench_pkg.objects.results import report_of, results_of
 
 

@@ -9,13 +9,12 @@ from bench import box
 from workbench_pkg.host.labels import (
     GROUP_LABEL,
     add_label,
-    kind_of,
-    mark_as_ours,
     our_objects,
     remove_results,
     results_group,
 )
 from workbench_pkg.host.leaves import read_leaves
+from workbench_pkg.host.marks import kind_of, mark
 from workbench_pkg.host.property_dump import differences, property_dump
 
 
@@ -32,7 +31,7 @@ def test_label_points_and_marks(doc):
         ("label", 1),
     ]
     assert group.getTypeIdOfProperty("HeartsideSchema") == "App::PropertyInteger"
-    assert kind_of(label) == "label" and kind_of(box(doc, "Board")) is None
+    assert kind_of(label) == "label" and kind_of(box(doc, "Board")) == ""
 
 
 def test_one_group_however_often_and_under_whatever_name(doc):
@@ -46,7 +45,7 @@ def test_one_group_however_often_and_under_whatever_name(doc):
 
 def test_marking_twice_is_marking_once(doc):
     board = box(doc, "Ghost")
-    mark_as_ours(mark_as_ours(board, "ghost"), "ghost")
+    mark(mark(board, "ghost"), "ghost")
     assert kind_of(board) == "ghost"
 
 
@@ -67,13 +66,13 @@ def test_removing_takes_only_what_is_ours(doc):
     own_label = doc.addObject("App::AnnotationLabel", "UsersLabel")
     add_label(doc, ["x"], (0, 0, 0), (1, 1, 1))
     group = results_group(doc)
-    inner = mark_as_ours(doc.addObject("App::DocumentObjectGroup", "Inner"), "ghosts")
-    ghost = mark_as_ours(box(doc, "Ghost"), "ghost")
+    inner = mark(doc.addObject("App::DocumentObjectGroup", "Inner"), "ghosts")
+    ghost = mark(box(doc, "Ghost"), "ghost")
     group.addObject(inner)
     inner.addObject(ghost)
     group.addObject(board)
     inner.addObject(own_label)
-    study = mark_as_ours(doc.addObject("App::FeaturePython", "Study"), "study")
+    study = mark(doc.addObject("App::FeaturePython", "Study"), "study")
     assert remove_results(doc) == 4
     assert [obj.Name for obj in doc.Objects] == ["Board", "UsersLabel", "Study"]
     assert study.HeartsideKind == "study"

@@ -16,9 +16,9 @@ from workbench_pkg.actions.annotate import annotate, remove
 from workbench_pkg.actions.check import check_document
 from workbench_pkg.actions.year import settings_of, year_of
 from workbench_pkg.host.leaves import read_leaves
+from workbench_pkg.host.marks import kind_of, schema_of
 from workbench_pkg.host.property_dump import differences, property_dump
 from workbench_pkg.host.tagging import read_tags
-from workbench_pkg.objects.marks import kind_of, schema_of
 from workbench_pkg.objects.proxies import Study
 from workbench_pkg.objects.results import report_of, results_of
 from workbench_pkg.objects.study import find_study

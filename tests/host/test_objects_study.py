@@ -11,8 +11,8 @@ import FreeCAD
 import pytest
 
 from tests.host.conftest import LIBRARIES
+from workbench_pkg.host.marks import CURRENT_SCHEMA, KIND, SCHEMA, kind_of, mark, schema_of
 from workbench_pkg.objects import restoring, study
-from workbench_pkg.objects.marks import CURRENT_SCHEMA, KIND, SCHEMA, kind_of, mark, schema_of
 from workbench_pkg.objects.proxies import Study
 
 # What a host without the add-on does to a file: open, look, save.

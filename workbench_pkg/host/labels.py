@@ -8,12 +8,11 @@ from typing import Any
 
 import FreeCAD as App
 
-from workbench_pkg.host.relations import KIND_PROPERTY, is_ours, is_plain_group
+from workbench_pkg.host.marks import kind_of, mark
+from workbench_pkg.host.relations import is_ours, is_plain_group
 from workbench_pkg.host.version import gui_is_up
 
 GROUP_LABEL = "Heartside results"
-SCHEMA = 1
-SCHEMA_PROPERTY = "HeartsideSchema"
 PART_PROPERTY = "HeartsidePart"
 RESULTS_KIND, LABEL_KIND = "results", "label"
 _READ_ONLY = 1
@@ -33,23 +32,6 @@ class LabelStyle:
     size: float = 14.0
 
 
-def mark_as_ours(obj: Any, kind: str) -> Any:
-    """Give an object its kind and schema: what tells it as ours, with or without the add-on."""
-    for name, type_, explanation, value in (
-        (KIND_PROPERTY, "App::PropertyString", "What Heartside made this for", kind),
-        (SCHEMA_PROPERTY, "App::PropertyInteger", "Version of the layout of its properties", SCHEMA),
-    ):
-        if name not in obj.PropertiesList:
-            obj.addProperty(type_, name, "Heartside", explanation, _READ_ONLY)
-        setattr(obj, name, value)
-    return obj
-
-
-def kind_of(obj: Any) -> str | None:
-    """Kind of an object of ours, None for everybody else's."""
-    return str(getattr(obj, KIND_PROPERTY)) if is_ours(obj) else None
-
-
 def results_group(doc: Any) -> Any:
     """The group of our results, made if there is none; found again by its kind, whatever it is called."""
     for obj in doc.Objects:
@@ -57,7 +39,7 @@ def results_group(doc: Any) -> Any:
             return obj
     group = doc.addObject("App::DocumentObjectGroup", "HeartsideResults")
     group.Label = GROUP_LABEL
-    return mark_as_ours(group, RESULTS_KIND)
+    return mark(group, RESULTS_KIND)
 
 
 def add_label(
@@ -80,7 +62,7 @@ def add_label(
     name : label in the tree.
     """
     group = results_group(doc)
-    label = mark_as_ours(doc.addObject("App::AnnotationLabel", "HeartsideLabel"), LABEL_KIND)
+    label = mark(doc.addObject("App::AnnotationLabel", "HeartsideLabel"), LABEL_KIND)
     label.addProperty("App::PropertyString", PART_PROPERTY, "Heartside", "Address of the part", _READ_ONLY)
     setattr(label, PART_PROPERTY, part)
     if name:

@@ -15,7 +15,7 @@ from typing import Any
 import FreeCAD as App
 
 from workbench_pkg.host.labels import RESULTS_KIND, add_label, remove_results, results_group
-from workbench_pkg.objects.marks import NO_RECOMPUTE, READ_ONLY, add_property, objects_of_kind
+from workbench_pkg.host.marks import NO_RECOMPUTE, READ_ONLY, add_property, objects_of_kind
 
 __all__ = ["PartLabel", "remove_results", "report_of", "results_of", "write_results"]
 

@@ -13,7 +13,7 @@ from typing import Any
 
 import FreeCAD as App
 
-from workbench_pkg.objects.marks import (
+from workbench_pkg.host.marks import (
     CURRENT_SCHEMA,
     add_property,
     kind_of,

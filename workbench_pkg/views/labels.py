@@ -13,8 +13,8 @@ import FreeCADGui as Gui
 import numpy as np
 from pivy import coin
 
+from workbench_pkg.host.marks import objects_of_kind
 from workbench_pkg.host.qt import QtCore
-from workbench_pkg.objects.marks import objects_of_kind
 from workbench_pkg.views.label_art import label_picture
 from workbench_pkg.views.label_layout import arrange
 from workbench_pkg.views.label_nodes import LabelNodes

@@ -26,14 +26,15 @@ def schema_of(obj: Any) -> int:
     return int(getattr(obj, SCHEMA)) if SCHEMA in obj.PropertiesList else 0
 
 
-def mark(obj: Any, kind: str, schema: int = CURRENT_SCHEMA) -> None:
-    """Make an object known as ours."""
+def mark(obj: Any, kind: str, schema: int = CURRENT_SCHEMA) -> Any:
+    """Make an object known as ours; returns it."""
     add_property(
         obj, "App::PropertyString", KIND, "What this object is to Heartside", READ_ONLY | NO_RECOMPUTE
     )
     add_property(obj, "App::PropertyInteger", SCHEMA, "Form of its properties", READ_ONLY | NO_RECOMPUTE)
     setattr(obj, KIND, kind)
     setattr(obj, SCHEMA, schema)
+    return obj
 
 
 def add_property(obj: Any, kind: str, name: str, explanation: str, attributes: int = NO_RECOMPUTE) -> bool:
