@@ -145,7 +145,7 @@ def _panel(boards: list[SolvedPart]) -> GluedPanel:
         why = f"the pith or the moisture is not known of {', '.join(unknown)}"
         return GluedPanel(tuple(boards), over, turned, axes, None, None, why)
     try:
-        panel = Panel([_board(board, axes) for board in boards])
+        panel = Panel([board_as_laid(board, axes) for board in boards])
         shape = panel.shape(_changes(boards), each_board=True)
     except HeartsideError as error:
         return GluedPanel(tuple(boards), over, turned, axes, None, None, str(error))
@@ -158,14 +158,23 @@ def _has_pith(solved: SolvedPart) -> bool:
     return rings is not None and rings.pith_mm is not None and moisture
 
 
-def _board(solved: SolvedPart, axes: Floats) -> Board:
+def board_as_laid(solved: SolvedPart, axes: Floats, pith_mm: tuple[float, float] | None = None) -> Board:
+    """A board for the section room, as it lies in a panel.
+
+    Parameters
+    ----------
+    solved : the board. axes : (3, 3) rows width, thickness, grain of the panel in the global frame.
+    pith_mm : its pith in its own section frame, where not its own but a possible one is asked about.
+    """
     part = solved.part
     rings, species = part.rings.value, part.species.value
-    assert rings is not None and rings.pith_mm is not None and species is not None  # or the pith is not known
+    assert rings is not None and species is not None  # callers have looked
+    pith = pith_mm or rings.pith_mm
+    assert pith is not None
     own = part.frame.axes
-    x, y = rings.pith_mm
-    pith = (x * float(np.sign(own[0] @ axes[0])), y * float(np.sign(own[1] @ axes[1])))
-    return Board(species, part.frame.width_mm, part.frame.thickness_mm, pith, name=part.name)
+    x, y = pith
+    laid = (x * float(np.sign(own[0] @ axes[0])), y * float(np.sign(own[1] @ axes[1])))
+    return Board(species, part.frame.width_mm, part.frame.thickness_mm, laid, name=part.name)
 
 
 def _changes(boards: Sequence[SolvedPart]) -> Floats:

@@ -78,6 +78,9 @@ class SolvedPart:
     twist: Twist | None = None  # in the driest and the wettest state, in that order
     day: int = 0  # today as a day of the year
     metered: bool = False  # whether today's moisture was read with a meter
+    face_difference_days: Floats | None = (
+        None  # (365,) moisture of the show face less that of the back, percent
+    )
     notes: tuple[str, ...] = ()
 
     @property
@@ -212,7 +215,17 @@ def _solve(part: Part, moisture: _Moisture | None, day: int, metered: float | No
     today = float(moisture.mean[day]) if metered is None else metered
     mc = np.append(moisture.mean, today)
     known = SolvedPart(
-        part, moisture.mean, today, driest, wettest, None, None, None, day=day, metered=metered is not None
+        part,
+        moisture.mean,
+        today,
+        driest,
+        wettest,
+        None,
+        None,
+        None,
+        day=day,
+        metered=metered is not None,
+        face_difference_days=moisture.face_difference,
     )
     if part.missing.keys() - {"rings", "moisture"}:
         return known
@@ -305,7 +318,7 @@ def _solve_board(
             thickness=_between(thickness, flat.thickness_change_mm, quarter.thickness_change_mm),
             notes=(*known.notes, note),
         )
-    rings, notes = _with_radius(rings, width, thickness)
+    rings, notes = with_likely_radius(rings, width, thickness)
     moved = section_movement(width, thickness, rings, radial, tangential)
     cup = _cup(part, species, rings, moved, mc, face_difference)
     if species.specific_gravity_12 is None:
@@ -346,7 +359,7 @@ def _between(drawn: float, one: Floats, other: Floats) -> Course:
     return _course(drawn, None, drawn + np.minimum(one, other), drawn + np.maximum(one, other))
 
 
-def _with_radius(rings: Rings, width: float, thickness: float) -> tuple[Rings, tuple[str, ...]]:
+def with_likely_radius(rings: Rings, width: float, thickness: float) -> tuple[Rings, tuple[str, ...]]:
     """The rings with the likely radii where none was said, and the note that says so."""
     if rings.pith_mm is not None or rings.radius_range_mm is not None:
         return rings, ()

@@ -1,0 +1,244 @@
+"""Where a piece's tops are, and what carries, stiffens or captures them: from the boxes of the parts.
+
+A top is a glued panel or one wide board that lies level, is not housed in other parts along two opposite edges,
+and so is held by what it rests on. Everything is told in the top's own frame, however the piece stands.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from movement_core.holding.model import Point
+from movement_core.piece.panels import GluedPanel, glued_panels
+from movement_core.piece.solve import SolvedPart, SolvedPiece
+
+Floats = NDArray[np.float64]
+
+LEVEL = 0.985  # cosine: a face within 10° of level carries things and bears its own weight (own)
+LEAST_TOP_MM = 150.0  # narrower single boards are rails and slats, no tops (own)
+TOUCH_MM = 0.5  # nearer than this is touching
+SMALL_MM = 80.0  # a part no longer than this under a top is a fastener or a block, no frame (own)
+EDGE_SHARE = 0.5  # an edge housed along half of its length is captured
+SAME_WAY = 0.97  # cosine: grain within 14°
+
+
+@dataclass(frozen=True, eq=False)
+class Near:
+    """One part near a top, in the top's frame: its box's low and high corner (along, across, up), mm.
+
+    ``up`` is measured from the top's underside; ``outline_mm`` is the face that is highest, seen from above.
+    """
+
+    solved: SolvedPart
+    name: str
+    low: Floats
+    high: Floats
+    outline_mm: tuple[Point, ...]
+
+
+@dataclass(frozen=True, eq=False)
+class TopPlace:
+    """A level panel and what touches it.
+
+    Attributes
+    ----------
+    boards : from −across to +across. over : whether a board's show face looks down.
+    axes : (3, 3) rows across, up, along (the grain) in the global frame; origin : middle of its underside.
+    under : parts whose upper edges it rests on. let_in : parts let into its underside.
+    battens : bars under it across its grain that nothing else carries. ends : boards across its two ends.
+    fasteners : names of small parts that touch its underside. captured : why it is no top; empty if it is.
+    """
+
+    boards: tuple[SolvedPart, ...]
+    over: tuple[bool, ...]
+    axes: Floats
+    origin: Floats
+    length_mm: float
+    width_mm: float
+    thickness_mm: float
+    volume_share: float
+    under: tuple[Near, ...] = ()
+    let_in: tuple[Near, ...] = ()
+    battens: tuple[Near, ...] = ()
+    ends: tuple[Near, ...] = ()
+    fasteners: tuple[str, ...] = ()
+    captured: str = ""
+
+    @property
+    def name(self) -> str:
+        """The board's name, or the first and the last board's."""
+        names = [board.part.name for board in self.boards]
+        return names[0] if len(names) == 1 else f"{names[0]} … {names[-1]}"
+
+    @property
+    def lines_mm(self) -> tuple[float, ...]:
+        """(n+1,) edges and glue lines across, as drawn."""
+        widths = [board.part.frame.width_mm for board in self.boards]
+        lines = np.concatenate([[0.0], np.cumsum(widths)]) - sum(widths) / 2
+        return tuple(float(line) for line in lines)
+
+
+def top_places(piece: SolvedPiece) -> tuple[TopPlace, ...]:
+    """Every level panel and wide level board, those that are captured elsewhere included (they say so)."""
+    panels = glued_panels(piece)
+    glued = {id(board) for panel in panels for board in panel.boards}
+    found = [_of_panel(piece, panel) for panel in panels if _level(panel.axes[1])]
+    for solved in piece.parts:
+        frame = solved.part.frame
+        wide = frame.grain.known and frame.length_mm > frame.width_mm >= LEAST_TOP_MM
+        flat = wide and frame.width_mm >= 4 * frame.thickness_mm
+        if id(solved) not in glued and solved.part.moves and flat and _level(frame.axes[1]):
+            found.append(_touching(piece, _bare((solved,), frame.axes)))
+    return tuple(found)
+
+
+def _level(up: Floats) -> bool:
+    return abs(float(up[2])) > LEVEL
+
+
+def _of_panel(piece: SolvedPiece, panel: GluedPanel) -> TopPlace:
+    return _touching(piece, _bare(panel.boards, panel.axes))
+
+
+def _bare(boards: Sequence[SolvedPart], axes: Floats) -> TopPlace:
+    """The place of boards from left to right along ``axes[0]``, turned so that its up looks up."""
+    if axes[1][2] < 0:
+        axes, boards = np.array([-axes[0], -axes[1], axes[2]]), boards[::-1]
+    corners = np.vstack([_corners(board) for board in boards]) @ axes.T  # across, up, along
+    low, high = corners.min(axis=0), corners.max(axis=0)
+    middle = (low + high) / 2
+    origin = np.array([middle[0], low[1], middle[2]]) @ axes
+    over = tuple(bool(board.part.frame.axes[1] @ axes[1] < 0) for board in boards)
+    width, thickness, length = (float(v) for v in high - low)
+    share = sum(board.part.volume_mm3 for board in boards) / (width * thickness * length)
+    return TopPlace(tuple(boards), over, axes, origin, length, width, thickness, share)
+
+
+def _corners(solved: SolvedPart) -> Floats:
+    """(8, 3) corners of a part's box, global."""
+    frame = solved.part.frame
+    signs = np.array([[i, j, k] for i in (-0.5, 0.5) for j in (-0.5, 0.5) for k in (-0.5, 0.5)])
+    return np.asarray(frame.centre + (signs * frame.size_mm) @ frame.axes)
+
+
+def _touching(piece: SolvedPiece, place: TopPlace) -> TopPlace:
+    own = {id(board) for board in place.boards}
+    others = [solved for solved in piece.parts if id(solved) not in own]
+    near = _near(place, others)
+    size = np.array([place.length_mm, place.width_mm])
+    plate_low, plate_high = -size / 2, size / 2
+    kinds: dict[str, list[Near]] = {word: [] for word in ("under", "let_in", "battens", "ends", "passing")}
+    fasteners = []
+    for one in near:
+        overlap = np.minimum(one.high[:2], plate_high) - np.maximum(one.low[:2], plate_low)
+        if _is_end(place, one):
+            kinds["ends"].append(one)
+        elif overlap.min() <= TOUCH_MM or one.high[2] < -TOUCH_MM or one.low[2] > TOUCH_MM:
+            continue
+        elif one.high[2] >= place.thickness_mm - TOUCH_MM:
+            kinds["passing"].append(one)
+        elif one.low[2] > -TOUCH_MM:  # inlaid from above, or a slip of modelling: it carries nothing
+            continue
+        elif one.high[2] <= TOUCH_MM:
+            if (one.high - one.low).max() <= SMALL_MM:
+                fasteners.append(one.name)
+            else:
+                loose = _is_across(place, one) and not _carried(one, near)
+                kinds["battens" if loose else "under"].append(one)
+        else:
+            kinds["let_in"].append(one)
+    passing = kinds.pop("passing")
+    return TopPlace(
+        place.boards, place.over, place.axes, place.origin, place.length_mm, place.width_mm,
+        place.thickness_mm, place.volume_share,
+        fasteners=tuple(fasteners), captured=_captured(place, passing),
+        **{word: tuple(found) for word, found in kinds.items()},
+    )  # fmt: skip
+
+
+def _near(place: TopPlace, others: Sequence[SolvedPart]) -> list[Near]:
+    found: list[Near] = []
+    taken: dict[str, int] = {}
+    for solved in others:
+        local = (_corners(solved) - place.origin) @ place.axes.T  # across, up, along
+        points = local[:, [2, 0, 1]]  # along, across, up
+        name = solved.part.name
+        taken[name] = taken.get(name, 0) + 1
+        if taken[name] > 1:
+            name = f"{name} ({taken[name]})"
+        highest = points[np.argsort(-points[:, 2], kind="stable")[:4], :2]
+        found.append(Near(solved, name, points.min(axis=0), points.max(axis=0), _around(highest)))
+    return found
+
+
+def _around(points: Floats) -> tuple[Point, ...]:
+    """Four points of a face in the order of a walk round it."""
+    middle = points.mean(axis=0)
+    order = np.argsort(np.arctan2(points[:, 1] - middle[1], points[:, 0] - middle[0]))
+    return tuple((float(s), float(x)) for s, x in points[order])
+
+
+def _grain(place: TopPlace, one: Near) -> Floats | None:
+    """Direction of a part's grain in the top's frame (along, across, up)."""
+    frame = one.solved.part.frame
+    if not frame.grain.known:
+        return None
+    across, up, along = place.axes @ frame.axes[2]
+    return np.asarray(np.abs([along, across, up]), dtype=np.float64)
+
+
+def _is_across(place: TopPlace, one: Near) -> bool:
+    grain = _grain(place, one)
+    metal = one.solved.part.species.value is not None and one.solved.part.species.value.kind == "inert"
+    reach = one.high - one.low
+    runs_across = bool(reach[1] > 2 * reach[0])
+    return runs_across and (metal or (grain is not None and bool(grain[1] > SAME_WAY)))
+
+
+def _is_end(place: TopPlace, one: Near) -> bool:
+    """A board across an end of the top, on its level: a breadboard end."""
+    grain = _grain(place, one)
+    if grain is None or not one.solved.part.moves or grain[1] < SAME_WAY:
+        return False
+    middle, reach = (one.low + one.high) / 2, one.high - one.low
+    level = abs(middle[2] - place.thickness_mm / 2) <= 0.25 * place.thickness_mm
+    thick_as = 0.5 <= reach[2] / place.thickness_mm <= 1.5
+    shared = min(one.high[1], place.width_mm / 2) - max(one.low[1], -place.width_mm / 2)
+    gap = abs(middle[0]) - reach[0] / 2 - place.length_mm / 2  # below 0 where a tongue reaches into it
+    beyond = abs(middle[0]) + reach[0] / 2 - place.length_mm / 2
+    meets = gap <= TOUCH_MM and beyond >= 0.3 * reach[0]
+    return bool(level and thick_as and meets and shared >= EDGE_SHARE * place.width_mm)
+
+
+def _carried(one: Near, near: Sequence[Near]) -> bool:
+    """Whether any other part of some size touches a bar: a leg below it, an apron at its end."""
+    for other in near:
+        if other is one or (other.high - other.low).max() <= SMALL_MM:
+            continue
+        if np.all(other.low <= one.high + TOUCH_MM) and np.all(other.high >= one.low - TOUCH_MM):
+            return True
+    return False
+
+
+def _captured(place: TopPlace, passing: Sequence[Near]) -> str:
+    """Why the panel is no top: parts that reach through its whole thickness along two opposite edges."""
+    size = np.array([place.length_mm, place.width_mm])
+    for axis, what in ((1, "long edges"), (0, "ends")):
+        held: dict[int, tuple[float, list[str]]] = {-1: (0.0, []), 1: (0.0, [])}
+        for one in passing:
+            for side in (-1, 1):
+                reaches = (
+                    one.high[axis] >= size[axis] / 2 - 1 if side > 0 else one.low[axis] <= 1 - size[axis] / 2
+                )
+                other = 1 - axis
+                shared = min(one.high[other], size[other] / 2) - max(one.low[other], -size[other] / 2)
+                if reaches and shared >= 0.1 * size[other]:
+                    length, names = held[side]
+                    held[side] = (length + float(shared), [*names, one.name])
+        if all(length >= EDGE_SHARE * size[1 - axis] for length, _ in held.values()):
+            return f"its {what} are housed in {', '.join(dict.fromkeys(held[-1][1] + held[1][1]))}"
+    return ""
