@@ -88,6 +88,43 @@ def test_study_stands_in_the_tree_with_its_panel_on_a_double_click(piece, doc, p
     assert bench.widget("HeartsideYearPanel").isVisible()
 
 
+def test_it_stands_there_again_after_a_save_without_a_window(piece, doc, pump, tmp_path):
+    import zipfile
+
+    import FreeCAD
+
+    from workbench_pkg.objects.proxies import StudyView
+    from workbench_pkg.objects.study import ensure_study
+
+    ensure_study(doc)
+    whole, half = tmp_path / "whole.FCStd", tmp_path / "half.FCStd"
+    doc.saveAs(str(whole))
+    FreeCAD.closeDocument(doc.Name)
+    with zipfile.ZipFile(whole) as old, zipfile.ZipFile(half, "w") as new:  # what such a save leaves
+        for name in old.namelist():
+            if name == "Document.xml" or name.endswith(".brp"):
+                new.writestr(name, old.read(name))
+    again = FreeCAD.openDocument(str(half))
+    pump(0.3)
+    view = find_study(again).ViewObject
+    assert isinstance(view.Proxy, StudyView)
+    assert view.Proxy.getIcon().endswith("heartside.svg")
+    assert view.Proxy.doubleClicked(view) is True
+
+
+def test_answers_stand_below_the_study(piece, doc, pump):
+    from workbench_pkg.actions.annotate import annotate
+    from workbench_pkg.objects.results import results_of
+    from workbench_pkg.objects.study import ensure_study
+
+    view = ensure_study(doc).ViewObject
+    assert view.Proxy.claimChildren() == []
+    bench.tag_all(doc)
+    annotate(doc)
+    pump(0.2)
+    assert view.Proxy.claimChildren() == results_of(doc)
+
+
 def test_a_file_of_months(piece, doc, pump, tmp_path):
     path = tmp_path / "cellar.csv"
     rows = ["month,temperature_c,rh_percent", *(f"{m},{12 + m % 3},{60 + m}" for m in range(1, 13))]

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+import json
+import os
+import shutil
 import subprocess
 import sys
 
 import FreeCAD
+import pytest
 
 from tests.host.conftest import ROOT
+from workbench_pkg.setup import find_host
 
 ENTRY = ROOT / "workbench_pkg" / "entry"
 LIGHT = {
@@ -63,3 +68,40 @@ def test_a_failing_test_of_ours_fails_the_command(doc):
     assert result.testsRun == 4
     assert len(result.failures) == 1
     assert result.errors == []
+
+
+ASK = """
+import json, os, sys
+import FreeCAD
+import movement_core, workbench_pkg
+answer = [FreeCAD.__unit_test__, movement_core.__file__, workbench_pkg.__file__]
+with open(os.environ["HEARTSIDE_ANSWER"], "w") as file:
+    json.dump(answer, file)
+os._exit(0)
+"""
+
+
+@pytest.mark.parametrize("way", ["clone", "symlink"])
+def test_the_host_finds_it_however_it_was_put_there(way, tmp_path):
+    place = tmp_path / "home" / "Mod" / "Heartside"
+    place.parent.mkdir(parents=True)
+    if way == "symlink":
+        place.symlink_to(ROOT)
+    else:
+        for part in ("workbench_pkg", "movement_core", "icons"):
+            shutil.copytree(ROOT / part, place / part)
+        shutil.copyfile(ROOT / "package.xml", place / "package.xml")
+    script, answer = tmp_path / "ask.py", tmp_path / "answer.json"
+    script.write_text(ASK, encoding="utf-8")
+    environment = {**os.environ, "FREECAD_USER_HOME": str(tmp_path / "home"), "HEARTSIDE_ANSWER": str(answer)}
+    environment.pop("PYTHONPATH", None)
+    subprocess.run(
+        [find_host(), str(script)],
+        env=environment,
+        stdin=subprocess.DEVNULL,
+        capture_output=True,
+        timeout=120,
+    )
+    tests, *files = json.loads(answer.read_text(encoding="utf-8"))
+    assert "workbench_pkg.host_tests" in tests
+    assert all(os.path.realpath(file).startswith(os.path.realpath(place)) for file in files)

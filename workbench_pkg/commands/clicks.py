@@ -25,6 +25,7 @@ class _Command:
     menu = ""
     tip = ""
     picture = ""
+    kind = "AlterDoc"
 
     def GetResources(self) -> dict[str, str]:
         return {
@@ -33,7 +34,7 @@ class _Command:
             "ToolTip": self.tip,
             "WhatsThis": self.name,
             "StatusTip": self.tip,
-            "CmdType": "AlterDoc",
+            "CmdType": self.kind,
         }
 
     def IsActive(self) -> bool:
@@ -99,6 +100,7 @@ class SetYear(_Command):
 
 class OpenReport(_Command):
     name, picture = "Heartside_Report", "report"
+    kind = ""
     menu = QT_TRANSLATE_NOOP("Heartside_Report", "Report")
     tip = QT_TRANSLATE_NOOP(
         "Heartside_Report", "Work the piece out and show every board and finding; nothing is changed"

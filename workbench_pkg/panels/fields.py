@@ -45,6 +45,8 @@ class ChoiceField:
         self.widget.setMinimumContentsLength(6)
         self.widget.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
         self.free = free
+        if free:  # the beginning is what tells
+            self.widget.currentIndexChanged.connect(lambda *_: self.widget.lineEdit().setCursorPosition(0))
         self.choices = list(choices)
         self.first: object = None
         self.show(None)
@@ -81,7 +83,7 @@ class ChoiceField:
             index = self.widget.count() - 1
         self.widget.setCurrentIndex(index)
         if self.free:
-            self.widget.lineEdit().setCursorPosition(0)  # the beginning is what tells
+            self.widget.lineEdit().setCursorPosition(0)
 
     def _current(self) -> object:
         index = self.widget.currentIndex()

@@ -153,9 +153,9 @@ class TagPanel:
         column.addWidget(self.parts)
         column.addWidget(self.species.widget)
         lie = [
-            (translate("Heartside", "Grain runs along"), self.fields["grain"].widget),
-            (translate("Heartside", "Show face looks"), self.fields["show"].widget),
-            (translate("Heartside", "Heart side is the"), self.fields["heart"].widget),
+            (translate("Heartside", "Grain along"), self.fields["grain"].widget),
+            (translate("Heartside", "Show face"), self.fields["show"].widget),
+            (translate("Heartside", "Heart side"), self.fields["heart"].widget),
             (translate("Heartside", "Cut"), self.fields["cut"].widget),
             (translate("Heartside", "Ring angle"), self.fields["rings"].widget),
             (translate("Heartside", "Pith across"), self.pith[0].widget),

@@ -17,6 +17,7 @@ GAPS_PX = (20.0, 36.0, 58.0, 88.0, 126.0, 172.0, 226.0, 290.0)
 SPACE_PX = 5.0  # kept free between two labels
 BORDER_PX = 6.0  # kept free along the edge of the view
 FULLEST = 0.35  # of the view's area: beyond this labels hide the piece that they explain
+ANCHOR_PX = 5.0  # nearer than this a leader would seem to end at somebody else's point
 SHORTEST_REACH_PX = 60.0
 SMALLEST_PX, LARGE_PX = 26.0, 150.0  # no label below; above, one part is as important as another
 KEEP_BONUS, COVERED, AWAY = 30.0, 45.0, 16.0  # prices, in pixels of a longer leader
@@ -159,7 +160,7 @@ class _Taken:
         return 1.0 - self.directions[candidates % DIRECTIONS] @ (outward / length)
 
     def _struck(self, anchor: Floats, centres: Floats, low: Floats, high: Floats) -> NDArray[np.bool_]:
-        """Places where its leader would run over a label or another leader, or another leader over it."""
+        """Places where its leader would run over a label, a leader or a point, or another's leader over it."""
         starts = np.broadcast_to(anchor, centres.shape)
         over = _segments_in_boxes(starts, centres, self.low, self.high).any(axis=1)
         under = _segments_in_boxes(self.starts, self.ends, low, high).any(axis=0)
@@ -197,6 +198,15 @@ def _segments_cross(p: Floats, q: Floats, r: Floats, s: Floats) -> NDArray[np.bo
     first = _cross(q - p, r - p) * _cross(q - p, s - p)
     second = _cross(s - r, p - r) * _cross(s - r, q - r)
     return (first < 0) & (second < 0)
+
+
+def _distance_to_segments(points: Floats, starts: Floats, ends: Floats) -> Floats:
+    """(K, M) distances of M points from K segments."""
+    run = ends - starts
+    length = np.maximum((run**2).sum(axis=1), 1e-12)
+    offset = points[None] - starts[:, None]
+    part = np.clip((offset * run[:, None]).sum(axis=2) / length[:, None], 0.0, 1.0)
+    return np.asarray(np.linalg.norm(offset - part[..., None] * run[:, None], axis=2))
 
 
 def _segments_in_boxes(p: Floats, q: Floats, low: Floats, high: Floats) -> NDArray[np.bool_]:
