@@ -48,7 +48,7 @@ def test_every_core_module_imports_with_numpy_alone():
     assert done.returncode == 0, done.stderr
     answer = json.loads(done.stdout)
     files = [path for path in (ROOT / "movement_core").rglob("*.py") if path.name != "__init__.py"]
-    packages = {path.parent for path in (ROOT / "movement_core").glob("*/__init__.py")}
+    packages = {path.parent for path in (ROOT / "movement_core").glob("*/**/__init__.py")}
     assert len(answer["modules"]) == len(files) + len(packages)
     assert set(answer["libraries"]) <= {"numpy"}
 

@@ -1,0 +1,38 @@
+"""Contacts, gaps and overlaps of all pairs of bodies."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from movement_core.errors import InputError
+from movement_core.piece.contact.bodies import Body
+from movement_core.piece.contact.facing import flat_contacts_and_gaps
+from movement_core.piece.contact.found import REACH_MM, Touching
+from movement_core.piece.contact.overlaps import overlaps
+from movement_core.piece.contact.pairs import facing_faces, near_bodies
+from movement_core.piece.contact.scene import scene_of
+
+
+def contacts_of(bodies: Sequence[Body], reach_mm: float = REACH_MM) -> Touching:
+    """What touches what: every contact, gap and overlap between bodies.
+
+    Parameters
+    ----------
+    bodies : the faces of the solids, in the order of the parts.
+    reach_mm : gaps wider than this are not looked for.
+
+    Raises
+    ------
+    InputError : the reach is no positive number, or a body has no faces.
+    """
+    if not reach_mm > 0:
+        raise InputError(f"a reach of {reach_mm!r} mm", where="contacts", allowed="more than 0 mm")
+    for body in bodies:
+        if not body.planar and not body.curved:
+            raise InputError("a solid without faces", where=body.name, todo="check the model")
+    if len(bodies) < 2:
+        return Touching((), (), ())
+    scene = scene_of(bodies)
+    first, second = near_bodies(scene.low, scene.high, reach_mm)
+    contacts, gaps = flat_contacts_and_gaps(scene, facing_faces(scene, first, second, reach_mm), reach_mm)
+    return Touching(tuple(contacts), tuple(gaps), tuple(overlaps(scene, first, second)))

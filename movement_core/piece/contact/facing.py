@@ -1,0 +1,168 @@
+"""Flat faces that look at each other: where they touch, and how wide the space between them is.
+
+Each pair of faces is compared in the plane of the first: the shared region of the two outlines and the height of
+the second above it. What lies nearer hides what lies behind, so a space filled by a third part is no gap.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass
+
+import numpy as np
+
+from movement_core.piece.contact.found import CONTACT_MM, FLAT, Contact, Gap
+from movement_core.piece.contact.pairs import FacePairs
+from movement_core.piece.contact.polygons import (
+    Floats,
+    area,
+    centroid,
+    half_plane,
+    mean_width,
+    outline,
+    shared,
+    without,
+)
+from movement_core.piece.contact.scene import Scene
+
+LEAST_GAP_WIDTH_MM = 0.5  # strips of gap narrower than this are edges passing each other (own judgement)
+
+
+@dataclass(frozen=True, eq=False)
+class Region:
+    """Where two faces look at each other, in the frame of the first: height = h0 + slope · point, mm."""
+
+    first: int
+    second: int
+    edges: Floats
+    h0: float
+    slope: Floats
+    least: float
+    most: float
+
+    @property
+    def touches(self) -> bool:
+        return self.most <= CONTACT_MM
+
+    def height(self, points: Floats) -> Floats:
+        return np.asarray(self.h0 + points @ self.slope)
+
+
+def flat_contacts_and_gaps(scene: Scene, pairs: FacePairs, reach: float) -> tuple[list[Contact], list[Gap]]:
+    """Contacts and gaps between flat faces."""
+    regions = [
+        region
+        for a, b in zip(pairs.first.tolist(), pairs.second.tolist())
+        if (region := _region(scene, a, b, reach)) is not None
+    ]
+    regions = _unhidden(scene, regions)
+    contacts = [_contact(scene, region) for region in regions if region.touches]
+    return contacts, [_gap(scene, region) for region in regions if not region.touches]
+
+
+def _region(scene: Scene, first: int, second: int, reach: float) -> Region | None:
+    faces = scene.faces
+    edges = shared(faces.regions[first], faces.region_in(second, first))
+    if mean_width(edges) <= CONTACT_MM:
+        return None
+    normal, other = faces.normal[first], faces.normal[second]
+    # A point p = o + u·across + v·up + h·normal lies in the second's plane where other · (p − o₂) = 0.
+    tilt = float(other @ normal)
+    h0 = float(other @ (faces.origin[second] - faces.origin[first])) / tilt
+    slope = -np.array([other @ faces.across[first], other @ faces.up[first]]) / tilt
+    return _within(Region(first, second, edges, h0, slope, 0.0, 0.0), reach)
+
+
+def _within(region: Region, reach: float) -> Region | None:
+    """The part of a region that lies within reach; None where there is none, or where the faces cross."""
+    heights = region.height(region.edges.reshape(-1, 2))
+    if heights.max() > reach and heights.min() < reach:
+        near = half_plane(region.slope, reach - region.h0, region.edges.reshape(-1, 2))
+        edges = shared(region.edges, near)
+        if mean_width(edges) <= CONTACT_MM:
+            return None
+        heights = region.height(edges.reshape(-1, 2))
+    else:
+        edges = region.edges
+    least, most = float(heights.min()), float(heights.max())
+    if least < -CONTACT_MM or least > reach:
+        return None
+    if most > CONTACT_MM and mean_width(edges) < LEAST_GAP_WIDTH_MM:
+        return None
+    return Region(region.first, region.second, edges, region.h0, region.slope, least, most)
+
+
+def _unhidden(scene: Scene, regions: list[Region]) -> list[Region]:
+    """The regions less what nearer ones hide, seen from either face."""
+    at_face: dict[int, list[Region]] = defaultdict(list)
+    for region in sorted(regions, key=lambda r: r.most):
+        at_face[region.first].append(region)
+        at_face[region.second].append(region)
+    result = []
+    for region in regions:
+        edges = region.edges
+        if not region.touches:
+            for face in (region.first, region.second):
+                for nearer in at_face[face]:
+                    if nearer is region or nearer.most > region.least + CONTACT_MM:
+                        break
+                    edges = without(edges, _seen(scene, nearer, region.first))
+            if edges is not region.edges:
+                if mean_width(edges) < LEAST_GAP_WIDTH_MM:
+                    continue
+                heights = region.height(edges.reshape(-1, 2))
+                least, most = float(heights.min()), float(heights.max())
+                region = Region(region.first, region.second, edges, region.h0, region.slope, least, most)
+        result.append(region)
+    return result
+
+
+def _seen(scene: Scene, region: Region, plane: int) -> Floats:
+    """The edges of a region in the frame of another face."""
+    if region.first == plane:
+        return region.edges
+    faces = scene.faces
+    flat = faces.onto(faces.back(region.edges, region.first), plane)
+    return flat[:, ::-1] if faces.normal[region.first] @ faces.normal[plane] < 0 else flat
+
+
+def _contact(scene: Scene, region: Region) -> Contact:
+    faces = scene.faces
+    first, second, sense = _in_order(scene, region)
+    height = region.height(centroid(region.edges)) / 2
+    middle = height * faces.normal[region.first]
+    return Contact(
+        first=int(faces.body[first]),
+        second=int(faces.body[second]),
+        faces=(int(faces.number[first]), int(faces.number[second])),
+        surface=FLAT,
+        area_mm2=area(region.edges),
+        normal=sense * faces.normal[region.first],
+        centre=faces.back(centroid(region.edges), region.first) + middle,
+        outline=tuple(faces.back(loop, region.first) + middle for loop in outline(region.edges)),
+    )
+
+
+def _gap(scene: Scene, region: Region) -> Gap:
+    faces = scene.faces
+    first, second, sense = _in_order(scene, region)
+    middle = region.height(centroid(region.edges)) / 2 * faces.normal[region.first]
+    return Gap(
+        first=int(faces.body[first]),
+        second=int(faces.body[second]),
+        faces=(int(faces.number[first]), int(faces.number[second])),
+        surface=FLAT,
+        least_mm=max(0.0, region.least),
+        most_mm=region.most,
+        area_mm2=area(region.edges),
+        normal=sense * faces.normal[region.first],
+        centre=faces.back(centroid(region.edges), region.first) + middle,
+        outline=tuple(faces.back(loop, region.first) + middle for loop in outline(region.edges)),
+    )
+
+
+def _in_order(scene: Scene, region: Region) -> tuple[int, int, float]:
+    """The two faces, the lower body's first, and the sign that makes the region's normal point from it."""
+    if scene.faces.body[region.first] < scene.faces.body[region.second]:
+        return region.first, region.second, 1.0
+    return region.second, region.first, -1.0

@@ -1,0 +1,216 @@
+"""Solids in the same place: found and measured by cutting each near face with the other solid.
+
+The surface of what two solids share is the part of each one's surface that lies inside the other. A face is moved
+a hair inward first, so that faces that merely touch share nothing, and the other solid is cut by its plane: what
+the section has in common with the face is the part inside. The volume follows from those parts (Gauss's theorem).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+from numpy.typing import NDArray
+
+from movement_core.piece.contact.bodies import CHORD_MM, CurvedFace
+from movement_core.piece.contact.found import CONTACT_MM, Overlap
+from movement_core.piece.contact.pairs import chunks, ranges
+from movement_core.piece.contact.polygons import Floats, area, mean_width, shared, without
+from movement_core.piece.contact.scene import Ints, Scene
+
+Bools = NDArray[np.bool_]
+
+HAIR_MM = 1e-4  # how far a face is moved inward to measure what lies inside
+ROUND_OFF_MM = 4 * CHORD_MM  # a peg in a hole of its size overlaps it by the chords of both meshes
+
+
+def overlaps(scene: Scene, first: Ints, second: Ints) -> list[Overlap]:
+    """Every pair of near bodies that share more than a touch."""
+    found = []
+    for one, other in zip(*_not_apart(scene, first, second)):
+        overlap = overlap_of(scene, int(one), int(other))
+        if overlap is not None:
+            found.append(overlap)
+    return found
+
+
+def overlap_of(scene: Scene, one: int, other: int) -> Overlap | None:
+    """What two bodies share, or None where they touch at most."""
+    curved = bool(scene.bodies[one].curved or scene.bodies[other].curved)
+    least = ROUND_OFF_MM if curved else CONTACT_MM
+    inside = any(
+        mean_width(region) > least
+        for body, solid in ((one, other), (other, one))
+        for _, region in _inside(scene, body, solid, CONTACT_MM)
+    )
+    if not inside and not (curved and _mesh_inside(scene, one, other)):
+        return None
+    return _measured(scene, one, other, curved)
+
+
+def _measured(scene: Scene, one: int, other: int, curved: bool) -> Overlap | None:
+    """Volume and depth from the faces of each that lie inside the other."""
+    faces = scene.faces
+    points, normals, volume = [], [], 0.0
+    origin = (scene.low[one] + scene.high[one]) / 2
+    for body, solid in ((one, other), (other, one)):
+        for face, region in _inside(scene, body, solid, HAIR_MM):
+            if body == other:  # a face that both have in common counts once
+                for twin in _flush(scene, face, one):
+                    flat = faces.onto(faces.back(faces.regions[twin], twin), face)
+                    region = without(region, flat)
+            if not len(region):
+                continue
+            height = float((faces.origin[face] - origin) @ faces.normal[face])
+            volume += area(region) * height / 3
+            points.append(faces.back(region.reshape(-1, 2), face))
+            normals.append(faces.normal[face])
+    if not points:
+        low = np.maximum(scene.low[one], scene.low[other])
+        high = np.minimum(scene.high[one], scene.high[other])
+        thin = int(np.argmin(high - low))
+        depth = float((high - low)[thin])
+        return Overlap(one, other, depth, float("nan"), np.eye(3)[thin], (low + high) / 2, exact=False)
+    cloud = np.concatenate(points)
+    extents = np.ptp(cloud @ np.array(normals).T, axis=0)
+    thinnest = int(np.argmin(extents))
+    return Overlap(
+        one,
+        other,
+        depth_mm=float(extents[thinnest]),
+        volume_mm3=float("nan") if curved else volume,
+        direction=normals[thinnest],
+        centre=(cloud.min(axis=0) + cloud.max(axis=0)) / 2,
+        exact=not curved,
+    )
+
+
+def _inside(scene: Scene, body: int, solid: int, inward: float) -> Iterator[tuple[int, Floats]]:
+    """Each face of a body, moved inward, with the region of it that lies inside another body."""
+    faces = scene.faces
+    mine = scene.faces_of[body]
+    low, high = scene.low[solid], scene.high[solid]
+    near = (faces.low[mine] < high + inward).all(axis=1) & (faces.high[mine] > low - inward).all(axis=1)
+    shell = scene.shell(solid)
+    for face in mine[near].tolist():
+        origin = faces.origin[face] - inward * faces.normal[face]
+        section = shell.section(origin, faces.across[face], faces.up[face])
+        if len(section):
+            region = shared(faces.regions[face], section)
+            if len(region):
+                yield face, region
+
+
+def _flush(scene: Scene, face: int, body: int) -> list[int]:
+    """Faces of a body that lie in the plane of a face and look the same way."""
+    faces, mine = scene.faces, scene.faces_of[body]
+    same = faces.normal[mine] @ faces.normal[face] > 1 - 1e-9
+    height = (faces.origin[mine] - faces.origin[face]) @ faces.normal[face]
+    return list(mine[same & (np.abs(height) < HAIR_MM)].tolist())
+
+
+def _mesh_inside(scene: Scene, one: int, other: int) -> bool:
+    """Whether the middle of a curved facet of either lies well inside the other."""
+    for body, solid in ((one, other), (other, one)):
+        for curved in scene.bodies[body].curved:
+            triangles = curved.triangles
+            middle = triangles.mean(axis=1)
+            inward = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
+            inward /= -np.linalg.norm(inward, axis=1, keepdims=True)
+            probes = middle + ROUND_OFF_MM * inward
+            near = ((probes > scene.low[solid]) & (probes < scene.high[solid])).all(axis=1)
+            if near.any() and inside(scene, solid, probes[near]).any():
+                return True
+    return False
+
+
+_RAY = np.array([0.5773, 0.7071, 0.4083]) / np.linalg.norm([0.5773, 0.7071, 0.4083])  # along no usual face
+
+
+def inside(scene: Scene, body: int, points: Floats) -> Bools:
+    """(N,) which points (N, 3) lie inside a body: how often a ray from each crosses its surface, odd or even."""
+    shell = scene.shell(body)
+    across = np.cross(_RAY, [0.0, 0.0, 1.0])
+    across /= np.linalg.norm(across)
+    up = np.cross(_RAY, across)
+    away = shell.edges[None] - points[:, None, None]  # (N, E, 2, 3)
+    x, y = away @ across, away @ up
+    crossed = (y[..., 0] > 0) != (y[..., 1] > 0)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        at = x[..., 0] - y[..., 0] * (x[..., 1] - x[..., 0]) / (y[..., 1] - y[..., 0])
+    facets = len(shell.normals)
+    odd = np.zeros((len(points), facets), dtype=np.int64)
+    rows, columns = np.nonzero(crossed & (at > 0))
+    np.add.at(odd, (rows, shell.facet[columns]), 1)
+    # Of a facet that the line of the ray crosses, ahead or behind: by its plane.
+    first = np.searchsorted(shell.facet, np.arange(facets))
+    base = shell.edges[first, 0]
+    slant = shell.normals @ _RAY
+    with np.errstate(divide="ignore", invalid="ignore"):
+        distance = np.einsum("nfi,fi->nf", base[None] - points[:, None], shell.normals) / slant
+    return np.asarray(((odd % 2 == 1) & (distance > 0)).sum(axis=1) % 2 == 1)
+
+
+def _not_apart(scene: Scene, first: Ints, second: Ints) -> tuple[Ints, Ints]:
+    """The pairs that no flat face of either parts: all of one body on its inner side, all of the other outside."""
+    meet = (
+        np.minimum(scene.high[first], scene.high[second]) - np.maximum(scene.low[first], scene.low[second])
+    ) > 0
+    first, second = first[meet.all(axis=1)], second[meet.all(axis=1)]
+    points, start = _corners(scene)
+    outer = _outer_faces(scene, points, start)
+    for swap in (False, True):
+        one, other = (second, first) if swap else (first, second)
+        parted = _parted(scene, outer, points, start, one, other)
+        first, second = first[~parted], second[~parted]
+    return first, second
+
+
+def _corners(scene: Scene) -> tuple[Floats, Ints]:
+    """Distinct points of each body, one body after the other, and where each begins."""
+    faces = scene.faces
+    clouds = []
+    split = np.searchsorted(faces.body, np.arange(len(scene.bodies) + 1))
+    for index, body in enumerate(scene.bodies):
+        flat = faces.points[faces.start[split[index]] : faces.start[split[index + 1]]]
+        meshes = [curved.triangles.reshape(-1, 3) for curved in body.curved if not _is_hole(curved)]
+        clouds.append(np.unique(np.round(np.concatenate([flat, *meshes]), 6), axis=0))
+    starts = np.concatenate([[0], np.cumsum([len(cloud) for cloud in clouds])])
+    return np.concatenate(clouds), starts
+
+
+def _is_hole(curved: CurvedFace) -> bool:
+    return curved.cylinder is not None and curved.cylinder.hollow
+
+
+def _outer_faces(scene: Scene, points: Floats, start: Ints) -> Bools:
+    """(F,) whether all of a face's body lies on its inner side."""
+    faces = scene.faces
+    outer = np.zeros(len(faces.body), dtype=bool)
+    for body, mine in enumerate(scene.faces_of):
+        cloud = points[start[body] : start[body + 1]]
+        offset = np.einsum("ij,ij->i", faces.origin[mine], faces.normal[mine])
+        outer[mine] = (cloud @ faces.normal[mine].T - offset).max(axis=0, initial=-np.inf) < CONTACT_MM
+    return outer
+
+
+def _parted(scene: Scene, outer: Bools, points: Floats, start: Ints, one: Ints, other: Ints) -> Bools:
+    """(P,) whether an outer face of ``one`` has all of ``other`` before it."""
+    faces = scene.faces
+    parted = np.zeros(len(one), dtype=bool)
+    kept = np.flatnonzero(outer)
+    starts = np.searchsorted(faces.body[kept], np.arange(len(scene.bodies) + 1))
+    per_pair = np.diff(starts)[one]
+    size = np.diff(start)[other]
+    for a, b in chunks(per_pair * size):
+        pair = np.repeat(np.arange(a, b), per_pair[a:b])
+        face = kept[starts[one[pair]] + ranges(per_pair[a:b])]
+        count = size[pair]
+        if not len(pair):
+            continue
+        row = np.repeat(np.arange(len(pair)), count)
+        away = points[start[other[pair]][row] + ranges(count)] - faces.origin[face][row]
+        height = np.einsum("ij,ij->i", away, faces.normal[face][row])
+        lowest = np.minimum.reduceat(height, np.cumsum(count) - count)
+        parted[pair[lowest > -CONTACT_MM]] = True
+    return parted

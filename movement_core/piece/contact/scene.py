@@ -1,0 +1,179 @@
+"""All bodies of a piece as flat arrays, so that pairs are compared in numpy and not one by one."""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+from numpy.typing import NDArray
+
+from movement_core.piece.contact.bodies import Body
+from movement_core.piece.contact.polygons import Floats, region_of
+
+Ints = NDArray[np.int64]
+
+
+@dataclass(frozen=True, eq=False)
+class Faces:
+    """Every flat face of every body, F in all.
+
+    ``body`` (F,) owner; ``number`` (F,) which face of its owner; ``normal`` (F, 3); ``origin`` (F, 3) a corner;
+    ``across``, ``up`` (F, 3) axes in the face, with the normal right-handed; ``low``, ``high`` (F, 3) global box;
+    ``points`` (N, 3) corners of all outer loops, those of face f from ``start[f]`` to ``start[f + 1]``.
+    """
+
+    body: Ints
+    number: Ints
+    normal: Floats
+    origin: Floats
+    across: Floats
+    up: Floats
+    low: Floats
+    high: Floats
+    points: Floats
+    start: Ints
+    regions: tuple[Floats, ...]
+
+    def onto(self, points: Floats, face: int) -> Floats:
+        """(…, 2) coordinates of points (…, 3) in the frame of a face."""
+        away = points - self.origin[face]
+        return np.stack([away @ self.across[face], away @ self.up[face]], axis=-1)
+
+    def back(self, flat: Floats, face: int) -> Floats:
+        """(…, 3) global points of (…, 2) points in the plane of a face."""
+        return np.asarray(
+            self.origin[face] + flat[..., :1] * self.across[face] + flat[..., 1:] * self.up[face]
+        )
+
+    def region_in(self, face: int, plane: int) -> Floats:
+        """The region of a face seen in the frame of another that it looks at, inside on the left."""
+        flat = self.onto(self.back(self.regions[face], face), plane)
+        return flat[:, ::-1] if self.normal[face] @ self.normal[plane] < 0 else flat
+
+
+@dataclass(frozen=True, eq=False)
+class Shell:
+    """The whole surface of one body as facets that bound it: flat faces with all their edges, and mesh triangles.
+
+    ``edges`` (E, 2, 3), ``facet`` (E,) the facet each edge belongs to, ``normals`` (facets, 3).
+    """
+
+    edges: Floats
+    facet: Ints
+    normals: Floats
+
+    def section(self, origin: Floats, across: Floats, up: Floats) -> Floats:
+        """(E, 2, 2) region in which a plane cuts the body, in the frame (origin, across, up) of the plane."""
+        normal = np.cross(across, up)
+        away = (self.edges - origin) @ normal
+        above = away > 0
+        cut = above[:, 0] != above[:, 1]
+        if not cut.any():
+            return np.zeros((0, 2, 2))
+        edges, away, facet = self.edges[cut], away[cut], self.facet[cut]
+        share = away[:, 0] / (away[:, 0] - away[:, 1])
+        points = edges[:, 0] + share[:, None] * (edges[:, 1] - edges[:, 0]) - origin
+        run = np.cross(normal, self.normals[facet])
+        along = np.einsum("ij,ij->i", points, run)
+        order = np.lexsort((along, facet))
+        flat = np.stack([points @ across, points @ up], axis=-1)[order]
+        return flat.reshape(-1, 2, 2)
+
+
+@dataclass(frozen=True, eq=False)
+class Scene:
+    """The bodies of a piece, their boxes (B, 3) and their flat faces."""
+
+    bodies: tuple[Body, ...]
+    low: Floats
+    high: Floats
+    faces: Faces
+
+    @cached_property
+    def faces_of(self) -> list[Ints]:
+        """For each body the indices of its flat faces."""
+        split = np.searchsorted(self.faces.body, np.arange(len(self.bodies) + 1))
+        return [np.arange(a, b) for a, b in itertools.pairwise(split.tolist())]
+
+    @cached_property
+    def shells(self) -> dict[int, Shell]:
+        return {}
+
+    def shell(self, body: int) -> Shell:
+        """The facets of a body, made when first asked for."""
+        if body not in self.shells:
+            self.shells[body] = _shell(self.bodies[body])
+        return self.shells[body]
+
+
+def scene_of(bodies: Sequence[Body]) -> Scene:
+    """Lay the faces of bodies out in arrays."""
+    owners, numbers, normals, origins, across, counts = [], [], [], [], [], []
+    corners: list[Floats] = []
+    low, high = np.zeros((len(bodies), 3)), np.zeros((len(bodies), 3))
+    for index, body in enumerate(bodies):
+        boxes = [loop for face in body.planar for loop in face.loops[:1]]
+        boxes += [face.triangles.reshape(-1, 3) for face in body.curved]
+        around = np.concatenate(boxes)
+        low[index], high[index] = around.min(axis=0), around.max(axis=0)
+        for number, face in enumerate(body.planar):
+            outer = face.loops[0]
+            owners.append(index)
+            numbers.append(number)
+            normals.append(face.normal)
+            origins.append(outer[0])
+            across.append(outer[1] - outer[0])
+            counts.append(len(outer))
+            corners.append(outer)
+    if not owners:
+        empty = np.zeros((0, 3))
+        none = np.zeros(0, dtype=np.int64)
+        faces = Faces(
+            none, none, empty, empty, empty, empty, empty, empty, empty, np.zeros(1, dtype=np.int64), ()
+        )
+        return Scene(tuple(bodies), low, high, faces)
+    normal = np.array(normals)
+    x = np.array(across)
+    x -= np.einsum("ij,ij->i", x, normal)[:, None] * normal
+    x /= np.linalg.norm(x, axis=1, keepdims=True)
+    y = np.cross(normal, x)
+    origin, points = np.array(origins), np.concatenate(corners)
+    start = np.concatenate([[0], np.cumsum(counts)])
+    regions = tuple(
+        region_of([np.stack([(loop - o) @ u, (loop - o) @ v], axis=-1) for loop in face.loops])
+        for face, o, u, v in zip((face for body in bodies for face in body.planar), origin, x, y)
+    )
+    faces = Faces(
+        np.array(owners),
+        np.array(numbers),
+        normal,
+        origin,
+        x,
+        y,
+        np.minimum.reduceat(points, start[:-1]),
+        np.maximum.reduceat(points, start[:-1]),
+        points,
+        start,
+        regions,
+    )
+    return Scene(tuple(bodies), low, high, faces)
+
+
+def _shell(body: Body) -> Shell:
+    edges, facet, normals = [], [], []
+    for number, face in enumerate(body.planar):
+        for loop in face.loops:
+            edges.append(np.stack([loop, np.roll(loop, -1, axis=0)], axis=1))
+            facet.append(np.full(len(loop), number))
+        normals.append(face.normal)
+    count = len(normals)
+    for curved in body.curved:
+        triangles = curved.triangles
+        edges.append(np.stack([triangles, np.roll(triangles, -1, axis=1)], axis=2).reshape(-1, 2, 3))
+        facet.append(np.repeat(np.arange(count, count + len(triangles)), 3))
+        normals.extend(np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0]))
+        count += len(triangles)
+    return Shell(np.concatenate(edges), np.concatenate(facet), np.array(normals))
