@@ -20,6 +20,7 @@ from workbench_pkg.setup import SetupError, ensure_host, run_in_host
 
 SCHEMA = "heartside-check-1"
 ARRANGE_SCHEMA = "heartside-arrange-1"
+HOLD_SCHEMA = "heartside-hold-1"
 STOCK_SCHEMA = "heartside-stock-1"
 ALL_HOLD, FINDINGS, NOT_CHECKED = 0, 1, 2
 WORKER = "workbench_pkg.batch.worker"
@@ -138,6 +139,22 @@ def _arrange(options: argparse.Namespace) -> int:
     return NOT_CHECKED if errors else ALL_HOLD
 
 
+def _hold(options: argparse.Namespace) -> int:
+    job = {"command": "hold", "file": os.path.abspath(options.file), "shown": str(options.file),
+           "top": options.top, "flatness": options.flatness, "kinds": options.kind, "fixed": options.fixed}  # fmt: skip
+    answer = ask_worker({**job, **_settings(options)})
+    errors, tops = answer.get("errors", []), answer.get("tops", [])
+    if options.format == "json":
+        report = {"schema": HOLD_SCHEMA, "path": str(options.file), "tops": tops, "errors": errors}
+        print(json.dumps(report, indent=1, ensure_ascii=False))
+    else:
+        print(answer.get("text") or "\n".join(error["message"] for error in errors))
+    if errors or any(top["missing"] for top in tops):
+        return NOT_CHECKED
+    held = all(top["flat_by_itself"] or any(plan["found"] for plan in top["plans"]) for top in tops)
+    return ALL_HOLD if held else FINDINGS
+
+
 def _stock(options: argparse.Namespace) -> int:
     job = {"command": "stock", "wood": options.wood, "thickness": options.thickness, "readings": options.reading,
            "skin": options.skin, "meter": options.meter, "wood_temperature": options.wood_temperature,
@@ -196,6 +213,7 @@ CARRY_OUT = {
     "check": _check,
     "annotate": _annotate,
     "arrange": _arrange,
+    "hold": _hold,
     "stock": _stock,
     "demo": _demo,
     "list": _list,

@@ -72,6 +72,26 @@ def make_parser() -> argparse.ArgumentParser:
     arrange.add_argument("--format", choices=("text", "json"), default="text")
     arrange.set_defaults(carry_out="arrange")
 
+    hold = commands.add_parser(
+        "hold", parents=[common, year], help="plan the fasteners that keep a top flat and let it move"
+    )
+    hold.add_argument("file", type=Path, metavar="FILE")
+    hold.add_argument("--top", default="", metavar="NAME", help="only the top that this board belongs to")
+    hold.add_argument(
+        "--flatness", type=_flatness, default=None, metavar="MM",
+        help="most it may be out of flat in any month (default 1.5)",
+    )  # fmt: skip
+    hold.add_argument(
+        "--kind", action="append", default=[], metavar="NAME",
+        help="kind of fastener; give it once a kind (default: those that suit)",
+    )  # fmt: skip
+    hold.add_argument(
+        "--fixed", default="centre", metavar="WHERE",
+        help="the line that stays put: centre, or the board whose outer edge it is",
+    )  # fmt: skip
+    hold.add_argument("--format", choices=("text", "json"), default="text")
+    hold.set_defaults(carry_out="hold")
+
     stock = commands.add_parser(
         "stock", parents=[common, year], help="is this stock ready for that home, and how long till it is"
     )
@@ -130,6 +150,16 @@ def _moisture(text: str) -> float:
         raise argparse.ArgumentTypeError(
             f"{text!r} is no moisture of furniture wood; allowed: 0 to 30 percent"
         )
+    return value
+
+
+def _flatness(text: str) -> float:
+    try:
+        value = float(text.removesuffix("mm").replace(",", "."))
+    except ValueError:
+        value = -1.0
+    if not 0 < value <= 50:
+        raise argparse.ArgumentTypeError(f"{text!r} is no flatness; allowed: above 0 to 50 mm")
     return value
 
 

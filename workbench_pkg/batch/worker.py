@@ -69,6 +69,15 @@ def _arrange(job: dict[str, Any]) -> dict[str, Any]:
     return {"studies": studies, "text": "\n\n".join(study_text(study) for study in studies)}
 
 
+def _hold(job: dict[str, Any]) -> dict[str, Any]:
+    from movement_core.sheet.holding_text import holding_text
+    from workbench_pkg.actions.hold import HoldWish, hold_file
+
+    wish = HoldWish(job["top"], job["flatness"], tuple(job["kinds"]), job["fixed"])
+    tops = hold_file(Path(job["file"]), _settings(job), wish)
+    return {"tops": tops, "text": holding_text(tops)}
+
+
 def _demo(job: dict[str, Any]) -> dict[str, Any]:
     from workbench_pkg.demo.build import build_demo
 
@@ -117,6 +126,7 @@ JOBS = {
     "annotate": _annotate,
     "arrange": _arrange,
     "demo": _demo,
+    "hold": _hold,
     "stock": _stock,
     "woods": _woods,
     "years": _years,

@@ -1,0 +1,295 @@
+"""How to hold a top, as text for a terminal: what it does, the ways to hold it side by side, and the chosen one."""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from movement_core.sheet.bar_text import bar_lines
+from movement_core.sheet.text import WIDTH, printable
+
+MOST_PROBLEMS = 4
+
+
+def holding_text(entries: Sequence[Mapping[str, Any]]) -> str:
+    """Every top one after another, and the cautions of all of them once."""
+    cautions = list(dict.fromkeys(text for entry in entries for text in entry.get("cautions", [])))
+    mind = ["\n".join(["Mind", *(_wrapped(text, "  ") for text in cautions)])] if cautions else []
+    return "\n\n".join([*(top_text(entry) for entry in entries), *mind])
+
+
+def top_text(entry: Mapping[str, Any]) -> str:
+    """One top: its heading, what it does by itself, the alternatives, the chosen plan."""
+    heading = (
+        f"{printable(entry['name'])}: {entry['length_mm']:.0f} × {entry['width_mm']:.0f} × "
+        f"{entry['thickness_mm']:.0f} mm, {_boards(len(entry['boards']))}"
+    )
+    if entry["missing"]:
+        lines = [heading, "  It cannot be worked out before this is said:"]
+        lines += [_wrapped(printable(text), "    ") for text in entry["missing"]]
+        return "\n".join(lines)
+    blocks = ["\n".join([heading, *_about(entry)]), _alternatives(entry)]
+    best = entry["plans"][0]
+    if best["found"]:
+        blocks.append(_chosen(best, entry))
+    else:
+        blocks.append(_none(best, entry))
+    blocks += bar_lines(entry["recipes"], entry["datum"])
+    if entry["notes"]:
+        notes = [_wrapped(f"{_capital(printable(note))}.", "    ") for note in entry["notes"]]
+        blocks.append("\n".join(["  Taken", *notes]))
+    return "\n\n".join(block for block in blocks if block)
+
+
+def _boards(count: int) -> str:
+    return "one board" if count == 1 else f"{count} boards edge to edge"
+
+
+def _about(entry: Mapping[str, Any]) -> list[str]:
+    moisture, free = entry["moisture_percent"], entry["free_departure_mm"]
+    fitted = f"Fitted at {entry['fitted_percent']:.1f} %; " if entry["fitted_percent"] is not None else ""
+    air = (
+        f"{fitted}{moisture['driest day']:.1f} % on its driest day, {moisture['wettest day']:.1f} % on its wettest, "
+        f"{moisture['today']:.1f} % today."
+    )
+    lines = [air]
+    if entry["hearts"]:
+        lines.append(f"{_capital(printable(entry['hearts']))}.")
+    lines.append(_rests(entry))
+    shapes = []
+    for day in ("driest day", "wettest day"):
+        values = [value for name, value in free.items() if name.split(",")[0] == day]
+        shapes.append(f"{_shape(values)} on the {day}")
+    worst = max(entry["unheld_out_of_flat_mm"].values())
+    lines.append(
+        f"Held by nothing it would {' and '.join(shapes)}; with its weight on its frame and no fastener it is "
+        f"{worst:.1f} mm out of flat at worst. Wished: {entry['wish']['flatness_mm']:g} mm in every month."
+    )
+    lines += entry["middle_of_ends"]["says"]
+    fixed = entry["if_fixed"]
+    if fixed:
+        lines.append(_if_fixed(fixed))
+    return [_wrapped(line, "  ") for line in lines]
+
+
+def _rests(entry: Mapping[str, Any]) -> str:
+    told = []
+    for way, word in (("across", "across its grain"), ("along", "along it")):
+        names = [printable(rail["name"]) for rail in entry["rails"] if rail["runs"] == way]
+        if names:
+            told.append(f"{', '.join(names)} ({word})")
+    if entry["rests_also_on"]:
+        told.append(
+            f"{', '.join(printable(name) for name in entry['rests_also_on'])} (no rail for fasteners)"
+        )
+    return f"Rests on {'; '.join(told)}." if told else "Nothing lies under it: it has no frame."
+
+
+def _shape(values: Sequence[float]) -> str:
+    low, high = min(values), max(values)
+    if max(abs(low), abs(high)) < 0.05:
+        return "lie flat"
+    if low * high < 0 and min(abs(low), abs(high)) >= 0.05:
+        return f"lie between {abs(low):.1f} mm hollow and a crown of {high:.1f} mm"
+    word = "crown" if low + high > 0 else "go hollow"
+    sizes = sorted((abs(low), abs(high)))
+    far = f"{sizes[0]:.1f} to {sizes[1]:.1f}" if sizes[1] - sizes[0] >= 0.05 else f"{sizes[1]:.1f}"
+    return f"{word} {far} mm"
+
+
+def _if_fixed(fixed: Mapping[str, Any]) -> str:
+    told = []
+    if fixed["shrinkage_kept_mm"] and fixed["shrinkage_kept_mm"] >= 0.1:
+        strength = f" against a strength of {fixed['strength_mpa']:g}" if fixed["strength_mpa"] else ""
+        told.append(
+            f"{fixed['shrinkage_kept_mm']:.1f} mm of shrinkage would be kept, up to {fixed['tension_mpa']:.0f} MPa "
+            f"across the grain{strength}: a split is {_likely(fixed['split'])}"
+        )
+    if fixed["swelling_kept_mm"] and fixed["swelling_kept_mm"] >= 0.1:
+        crush = {"none": "no crushing", "begins": "the fibres begin to crush", "certain": "the fibres crush"}
+        told.append(f"{fixed['swelling_kept_mm']:.1f} mm of swelling would be kept: {crush[fixed['crush']]}")
+    return f"Glued or screwed solid across its whole width: {'; '.join(told) or 'it hardly moves'}."
+
+
+def _likely(split: str) -> str:
+    return {
+        "unknown": "not foreseeable, its strength across the grain is not known",
+        "none": "not to fear",
+    }.get(split, split)
+
+
+# ---- the alternatives ------------------------------------------------------------------------------------
+
+_HEAD = ("kind", "fasteners", "driest", "wettest", "worst", "pull", "allowed", "")
+
+
+def _alternatives(entry: Mapping[str, Any]) -> str:
+    plans = [plan for plan in entry["plans"] if plan["count"]]
+    if not plans:
+        return ""
+    rows = [_HEAD, *(_alternative(plan) for plan in plans)]
+    lines = ["  Ways to hold it (mm out of flat; N)", *_table(rows, left=(0, 7))]
+    refused = list(dict.fromkeys(text for plan in entry["plans"] for text in plan["refused"]))
+    if refused:
+        lines.append("  Refused")
+        lines += [_wrapped(printable(text), "    ") for text in refused]
+    return "\n".join(lines)
+
+
+def _alternative(plan: Mapping[str, Any]) -> tuple[str, ...]:
+    used = plan["kinds_used"]
+    name = " + ".join(f"{count} {kind}" for kind, count in used.items()) if len(used) > 1 else plan["name"]
+    allowed = plan["allowable_pull_n"]
+    return (
+        name,
+        str(plan["count"]),
+        f"{plan['driest_out_of_flat_mm']:.1f}",
+        f"{plan['wettest_out_of_flat_mm']:.1f}",
+        f"{plan['worst_out_of_flat_mm']:.1f}",
+        f"{plan['worst_pull_n']:.0f}",
+        "?" if allowed is None else f"{allowed:.0f}",
+        "holds it" if plan["found"] else "does not hold it",
+    )
+
+
+def _table(rows: Sequence[tuple[str, ...]], left: tuple[int, ...], indent: str = "    ") -> list[str]:
+    widths = [max(len(row[column]) for row in rows) for column in range(len(rows[0]))]
+    lines = [
+        indent
+        + "  ".join(
+            c.ljust(w) if i in left else c.rjust(w) for i, (c, w) in enumerate(zip(row, widths))
+        ).rstrip()
+        for row in rows
+    ]
+    lines.insert(1, indent + "  ".join("-" * width for width in widths if width))
+    return lines
+
+
+# ---- the chosen plan -------------------------------------------------------------------------------------
+
+
+def _chosen(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
+    datum = entry["datum"]
+    lines = [f"  Chosen: {_counted(plan)}"]
+    lines += [_wrapped(f"{text}.", "    ") for text in plan["seasons"]]
+    lines += [
+        _wrapped(f"{_capital(printable(text))}.", "    ") for text in (plan["fixed_line"], *plan["remarks"])
+    ]
+    lines += [_wrapped(f"{printable(text)}.", "    ") for text in plan["flags"]]
+    lines += ["", *_fasteners(plan), ""]
+    legend = (
+        f"Edge: from the outer edge of {printable(datum['edge'])}, as the top is today. End: from the top's end at "
+        f"{printable(datum['end'])}. On rail: from the rail's own end, tenon included. Moves: how far the top goes "
+        f"since it was fitted, + toward {printable(datum['other_edge'])}: least, today, most, its likely error "
+        f"included. Slot: length, and its middle on the rail; screw: its centre today from the slot's end toward "
+        f"{printable(datum['edge'])}. Tongue: depth in its groove today. Room: what is left in the worst month."
+    )
+    lines.append(_wrapped(legend, "    "))
+    lines += [_wrapped(_hardware(kind), "    ") for kind in plan["hardware"]]
+    if entry["metal_base"]:
+        lines.append(_wrapped(_metal(entry["metal_base"]), "    "))
+    return "\n".join(lines)
+
+
+def _counted(plan: Mapping[str, Any]) -> str:
+    return ", ".join(f"{one['count']} × {one['name']}" for one in plan["hardware"])
+
+
+_COLUMNS = (
+    "no", "rail", "kind", "edge", "end", "on rail", "moves", "slot", "screw", "tongue", "room", "pull", "allowed",
+)  # fmt: skip
+
+
+def _fasteners(plan: Mapping[str, Any]) -> list[str]:
+    rows = [_COLUMNS]
+    for one in plan["fasteners"]:
+        moves = "/".join(_signed(one[f"travel_{when}_mm"]) for when in ("least", "today", "most"))
+        allowed = one["allowable_pull_n"]
+        rows.append(
+            (
+                str(one["number"]),
+                printable(one["rail"]),
+                one["kind"],
+                f"{one['from_edge_today_mm']:.0f}",
+                f"{one['from_end_mm']:.0f}",
+                f"{one['on_rail_mm']:.0f}",
+                moves,
+                f"{one['slot_length_mm']:.1f} at {one['slot_middle_on_rail_mm']:.1f}"
+                if one["slot_length_mm"]
+                else "",
+                _optional(one["screw_from_slot_end_today_mm"]),
+                _optional(one["tongue_today_mm"]),
+                _optional(one["margin_mm"]),
+                f"{one['pull_n']:.0f}",
+                "?" if allowed is None else f"{allowed:.0f}",
+            )
+        )
+    used = [c for c in range(len(_COLUMNS)) if any(row[c] for row in rows[1:])]
+    return _table([tuple(row[c] for c in used) for row in rows], left=tuple(used.index(c) for c in (1, 2)))
+
+
+def _signed(value: float) -> str:
+    text = f"{value:+.1f}"
+    return "0" if float(text) == 0 else text
+
+
+def _optional(value: float | None) -> str:
+    return "" if value is None else f"{value:.1f}"
+
+
+def _hardware(kind: Mapping[str, Any]) -> str:
+    parts = [f"{_capital(kind['name'])}"]
+    if kind["screw_length_mm"]:
+        parts.append(
+            f"screw {kind['screw_shank_mm']:g} × {kind['screw_length_mm']:.0f} mm, {kind['passes_before_top_mm']:g} mm of it "
+            f"before the top, leaves {kind['wood_left_above_mm']:g} mm of wood above its point"
+        )
+    else:
+        parts.append("no stock screw stays inside the top")
+    if kind["allowable_pull_n"] is not None:
+        parts.append(
+            f"allowed {kind['allowable_pull_n']:.0f} N ({kind['weakest_known_link']}, ultimate ÷ {kind['safety']:g})"
+        )
+    if kind["unknown_links"]:
+        parts.append(f"no published figure for {', '.join(kind['unknown_links'])}")
+    return f"{': '.join(parts[:2])}; {'; '.join(parts[2:])}. {_capital(kind['note'])}."
+
+
+def _metal(base: Mapping[str, Any]) -> str:
+    if base["insert_mm"] is None:
+        return "No stock threaded insert stays inside the top."
+    return (
+        f"Threaded inserts up to {base['insert_mm']:.0f} mm long leave {base['wood_left_above_mm']:g} mm of wood; "
+        f"washers of {base['washer_mm']:.0f} mm bear on both sides of every slot."
+    )
+
+
+# ---- none, and the end -----------------------------------------------------------------------------------
+
+
+def _none(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
+    if entry["flat_by_itself"]:
+        lines = [
+            "  It stays within the wish with nothing holding it down; fasteners only keep it in its place."
+        ]
+    elif entry["rails"]:
+        lines = ["  No plan of these kinds holds it."]
+    else:
+        lines = ["  There is no rail to fasten it to, and by itself it does not stay flat."]
+    shown = plan["problems"][:MOST_PROBLEMS] if entry["rails"] and not entry["flat_by_itself"] else []
+    lines += [_wrapped(printable(text), "    ") for text in shown]
+    if len(plan["problems"]) > len(shown) > 0:
+        lines.append(f"    … and {len(plan['problems']) - len(shown)} more of the kind")
+    if plan["what_would"] and not entry["flat_by_itself"]:
+        lines.append("  What would help, each tried out")
+        lines += [_wrapped(f"{text}.", "    ") for text in plan["what_would"]]
+    return "\n".join(lines)
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def _wrapped(text: str, indent: str) -> str:
+    return textwrap.fill(text, WIDTH, initial_indent=indent, subsequent_indent=indent + "  ")
