@@ -6,20 +6,22 @@ from collections.abc import Sequence
 
 from movement_core.errors import InputError
 from movement_core.piece.contact.bodies import Body
+from movement_core.piece.contact.curved import Kernel, curved_finds
 from movement_core.piece.contact.facing import flat_contacts_and_gaps
-from movement_core.piece.contact.found import REACH_MM, Touching
+from movement_core.piece.contact.found import REACH_MM, Contact, Gap, Touching
 from movement_core.piece.contact.overlaps import overlaps
 from movement_core.piece.contact.pairs import facing_faces, near_bodies
 from movement_core.piece.contact.scene import scene_of
 
 
-def contacts_of(bodies: Sequence[Body], reach_mm: float = REACH_MM) -> Touching:
+def contacts_of(bodies: Sequence[Body], reach_mm: float = REACH_MM, kernel: Kernel | None = None) -> Touching:
     """What touches what: every contact, gap and overlap between bodies.
 
     Parameters
     ----------
     bodies : the faces of the solids, in the order of the parts.
     reach_mm : gaps wider than this are not looked for.
+    kernel : the host's exact geometry, asked only about curved faces; without it their figures are a mesh's.
 
     Raises
     ------
@@ -35,4 +37,15 @@ def contacts_of(bodies: Sequence[Body], reach_mm: float = REACH_MM) -> Touching:
     scene = scene_of(bodies)
     first, second = near_bodies(scene.low, scene.high, reach_mm)
     contacts, gaps = flat_contacts_and_gaps(scene, facing_faces(scene, first, second, reach_mm), reach_mm)
-    return Touching(tuple(contacts), tuple(gaps), tuple(overlaps(scene, first, second)))
+    round_contacts, round_gaps, tight = curved_finds(scene, first, second, reach_mm, kernel)
+    told = {(overlap.first, overlap.second) for overlap in tight}
+    others = [o for o in overlaps(scene, first, second, kernel) if (o.first, o.second) not in told]
+    return Touching(
+        tuple(sorted([*contacts, *round_contacts], key=_place)),
+        tuple(sorted([*gaps, *round_gaps], key=_place)),
+        tuple(sorted([*tight, *others], key=lambda o: (o.first, o.second))),
+    )
+
+
+def _place(found: Contact | Gap) -> tuple[int, int, tuple[int, int]]:
+    return found.first, found.second, found.faces

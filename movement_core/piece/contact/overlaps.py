@@ -8,11 +8,13 @@ the section has in common with the face is the part inside. The volume follows f
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
 
 from movement_core.piece.contact.bodies import CHORD_MM, CurvedFace
+from movement_core.piece.contact.curved import Kernel
 from movement_core.piece.contact.found import CONTACT_MM, Overlap
 from movement_core.piece.contact.pairs import chunks, ranges
 from movement_core.piece.contact.polygons import Floats, area, mean_width, shared, without
@@ -21,17 +23,28 @@ from movement_core.piece.contact.scene import Ints, Scene
 Bools = NDArray[np.bool_]
 
 HAIR_MM = 1e-4  # how far a face is moved inward to measure what lies inside
+LEAST_VOLUME_MM3 = 1.0  # less is what a kernel makes of faces that touch
 ROUND_OFF_MM = 4 * CHORD_MM  # a peg in a hole of its size overlaps it by the chords of both meshes
 
 
-def overlaps(scene: Scene, first: Ints, second: Ints) -> list[Overlap]:
-    """Every pair of near bodies that share more than a touch."""
+def overlaps(scene: Scene, first: Ints, second: Ints, kernel: Kernel | None = None) -> list[Overlap]:
+    """Every pair of near bodies that share more than a touch; volumes of curved ones from a kernel if given."""
     found = []
     for one, other in zip(*_not_apart(scene, first, second)):
         overlap = overlap_of(scene, int(one), int(other))
+        if overlap is not None and not overlap.exact and kernel is not None:
+            overlap = _asked(overlap, kernel)
         if overlap is not None:
             found.append(overlap)
     return found
+
+
+def _asked(overlap: Overlap, kernel: Kernel) -> Overlap | None:
+    """An overlap of curved solids as the kernel sees it: none at all, perhaps."""
+    volume = kernel.shared_volume(overlap.first, overlap.second)
+    if volume is None:
+        return overlap
+    return None if volume < LEAST_VOLUME_MM3 else replace(overlap, volume_mm3=volume)
 
 
 def overlap_of(scene: Scene, one: int, other: int) -> Overlap | None:
