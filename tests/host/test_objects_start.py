@@ -14,6 +14,8 @@ import pytest
 from tests.host.conftest import ROOT
 from workbench_pkg.setup import find_host
 
+# Under the host's own test command sys.executable is the host, which is no Python.
+PYTHON = sys.executable if "python" in sys.executable else shutil.which("python3")
 ENTRY = ROOT / "workbench_pkg" / "entry"
 LIGHT = {
     "workbench_pkg",
@@ -41,7 +43,7 @@ print(" ".join(sorted(set(sys.modules) - before)))
 
 def test_the_start_imports_next_to_nothing():
     done = subprocess.run(
-        [sys.executable, "-c", PROBE, str(ENTRY)], capture_output=True, text=True, cwd=ROOT, check=True
+        [PYTHON, "-c", PROBE, str(ENTRY)], capture_output=True, text=True, cwd=ROOT, check=True
     )
     loaded = set(done.stdout.split())
     assert "workbench_pkg.views.watching" in loaded

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -15,8 +16,11 @@ from workbench_pkg.host.marks import CURRENT_SCHEMA, KIND, SCHEMA, kind_of, mark
 from workbench_pkg.objects import restoring, study
 from workbench_pkg.objects.proxies import Study
 
+# Under the host's own test command sys.executable is the host, which is no Python.
+PYTHON = sys.executable if "python" in sys.executable else shutil.which("python3")
 # What a host without the add-on does to a file: open, look, save.
 STRANGER = """
+import shutil
 import sys
 sys.path += {libraries!r}
 import FreeCAD
@@ -121,7 +125,7 @@ def test_it_comes_back_to_life_after_a_host_without_the_add_on_has_saved_it(doc,
     environment = {**os.environ, "FREECAD_USER_HOME": str(profile)}
     environment.pop("PYTHONPATH", None)
     done = subprocess.run(
-        [sys.executable, "-I", "-c", code], env=environment, capture_output=True, text=True, cwd=tmp_path
+        [PYTHON, "-I", "-c", code], env=environment, capture_output=True, text=True, cwd=tmp_path
     )
     assert done.returncode == 0, done.stderr
     again = FreeCAD.openDocument(output)

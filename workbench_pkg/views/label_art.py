@@ -10,7 +10,7 @@ from workbench_pkg.panels.palette import EDGE, INK, PAPER, Colour, rank_colour
 
 POINT_SIZE = 9.0
 STRIP, PAD_X, PAD_Y, ROUND = 5, 7, 4, 4  # at one pixel a point
-LONGEST = 46  # letters; a longer line is cut short, the whole text stands in the report
+LONGEST = 60  # letters; a longer line is cut short, the whole text stands in the report
 MARKS = ("", "!", "!!")  # the rank said once more, for eyes that do not tell the colours apart
 
 

@@ -20,7 +20,7 @@ FULLEST = 0.35  # of the view's area: beyond this labels hide the piece that the
 ANCHOR_PX = 5.0  # nearer than this a leader would seem to end at somebody else's point
 SHORTEST_REACH_PX = 60.0
 SMALLEST_PX, LARGE_PX = 26.0, 150.0  # no label below; above, one part is as important as another
-KEEP_BONUS, COVERED, AWAY = 30.0, 45.0, 16.0  # prices, in pixels of a longer leader
+KEEP_BONUS, COVERED, PASSED, AWAY = 30.0, 45.0, 40.0, 16.0  # prices, in pixels of a longer leader
 
 
 @dataclass(frozen=True)
@@ -143,6 +143,9 @@ class _Taken:
         low, high, centres = low[candidates], high[candidates], centres[candidates]
         cost = np.repeat(self.gaps, DIRECTIONS)[candidates] + AWAY * self._turned(anchor, candidates)
         cost += COVERED * _covers(low, high, self.anchors).sum(axis=1)
+        others = self.anchors[np.hypot(*(self.anchors - anchor).T) > ANCHOR_PX]
+        starts = np.broadcast_to(anchor, centres.shape)
+        cost += PASSED * (_distance_to_segments(others, starts, centres) < ANCHOR_PX).sum(axis=1)
         cost -= KEEP_BONUS * (candidates == before)
         best = int(np.argmin(cost))
         return int(candidates[best]), centres[best]
