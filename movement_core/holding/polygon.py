@@ -1,4 +1,4 @@
-"""Plane polygons: clipping to a rectangle, inside or not, distance to the edge."""
+"""Plane polygons: clipping to a rectangle, inside or not, distance to the edge, hull and area."""
 
 from __future__ import annotations
 
@@ -51,3 +51,48 @@ def distance_to_edge(points: Array, outline: Array) -> Array:
     nearest = start + np.clip(along, 0.0, 1.0)[..., None] * way
     result: Array = np.min(np.linalg.norm(points[:, None] - nearest, axis=-1), axis=1)
     return result
+
+
+FLAT_MM = 0.2  # a corner of a hull that stands out less than this is left out
+
+
+def convex_hull(points: Array) -> Array:
+    """(K, 2) corners of the convex hull of (N, 2) points, in the sense of the first axis to the second.
+
+    Corners that stand out by less than ``FLAT_MM`` are left out. Andrew's monotone chain.
+    """
+    ordered = np.unique(np.round(points, 6), axis=0)
+    if len(ordered) < 3:
+        return ordered
+    corners = [*_half_hull(ordered), *_half_hull(ordered[::-1])]
+    hull = np.array(corners)
+    while len(hull) > 4:
+        before, after = np.roll(hull, 1, axis=0), np.roll(hull, -1, axis=0)
+        chord = np.linalg.norm(after - before, axis=1)
+        stands_out = np.abs(_cross(hull - before, after - before)) / np.maximum(chord, 1e-12)
+        least = int(np.argmin(stands_out))
+        if stands_out[least] >= FLAT_MM:
+            break
+        hull = np.delete(hull, least, axis=0)
+    return hull
+
+
+def _half_hull(ordered: Array) -> list[Array]:
+    chain: list[Array] = []
+    for point in ordered:
+        while len(chain) > 1 and _cross(chain[-1] - chain[-2], point - chain[-2]) <= 0:
+            chain.pop()
+        chain.append(point)
+    return chain[:-1]
+
+
+def _cross(a: Array, b: Array) -> Array:
+    return np.asarray(a[..., 0] * b[..., 1] - a[..., 1] * b[..., 0])
+
+
+def polygon_area(outline: Array) -> float:
+    """Area of a simple polygon (K, 2), positive; 0 for fewer than three points."""
+    if len(outline) < 3:
+        return 0.0
+    x, y = outline.T
+    return float(abs(np.sum(x * np.roll(y, -1) - y * np.roll(x, -1))) / 2)

@@ -52,6 +52,7 @@ class Part:
     flattened_mc: Fact[float]
     fitted_mc: Fact[float]
     volume_mm3: float
+    outline: SolidOutline | None = None
     looks: float = 0.0  # how much better the show face looks than the back, on the maker's own scale
     problems: tuple[TagProblem, ...] = ()
 
@@ -114,6 +115,7 @@ def _part(solid: Solid, ask: str, centre: NDArray[np.float64] | None, shop: Shop
         flattened_mc=moistures["flattened"],
         fitted_mc=moistures["fitted"],
         volume_mm3=solid.outline.volume_mm3,
+        outline=solid.outline,
         looks=tags.looks or 0.0,
         problems=(*tags.problems, *problems),
     )

@@ -7,12 +7,13 @@ and so is held by what it rests on. Everything is told in the top's own frame, h
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 
 from movement_core.holding.model import Point
+from movement_core.holding.polygon import convex_hull, polygon_area
 from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.piece.solve import SolvedPart, SolvedPiece
 
@@ -23,6 +24,7 @@ LEAST_TOP_MM = 150.0  # narrower single boards are rails and slats, no tops (own
 TOUCH_MM = 0.5  # nearer than this is touching
 SMALL_MM = 80.0  # a part no longer than this under a top is a fastener or a block, no frame (own)
 EDGE_SHARE = 0.5  # an edge housed along half of its length is captured
+RECTANGLE_SHARE = 0.97  # a top that fills less of its box is round or shaped (own)
 SAME_WAY = 0.97  # cosine: grain within 14°
 
 
@@ -50,7 +52,8 @@ class TopPlace:
     axes : (3, 3) rows across, up, along (the grain) in the global frame; origin : middle of its underside.
     under : parts whose upper edges it rests on. let_in : parts let into its underside.
     battens : bars under it across its grain that nothing else carries. ends : boards across its two ends.
-    fasteners : names of small parts that touch its underside. captured : why it is no top; empty if it is.
+    outline_mm : its edge as a polygon of (along, across) points where it is not the whole rectangle, else empty.
+    fasteners : small parts that touch its underside. captured : why it is no top; empty if it is.
     """
 
     boards: tuple[SolvedPart, ...]
@@ -61,11 +64,12 @@ class TopPlace:
     width_mm: float
     thickness_mm: float
     volume_share: float
+    outline_mm: tuple[Point, ...] = ()
     under: tuple[Near, ...] = ()
     let_in: tuple[Near, ...] = ()
     battens: tuple[Near, ...] = ()
     ends: tuple[Near, ...] = ()
-    fasteners: tuple[str, ...] = ()
+    fasteners: tuple[Near, ...] = ()
     captured: str = ""
 
     @property
@@ -80,6 +84,11 @@ class TopPlace:
         widths = [board.part.frame.width_mm for board in self.boards]
         lines = np.concatenate([[0.0], np.cumsum(widths)]) - sum(widths) / 2
         return tuple(float(line) for line in lines)
+
+    @property
+    def tied(self) -> tuple[Near, ...]:
+        """Small parts that touch the top and something that carries it: the fasteners that are drawn."""
+        return tuple(one for one in self.fasteners if any(_touch(one, other) for other in self.under))
 
 
 def top_places(piece: SolvedPiece) -> tuple[TopPlace, ...]:
@@ -115,7 +124,25 @@ def _bare(boards: Sequence[SolvedPart], axes: Floats) -> TopPlace:
     over = tuple(bool(board.part.frame.axes[1] @ axes[1] < 0) for board in boards)
     width, thickness, length = (float(v) for v in high - low)
     share = sum(board.part.volume_mm3 for board in boards) / (width * thickness * length)
-    return TopPlace(tuple(boards), over, axes, origin, length, width, thickness, share)
+    outline = _outline(boards, axes, origin, length, width)
+    return TopPlace(tuple(boards), over, axes, origin, length, width, thickness, share, outline)
+
+
+def _outline(
+    boards: Sequence[SolvedPart], axes: Floats, origin: Floats, length: float, width: float
+) -> tuple[Point, ...]:
+    """The hull of the boards seen from above, (along, across) mm; empty where it is the rectangle."""
+    outlines = [board.part.outline for board in boards if board.part.outline is not None]
+    if len(outlines) < len(boards):
+        return ()
+    flat = (np.vstack([outline.points for outline in outlines]) - origin) @ axes.T[:, [2, 0]]
+    half = np.array([length, width]) / 2
+    hull = convex_hull(np.clip(flat, -half, half))
+    return (
+        ()
+        if polygon_area(hull) > RECTANGLE_SHARE * length * width
+        else tuple((float(s), float(x)) for s, x in hull)
+    )
 
 
 def _corners(solved: SolvedPart) -> Floats:
@@ -131,8 +158,8 @@ def _touching(piece: SolvedPiece, place: TopPlace) -> TopPlace:
     near = _near(place, others)
     size = np.array([place.length_mm, place.width_mm])
     plate_low, plate_high = -size / 2, size / 2
-    kinds: dict[str, list[Near]] = {word: [] for word in ("under", "let_in", "battens", "ends", "passing")}
-    fasteners = []
+    words = ("under", "let_in", "battens", "ends", "fasteners", "passing")
+    kinds: dict[str, list[Near]] = {word: [] for word in words}
     for one in near:
         overlap = np.minimum(one.high[:2], plate_high) - np.maximum(one.low[:2], plate_low)
         if _is_end(place, one):
@@ -145,19 +172,21 @@ def _touching(piece: SolvedPiece, place: TopPlace) -> TopPlace:
             continue
         elif one.high[2] <= TOUCH_MM:
             if (one.high - one.low).max() <= SMALL_MM:
-                fasteners.append(one.name)
+                kinds["fasteners"].append(one)
             else:
                 loose = _is_across(place, one) and not _carried(one, near)
                 kinds["battens" if loose else "under"].append(one)
         else:
             kinds["let_in"].append(one)
-    passing = kinds.pop("passing")
-    return TopPlace(
-        place.boards, place.over, place.axes, place.origin, place.length_mm, place.width_mm,
-        place.thickness_mm, place.volume_share,
-        fasteners=tuple(fasteners), captured=_captured(place, passing),
-        **{word: tuple(found) for word, found in kinds.items()},
-    )  # fmt: skip
+    return replace(
+        place,
+        under=tuple(kinds["under"]),
+        let_in=tuple(kinds["let_in"]),
+        battens=tuple(kinds["battens"]),
+        ends=tuple(kinds["ends"]),
+        fasteners=tuple(kinds["fasteners"]),
+        captured=_captured(place, kinds["passing"]),
+    )
 
 
 def _near(place: TopPlace, others: Sequence[SolvedPart]) -> list[Near]:
@@ -219,9 +248,14 @@ def _carried(one: Near, near: Sequence[Near]) -> bool:
     for other in near:
         if other is one or (other.high - other.low).max() <= SMALL_MM:
             continue
-        if np.all(other.low <= one.high + TOUCH_MM) and np.all(other.high >= one.low - TOUCH_MM):
+        if _touch(one, other):
             return True
     return False
+
+
+def _touch(one: Near, other: Near) -> bool:
+    """Whether two boxes meet."""
+    return bool(np.all(other.low <= one.high + TOUCH_MM) and np.all(other.high >= one.low - TOUCH_MM))
 
 
 def _captured(place: TopPlace, passing: Sequence[Near]) -> str:

@@ -15,7 +15,7 @@ from movement_core.holding.fasteners import ACROSS, all_kinds, find_kind
 from movement_core.holding.held import Held
 from movement_core.holding.model import Anchor
 from movement_core.holding.plan_model import Plan, Top, Wish
-from movement_core.holding.plate import hold
+from movement_core.holding.plate import Trial, hold
 from movement_core.holding.rails import Rail
 from movement_core.piece.top_place import TopPlace
 from movement_core.piece.tops import FoundTop
@@ -35,6 +35,7 @@ class TopPlans:
     loose : held by nothing but its own frame, battens and ends, in each load case.
     centre : with one anchor at the middle of each end rail; empty where there are no two end rails.
     centre_rails : those two rails.
+    drawn : with the fasteners that are drawn; empty where none is.
     """
 
     found: FoundTop
@@ -43,6 +44,7 @@ class TopPlans:
     loose: tuple[Held, ...]
     centre: tuple[Held, ...]
     centre_rails: tuple[str, ...]
+    drawn: tuple[Held, ...] = ()
 
     @property
     def best(self) -> Plan | None:
@@ -84,7 +86,7 @@ def plan_top(
     given = tuple(dict.fromkeys(find_kind(kind).kind for kind in kinds))
     chosen = given or (METAL_KINDS if found.metal else Wish(FLATNESS_MM).kinds)
     flatness = FLATNESS_MM if flatness_mm is None else flatness_mm
-    stand_in = None if found.metal or given else "slotted screw"
+    stand_in = None if found.metal else "slotted screw"
     wish = Wish(flatness, chosen, stand_in, fixed_line(found.place, fixed))
     top = found.top
     trial = top.prepared()
@@ -95,7 +97,18 @@ def plan_top(
         centre = tuple(hold(trial, at_the_middle, top.cases))
     loose = tuple(hold(trial, [], top.cases))
     names = tuple(rail.name for rail in ends) if len(ends) == 2 else ()
-    return TopPlans(found, wish, plan_anchors(top, wish), loose, centre, names)
+    drawn = held_as_drawn(found, trial)
+    return TopPlans(found, wish, plan_anchors(top, wish), loose, centre, names, drawn)
+
+
+def held_as_drawn(found: FoundTop, trial: Trial | None = None) -> tuple[Held, ...]:
+    """The top with the small parts that tie it to its frame taken as anchors, in each load case; empty without."""
+    tied = found.place.tied
+    if found.top is None or not tied:
+        return ()
+    middles = [(one.low + one.high) / 2 for one in tied]
+    anchors = [Anchor(float(m[0]), float(m[1]), name=one.name) for m, one in zip(middles, tied)]
+    return tuple(hold(trial or found.top.prepared(), anchors, found.top.cases))
 
 
 def kind_names() -> tuple[str, ...]:

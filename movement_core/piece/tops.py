@@ -2,27 +2,27 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from movement_core.errors import HeartsideError
 from movement_core.holding.metal_base import BLOCKED_FACE, NO_WOOD_TO_STEEL_GLUE
-from movement_core.holding.model import Beam, Bearing, Plate
+from movement_core.holding.model import Beam, Bearing, Elastic, Plate
 from movement_core.holding.plan_model import Top
+from movement_core.holding.polygon import polygon_area
 from movement_core.holding.rails import Member, Rail, what_lies_under
 from movement_core.holding.stiffeners import bar
 from movement_core.holding.travel import WidthStrain
-from movement_core.piece.solve import SolvedPart, SolvedPiece
+from movement_core.piece.solve import SolvedPiece
 from movement_core.piece.stiffness import BoardStiffness, bar_modulus, board_stiffness, panel_stiffness
-from movement_core.piece.top_place import Near, TopPlace, top_places
+from movement_core.piece.top_place import RECTANGLE_SHARE, Near, TopPlace, top_places
 from movement_core.piece.top_shapes import Moistures, load_cases, moistures_of, what_is_missing, width_strain
 
 MC_OF_WEIGHT = 12.0  # percent: density is told at this moisture
 TONGUE_PLAY_MM = 0.3  # up and down in a breadboard end's groove (own)
 STEEL_MPA = 200_000.0
 BATTEN_SCREW_MM = 150.0  # spacing (common practice)
-RECTANGLE_SHARE = 0.97  # a top that fills less of its box than this is shaped or pierced
 
 
 @dataclass(frozen=True, eq=False)
@@ -80,7 +80,7 @@ def top_of(place: TopPlace) -> FoundTop:
         padded, plain = width_strain(place, moistures), width_strain(place, moistures, with_doubt=False)
         notes: list[str] = []
         plate, gravity = _plate(place, notes)
-        rails, bearings, metal = _support(place, notes)
+        rails, bearings, metal = _support(place, plate, notes)
         beams = _beams(place, plain, notes)
     except HeartsideError as error:
         return FoundTop(place, None, (str(error),))
@@ -107,20 +107,20 @@ def _plate(place: TopPlace, notes: list[str]) -> tuple[Plate, float | None]:
         notes.append(
             "density of a board not known: its weight is left out, and how hard a screw may be pulled"
         )
-        return Plate(place.length_mm, place.width_mm, place.thickness_mm, whole.elastic), None
+        return _plain_plate(place, whole.elastic), None
     density = float(np.average(known, weights=[w for _, w in each])) * 1000 * (1 + MC_OF_WEIGHT / 100)
-    plate = Plate(place.length_mm, place.width_mm, place.thickness_mm, whole.elastic, density)
-    return plate, min(known)
+    return replace(_plain_plate(place, whole.elastic), density_kg_m3=density), min(known)
 
 
-def _support(place: TopPlace, notes: list[str]) -> tuple[tuple[Rail, ...], tuple[Bearing, ...], bool]:
+def _plain_plate(place: TopPlace, elastic: Elastic) -> Plate:
+    """The plate without its weight."""
+    return Plate(place.length_mm, place.width_mm, place.thickness_mm, elastic, outline_mm=place.outline_mm)
+
+
+def _support(
+    place: TopPlace, plate: Plate, notes: list[str]
+) -> tuple[tuple[Rail, ...], tuple[Bearing, ...], bool]:
     """Rails, other bearings, and whether all of it is metal."""
-    plate = Plate(
-        place.length_mm,
-        place.width_mm,
-        place.thickness_mm,
-        board_stiffness_of(place.boards[0]).elastic,
-    )
     members = [Member(one.name, one.outline_mm, float(one.high[2])) for one in place.under]
     under = what_lies_under(plate, members, 0.0)
     on_rails = {rail.name for rail in under.rails}
@@ -134,13 +134,6 @@ def _support(place: TopPlace, notes: list[str]) -> tuple[tuple[Rail, ...], tuple
         bearings += what_lies_under(plate, let_in, 0.0).bearings
     metal = bool(place.under) and all(_is_inert(one) for one in place.under)
     return under.rails, tuple(bearings), metal
-
-
-def board_stiffness_of(solved: SolvedPart) -> BoardStiffness:
-    """Stiffness of a solved board of which nothing is missing."""
-    species, rings = solved.part.species.value, solved.part.rings.value
-    assert species is not None and rings is not None
-    return board_stiffness(species, rings.middle_angle_degrees)
 
 
 def _is_inert(one: Near) -> bool:
@@ -194,12 +187,17 @@ def _bar_modulus(one: Near, notes: list[str]) -> float:
 
 def _left_out(place: TopPlace) -> list[str]:
     notes = []
-    if place.fasteners:
-        notes.append(f"small parts under it, taken as the fasteners drawn: {len(place.fasteners)}")
-    if place.volume_share < RECTANGLE_SHARE:
+    loose = len(place.fasteners) - len(place.tied)
+    if loose:
+        notes.append(f"small parts under it that touch nothing else are left out: {loose}")
+    filled = (
+        polygon_area(np.array(place.outline_mm)) if place.outline_mm else place.length_mm * place.width_mm
+    )
+    pierced = place.volume_share * place.length_mm * place.width_mm / filled
+    if pierced < RECTANGLE_SHARE:
         notes.append(
-            f"it fills {100 * place.volume_share:.0f} % of its box: planned as the whole rectangle, so look whether "
-            "there is wood where a fastener is placed"
+            f"it is cut out or hollowed: {100 * pierced:.0f} % of what its outline holds is wood; planned as whole, so "
+            "look whether there is wood where a fastener is placed"
         )
     twisting = [board.part.name for board in place.boards if board.twist is not None]
     if twisting:

@@ -64,6 +64,8 @@ def plans_entry(plans: TopPlans) -> dict[str, Any]:
         "rests_also_on": [bearing.name for bearing in top.bearings],
         "free_departure_mm": {c.name: _rounded(free_departure(c), 2) for c in top.cases},
         "unheld_out_of_flat_mm": _flat(cases, plans.loose),
+        "drawn_fasteners": len(found.place.tied),
+        "as_drawn_out_of_flat_mm": _flat(cases, plans.drawn),
         "flat_by_itself": plans.flat_by_itself,
         "middle_of_ends": {
             "rails": list(plans.centre_rails),
@@ -161,9 +163,12 @@ def _remarks(plan: Plan, plans: TopPlans) -> list[str]:
         left = (wide - max(slots)) / 2 if slots else wide
         if left < LEAST_BESIDE_SLOT_MM:
             found.append(
-                f"{rail} is {wide:.0f} mm broad: a slot of {max(slots):.1f} mm across it leaves {max(left, 0):.1f} mm on "
-                "each side; slot a cleat or a block screwed to its face instead"
+                f"{rail} is {wide:.0f} mm broad: a slot of {max(slots):.1f} mm across it leaves {max(left, 0):.1f} mm "
+                "on each side; slot a cleat or a block screwed to its face instead"
             )
+    empty = [rail.name for rail in top.rails if all(p.rail != rail.name for p in plan.placed)]
+    if empty and plan.placed:
+        found.append(f"no fastener on {', '.join(empty)}")
     return found
 
 
@@ -218,6 +223,7 @@ def _fastener(number: int, placed: Placed, plans: TopPlans) -> dict[str, Any]:
         "slot_length_mm": _rounded(slot.length_mm, 1) if slot else None,
         "slot_width_mm": _rounded(slot.width_mm, 1) if slot else None,
         "slot_middle_on_rail_mm": _rounded(on_rail, 1) if slot else None,
+        "slot_middle_aside_mm": _rounded(mid, 1) if slot and rail.direction != ACROSS else None,
         "screw_from_slot_end_today_mm": _rounded(slot.screw_today_mm, 1) if slot else None,
         "tongue_today_mm": _rounded(engaged.today_mm, 1) if engaged else None,
         "tongue_range_mm": [_rounded(engaged.least_mm, 1), _rounded(engaged.most_mm, 1)] if engaged else None,

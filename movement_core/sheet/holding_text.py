@@ -66,6 +66,12 @@ def _about(entry: Mapping[str, Any]) -> list[str]:
         f"Held by nothing it would {' and '.join(shapes)}; with its weight on its frame and no fastener it is "
         f"{worst:.1f} mm out of flat at worst. Wished: {entry['wish']['flatness_mm']:g} mm in every month."
     )
+    if entry["drawn_fasteners"]:
+        drawn = max(entry["as_drawn_out_of_flat_mm"].values())
+        lines.append(
+            f"As drawn, with {entry['drawn_fasteners']} small parts under it taken as its fasteners, it is "
+            f"{drawn:.1f} mm out of flat at worst."
+        )
     lines += entry["middle_of_ends"]["says"]
     fixed = entry["if_fixed"]
     if fixed:
@@ -182,7 +188,8 @@ def _chosen(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
         f"Edge: from the outer edge of {printable(datum['edge'])}, as the top is today. End: from the top's end at "
         f"{printable(datum['end'])}. On rail: from the rail's own end, tenon included. Moves: how far the top goes "
         f"since it was fitted, + toward {printable(datum['other_edge'])}: least, today, most, its likely error "
-        f"included. Slot: length, and its middle on the rail; screw: its centre today from the slot's end toward "
+        f"included. Slot: length, and its middle on the rail; aside: how far that lies off the rail's middle line, + toward "
+        f"{printable(datum['other_edge'])}; screw: its centre today from the slot's end toward "
         f"{printable(datum['edge'])}. Tongue: depth in its groove today. Room: what is left in the worst month."
     )
     lines.append(_wrapped(legend, "    "))
@@ -197,7 +204,7 @@ def _counted(plan: Mapping[str, Any]) -> str:
 
 
 _COLUMNS = (
-    "no", "rail", "kind", "edge", "end", "on rail", "moves", "slot", "screw", "tongue", "room", "pull", "allowed",
+    "no", "rail", "kind", "edge", "end", "on rail", "moves", "slot", "aside", "screw", "tongue", "room", "pull", "allowed",
 )  # fmt: skip
 
 
@@ -242,8 +249,9 @@ def _hardware(kind: Mapping[str, Any]) -> str:
     parts = [f"{_capital(kind['name'])}"]
     if kind["screw_length_mm"]:
         parts.append(
-            f"screw {kind['screw_shank_mm']:g} × {kind['screw_length_mm']:.0f} mm, {kind['passes_before_top_mm']:g} mm of it "
-            f"before the top, leaves {kind['wood_left_above_mm']:g} mm of wood above its point"
+            f"screw {kind['screw_shank_mm']:g} × {kind['screw_length_mm']:.0f} mm, "
+            f"{kind['passes_before_top_mm']:g} mm of it before the top, leaves {kind['wood_left_above_mm']:g} mm of wood "
+            "above its point"
         )
     else:
         parts.append("no stock screw stays inside the top")
