@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from movement_core.sheet.text import WIDTH, printable
+from movement_core.sheet.lines import wrapped
+from movement_core.sheet.text import printable
 
 
 def bar_lines(recipes: Sequence[Mapping[str, Any]], datum: Mapping[str, str]) -> list[str]:
@@ -38,7 +38,7 @@ def _block(recipe: Mapping[str, Any], datum: Mapping[str, str]) -> str:
             f"{recipe['overhang_wettest_mm']:.1f} when wettest."
         )
         return "\n".join(
-            [_wrapped(head, "  "), *(_wrapped(row, "    ") for row in rows), _wrapped(tail, "    ")]
+            [wrapped(head, "  "), *(wrapped(row, "    ") for row in rows), wrapped(tail, "    ")]
         )
     head = (
         f"{name}, a breadboard end: tongue {recipe['tongue_thickness_mm']:.0f} mm thick and "
@@ -61,12 +61,8 @@ def _block(recipe: Mapping[str, Any], datum: Mapping[str, str]) -> str:
         f"Cut to the top's width today it stands {_proud(recipe['proud_driest_mm'])} when driest, "
         f"{_proud(recipe['proud_wettest_mm'])} when wettest, at each edge."
     )
-    return "\n".join([_wrapped(head, "  "), *(_wrapped(row, "    ") for row in rows), _wrapped(tail, "    ")])
+    return "\n".join([wrapped(head, "  "), *(wrapped(row, "    ") for row in rows), wrapped(tail, "    ")])
 
 
 def _proud(value: float) -> str:
     return f"{value:.1f} mm proud" if value >= 0 else f"{-value:.1f} mm short"
-
-
-def _wrapped(text: str, indent: str) -> str:
-    return textwrap.fill(text, WIDTH, initial_indent=indent, subsequent_indent=indent + "  ")

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Mapping, Sequence
 from typing import Any
 
 from movement_core.sheet.bar_text import bar_lines
-from movement_core.sheet.text import WIDTH, printable
+from movement_core.sheet.lines import capital, table, wrapped
+from movement_core.sheet.plan_text import plan_text
+from movement_core.sheet.text import printable
 
 MOST_PROBLEMS = 4
 
@@ -15,7 +16,7 @@ MOST_PROBLEMS = 4
 def holding_text(entries: Sequence[Mapping[str, Any]]) -> str:
     """Every top one after another, and the cautions of all of them once."""
     cautions = list(dict.fromkeys(text for entry in entries for text in entry.get("cautions", [])))
-    mind = ["\n".join(["Mind", *(_wrapped(text, "  ") for text in cautions)])] if cautions else []
+    mind = ["\n".join(["Mind", *(wrapped(text, "  ") for text in cautions)])] if cautions else []
     return "\n\n".join([*(top_text(entry) for entry in entries), *mind])
 
 
@@ -27,17 +28,17 @@ def top_text(entry: Mapping[str, Any]) -> str:
     )
     if entry["missing"]:
         lines = [heading, "  It cannot be worked out before this is said:"]
-        lines += [_wrapped(printable(text), "    ") for text in entry["missing"]]
+        lines += [wrapped(printable(text), "    ") for text in entry["missing"]]
         return "\n".join(lines)
     blocks = ["\n".join([heading, *_about(entry)]), _alternatives(entry)]
     best = entry["plans"][0]
     if best["found"]:
-        blocks.append(_chosen(best, entry))
+        blocks.append(plan_text(best, entry))
     else:
         blocks.append(_none(best, entry))
     blocks += bar_lines(entry["recipes"], entry["datum"])
     if entry["notes"]:
-        notes = [_wrapped(f"{_capital(printable(note))}.", "    ") for note in entry["notes"]]
+        notes = [wrapped(f"{capital(printable(note))}.", "    ") for note in entry["notes"]]
         blocks.append("\n".join(["  Taken", *notes]))
     return "\n\n".join(block for block in blocks if block)
 
@@ -55,7 +56,7 @@ def _about(entry: Mapping[str, Any]) -> list[str]:
     )
     lines = [air]
     if entry["hearts"]:
-        lines.append(f"{_capital(printable(entry['hearts']))}.")
+        lines.append(f"{capital(printable(entry['hearts']))}.")
     lines.append(_rests(entry))
     shapes = []
     for day in ("driest day", "wettest day"):
@@ -76,7 +77,7 @@ def _about(entry: Mapping[str, Any]) -> list[str]:
     fixed = entry["if_fixed"]
     if fixed:
         lines.append(_if_fixed(fixed))
-    return [_wrapped(line, "  ") for line in lines]
+    return [wrapped(line, "  ") for line in lines]
 
 
 def _rests(entry: Mapping[str, Any]) -> str:
@@ -135,11 +136,11 @@ def _alternatives(entry: Mapping[str, Any]) -> str:
     if not plans:
         return ""
     rows = [_HEAD, *(_alternative(plan) for plan in plans)]
-    lines = ["  Ways to hold it (mm out of flat; N)", *_table(rows, left=(0, 7))]
+    lines = ["  Ways to hold it (mm out of flat; N)", *table(rows, left=(0, 7))]
     refused = list(dict.fromkeys(text for plan in entry["plans"] for text in plan["refused"]))
     if refused:
         lines.append("  Refused")
-        lines += [_wrapped(printable(text), "    ") for text in refused]
+        lines += [wrapped(printable(text), "    ") for text in refused]
     return "\n".join(lines)
 
 
@@ -159,123 +160,6 @@ def _alternative(plan: Mapping[str, Any]) -> tuple[str, ...]:
     )
 
 
-def _table(rows: Sequence[tuple[str, ...]], left: tuple[int, ...], indent: str = "    ") -> list[str]:
-    widths = [max(len(row[column]) for row in rows) for column in range(len(rows[0]))]
-    lines = [
-        indent
-        + "  ".join(
-            c.ljust(w) if i in left else c.rjust(w) for i, (c, w) in enumerate(zip(row, widths))
-        ).rstrip()
-        for row in rows
-    ]
-    lines.insert(1, indent + "  ".join("-" * width for width in widths if width))
-    return lines
-
-
-# ---- the chosen plan -------------------------------------------------------------------------------------
-
-
-def _chosen(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
-    datum = entry["datum"]
-    lines = [f"  Chosen: {_counted(plan)}"]
-    lines += [_wrapped(f"{text}.", "    ") for text in plan["seasons"]]
-    lines += [
-        _wrapped(f"{_capital(printable(text))}.", "    ") for text in (plan["fixed_line"], *plan["remarks"])
-    ]
-    lines += [_wrapped(f"{printable(text)}.", "    ") for text in plan["flags"]]
-    lines += ["", *_fasteners(plan), ""]
-    legend = (
-        f"Edge: from the outer edge of {printable(datum['edge'])}, as the top is today. End: from the top's end at "
-        f"{printable(datum['end'])}. On rail: from the rail's own end, tenon included. Moves: how far the top goes "
-        f"since it was fitted, + toward {printable(datum['other_edge'])}: least, today, most, its likely error "
-        f"included. Slot: length, and its middle on the rail; aside: how far that lies off the rail's middle line, + toward "
-        f"{printable(datum['other_edge'])}; screw: its centre today from the slot's end toward "
-        f"{printable(datum['edge'])}. Tongue: depth in its groove today. Room: what is left in the worst month."
-    )
-    lines.append(_wrapped(legend, "    "))
-    lines += [_wrapped(_hardware(kind), "    ") for kind in plan["hardware"]]
-    if entry["metal_base"]:
-        lines.append(_wrapped(_metal(entry["metal_base"]), "    "))
-    return "\n".join(lines)
-
-
-def _counted(plan: Mapping[str, Any]) -> str:
-    return ", ".join(f"{one['count']} × {one['name']}" for one in plan["hardware"])
-
-
-_COLUMNS = (
-    "no", "rail", "kind", "edge", "end", "on rail", "moves", "slot", "aside", "screw", "tongue", "room", "pull", "allowed",
-)  # fmt: skip
-
-
-def _fasteners(plan: Mapping[str, Any]) -> list[str]:
-    rows = [_COLUMNS]
-    for one in plan["fasteners"]:
-        moves = "/".join(_signed(one[f"travel_{when}_mm"]) for when in ("least", "today", "most"))
-        allowed = one["allowable_pull_n"]
-        rows.append(
-            (
-                str(one["number"]),
-                printable(one["rail"]),
-                one["kind"],
-                f"{one['from_edge_today_mm']:.0f}",
-                f"{one['from_end_mm']:.0f}",
-                f"{one['on_rail_mm']:.0f}",
-                moves,
-                f"{one['slot_length_mm']:.1f} at {one['slot_middle_on_rail_mm']:.1f}"
-                if one["slot_length_mm"]
-                else "",
-                _optional(one["screw_from_slot_end_today_mm"]),
-                _optional(one["tongue_today_mm"]),
-                _optional(one["margin_mm"]),
-                f"{one['pull_n']:.0f}",
-                "?" if allowed is None else f"{allowed:.0f}",
-            )
-        )
-    used = [c for c in range(len(_COLUMNS)) if any(row[c] for row in rows[1:])]
-    return _table([tuple(row[c] for c in used) for row in rows], left=tuple(used.index(c) for c in (1, 2)))
-
-
-def _signed(value: float) -> str:
-    text = f"{value:+.1f}"
-    return "0" if float(text) == 0 else text
-
-
-def _optional(value: float | None) -> str:
-    return "" if value is None else f"{value:.1f}"
-
-
-def _hardware(kind: Mapping[str, Any]) -> str:
-    parts = [f"{_capital(kind['name'])}"]
-    if kind["screw_length_mm"]:
-        parts.append(
-            f"screw {kind['screw_shank_mm']:g} × {kind['screw_length_mm']:.0f} mm, "
-            f"{kind['passes_before_top_mm']:g} mm of it before the top, leaves {kind['wood_left_above_mm']:g} mm of wood "
-            "above its point"
-        )
-    else:
-        parts.append("no stock screw stays inside the top")
-    if kind["allowable_pull_n"] is not None:
-        parts.append(
-            f"allowed {kind['allowable_pull_n']:.0f} N ({kind['weakest_known_link']}, ultimate ÷ {kind['safety']:g})"
-        )
-    if kind["unknown_links"]:
-        parts.append(f"no published figure for {', '.join(kind['unknown_links'])}")
-    return f"{': '.join(parts[:2])}; {'; '.join(parts[2:])}. {_capital(kind['note'])}."
-
-
-def _metal(base: Mapping[str, Any]) -> str:
-    if base["insert_mm"] is None:
-        return "No stock threaded insert stays inside the top."
-    return (
-        f"Threaded inserts up to {base['insert_mm']:.0f} mm long leave {base['wood_left_above_mm']:g} mm of wood; "
-        f"washers of {base['washer_mm']:.0f} mm bear on both sides of every slot."
-    )
-
-
-# ---- none, and the end -----------------------------------------------------------------------------------
-
-
 def _none(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
     if entry["flat_by_itself"]:
         lines = [
@@ -286,18 +170,10 @@ def _none(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
     else:
         lines = ["  There is no rail to fasten it to, and by itself it does not stay flat."]
     shown = plan["problems"][:MOST_PROBLEMS] if entry["rails"] and not entry["flat_by_itself"] else []
-    lines += [_wrapped(printable(text), "    ") for text in shown]
+    lines += [wrapped(printable(text), "    ") for text in shown]
     if len(plan["problems"]) > len(shown) > 0:
         lines.append(f"    … and {len(plan['problems']) - len(shown)} more of the kind")
     if plan["what_would"] and not entry["flat_by_itself"]:
         lines.append("  What would help, each tried out")
-        lines += [_wrapped(f"{text}.", "    ") for text in plan["what_would"]]
+        lines += [wrapped(f"{text}.", "    ") for text in plan["what_would"]]
     return "\n".join(lines)
-
-
-def _capital(text: str) -> str:
-    return text[:1].upper() + text[1:]
-
-
-def _wrapped(text: str, indent: str) -> str:
-    return textwrap.fill(text, WIDTH, initial_indent=indent, subsequent_indent=indent + "  ")

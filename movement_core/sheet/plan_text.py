@@ -1,0 +1,111 @@
+"""One plan in full, as text: what it does in which months, every fastener's place and room, what to buy."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from movement_core.sheet.lines import capital, table, wrapped
+from movement_core.sheet.text import printable
+
+
+def plan_text(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
+    """The chosen plan of a top."""
+    counted = ", ".join(f"{one['count']} × {one['name']}" for one in plan["hardware"])
+    lines = [f"  Chosen: {counted}"]
+    lines += [wrapped(f"{text}.", "    ") for text in plan["seasons"]]
+    told = (plan["fixed_line"], *plan["remarks"], *plan["flags"])
+    lines += [wrapped(f"{capital(printable(text))}.", "    ") for text in told]
+    lines += ["", *_fasteners(plan), "", wrapped(_legend(plan, entry["datum"]), "    ")]
+    lines += [wrapped(_hardware(kind), "    ") for kind in plan["hardware"]]
+    if entry["metal_base"]:
+        lines.append(wrapped(_metal(entry["metal_base"]), "    "))
+    return "\n".join(lines)
+
+
+_COLUMNS = (
+    "no", "rail", "kind", "edge", "end", "on rail", "moves", "slot", "at", "aside", "screw", "tongue", "room", "pull",
+    "allowed",
+)  # fmt: skip
+
+
+def _fasteners(plan: Mapping[str, Any]) -> list[str]:
+    return table([_COLUMNS, *(_row(one) for one in plan["fasteners"])], left=(1, 2))
+
+
+def _row(one: Mapping[str, Any]) -> tuple[str, ...]:
+    allowed, aside = one["allowable_pull_n"], one["slot_middle_aside_mm"]
+    return (
+        str(one["number"]),
+        printable(one["rail"]),
+        one["kind"],
+        f"{one['from_edge_today_mm']:.0f}",
+        f"{one['from_end_mm']:.0f}",
+        f"{one['on_rail_mm']:.0f}",
+        "/".join(_signed(one[f"travel_{when}_mm"]) for when in ("least", "today", "most")),
+        _optional(one["slot_length_mm"]),
+        _optional(one["slot_middle_on_rail_mm"]),
+        "" if aside is None else _signed(aside),
+        _optional(one["screw_from_slot_end_today_mm"]),
+        _optional(one["tongue_today_mm"]),
+        _optional(one["margin_mm"]),
+        f"{one['pull_n']:.0f}",
+        "?" if allowed is None else f"{allowed:.0f}",
+    )
+
+
+def _signed(value: float) -> str:
+    text = f"{value:+.1f}"
+    return "0" if float(text) == 0 else text
+
+
+def _optional(value: float | None) -> str:
+    return "" if value is None else f"{value:.1f}"
+
+
+def _legend(plan: Mapping[str, Any], datum: Mapping[str, str]) -> str:
+    """What the columns mean, only those that are shown."""
+    edge, other, end = (printable(datum[name]) for name in ("edge", "other_edge", "end"))
+    told = [
+        f"mm, N. Edge: screw into the top, from the outer edge of {edge}, as the top is today. End: from the top's end "
+        f"at {end}. On rail: from the rail's own end (tenon included) toward {edge} or {end}. Moves: how far the top "
+        f"has gone there since it was fitted, + toward {other}: least/today/most, its likely error included."
+    ]
+    fasteners = plan["fasteners"]
+    if any(one["slot_length_mm"] for one in fasteners):
+        told.append(
+            f"Slot: its length. At: its middle on the rail. Screw: its centre today, from the slot's end toward {edge}."
+        )
+    if any(one["slot_middle_aside_mm"] is not None for one in fasteners):
+        told.append(f"Aside: from the rail's middle line to the slot's middle, + toward {other}.")
+    if any(one["tongue_today_mm"] is not None for one in fasteners):
+        told.append("Tongue: how deep to set it in its groove today.")
+    if any(one["margin_mm"] is not None for one in fasteners):
+        told.append("Room: what is left in the worst month.")
+    return " ".join(told)
+
+
+def _hardware(kind: Mapping[str, Any]) -> str:
+    if kind["screw_length_mm"]:
+        screw = (
+            f"screw {kind['screw_shank_mm']:g} × {kind['screw_length_mm']:.0f} mm; {kind['passes_before_top_mm']:g} mm of "
+            f"it lie before the top, and {kind['wood_left_above_mm']:g} mm of wood stay above its point"
+        )
+    else:
+        screw = "no stock screw stays inside the top"
+    told = [f"{capital(kind['name'])}: {screw}"]
+    if kind["allowable_pull_n"] is not None:
+        weakest = f"{kind['weakest_known_link']}, ultimate ÷ {kind['safety']:g}"
+        told.append(f"allowed {kind['allowable_pull_n']:.0f} N ({weakest})")
+    if kind["unknown_links"]:
+        told.append(f"no published figure for {', '.join(kind['unknown_links'])}")
+    return f"{'; '.join(told)}. {capital(kind['note'])}."
+
+
+def _metal(base: Mapping[str, Any]) -> str:
+    if base["insert_mm"] is None:
+        return "No stock threaded insert stays inside the top."
+    return (
+        f"Threaded inserts up to {base['insert_mm']:.0f} mm long leave {base['wood_left_above_mm']:g} mm of wood; "
+        f"washers of {base['washer_mm']:.0f} mm bear on both sides of every slot."
+    )
