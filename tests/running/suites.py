@@ -163,7 +163,10 @@ def core_jobs(
     suites: list[str], python: Path, output: Path, environment: dict[str, str], pytest_arguments: list[str]
 ) -> list[Job]:
     """The jobs that need no host, of those named."""
-    where = _versions(python)
+    version, numpy_version = _versions(python)
+    where = f"Python {version}, numpy {numpy_version}"
+    # The types of numpy are written for the Python that it was installed for, not for an older one.
+    language = ".".join(version.split(".")[:2])
     jobs = []
     for suite in (name for name in suites if name in PYTEST_SUITES):
         folder = fresh(output / suite)
@@ -175,7 +178,7 @@ def core_jobs(
     run = [str(python), "-m"]
     tools = {
         "style": [[*run, "ruff", "check", *SOURCES], [*run, "ruff", "format", "--check", *SOURCES]],
-        "types": [[*run, "mypy"]],
+        "types": [[*run, "mypy", "--python-version", language]],
         "benchmarks": [
             [*run, f"tests.benchmarks.{path.stem}"]
             for path in sorted(ROOT.glob("tests/benchmarks/bench_*.py"))
@@ -187,6 +190,10 @@ def core_jobs(
     return jobs
 
 
-def _versions(python: Path) -> str:
-    code = "import sys, numpy; print(f'Python {sys.version.split()[0]}, numpy {numpy.__version__}')"
-    return subprocess.run([str(python), "-c", code], capture_output=True, text=True).stdout.strip()
+def _versions(python: Path) -> tuple[str, str]:
+    """Versions of an environment's Python and of its numpy."""
+    code = "import sys, numpy; print('%d.%d.%d' % sys.version_info[:3], numpy.__version__)"
+    words = subprocess.run(
+        [str(python), "-c", code], capture_output=True, text=True, check=True
+    ).stdout.split()
+    return words[0], words[1]
