@@ -88,7 +88,7 @@ class TopPlace:
     @property
     def tied(self) -> tuple[Near, ...]:
         """Small parts that touch the top and something that carries it: the fasteners that are drawn."""
-        return tuple(one for one in self.fasteners if any(_touch(one, other) for other in self.under))
+        return tuple(one for one in self.fasteners if any(touch(one, other) for other in self.under))
 
 
 def top_places(piece: SolvedPiece) -> tuple[TopPlace, ...]:
@@ -174,7 +174,7 @@ def _touching(piece: SolvedPiece, place: TopPlace) -> TopPlace:
             if (one.high - one.low).max() <= SMALL_MM:
                 kinds["fasteners"].append(one)
             else:
-                loose = _is_across(place, one) and not _carried(one, near)
+                loose = is_across(place, one) and not _carried(one, near)
                 kinds["battens" if loose else "under"].append(one)
         else:
             kinds["let_in"].append(one)
@@ -220,7 +220,8 @@ def _grain(place: TopPlace, one: Near) -> Floats | None:
     return np.asarray(np.abs([along, across, up]), dtype=np.float64)
 
 
-def _is_across(place: TopPlace, one: Near) -> bool:
+def is_across(place: TopPlace, one: Near) -> bool:
+    """Whether a long part's grain (or a metal bar) runs across the top's grain."""
     grain = _grain(place, one)
     metal = one.solved.part.species.value is not None and one.solved.part.species.value.kind == "inert"
     reach = one.high - one.low
@@ -248,12 +249,12 @@ def _carried(one: Near, near: Sequence[Near]) -> bool:
     for other in near:
         if other is one or (other.high - other.low).max() <= SMALL_MM:
             continue
-        if _touch(one, other):
+        if touch(one, other):
             return True
     return False
 
 
-def _touch(one: Near, other: Near) -> bool:
+def touch(one: Near, other: Near) -> bool:
     """Whether two boxes meet."""
     return bool(np.all(other.low <= one.high + TOUCH_MM) and np.all(other.high >= one.low - TOUCH_MM))
 

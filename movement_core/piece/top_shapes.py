@@ -13,7 +13,7 @@ from itertools import product
 import numpy as np
 from numpy.typing import NDArray
 
-from movement_core.air.daily import months_from_days
+from movement_core.air.daily import month_of_day, months_from_days
 from movement_core.air.year import MONTHS
 from movement_core.holding.free_curvature import FreeCurvature
 from movement_core.holding.model import LoadCase
@@ -51,6 +51,16 @@ class Moistures:
     def of_the_panel(self) -> Floats:
         """(15,) mean over the boards."""
         return np.asarray(self.mean.mean(axis=1))
+
+
+def month_of_case(name: str, moistures: Moistures | None) -> int | None:
+    """Month 0–11 of a load case; None for today."""
+    word = name.split(",")[0]
+    if word in MONTHS:
+        return MONTHS.index(word)
+    if moistures is None or word == TODAY:
+        return None
+    return int(month_of_day(moistures.driest_day if word == DRIEST else moistures.wettest_day))
 
 
 def what_is_missing(boards: Sequence[SolvedPart]) -> tuple[str, ...]:

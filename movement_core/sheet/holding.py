@@ -109,16 +109,20 @@ def _rail_entry(rail: Rail, place: TopPlace) -> dict[str, Any]:
         "runs": rail.direction,
         "length_mm": _rounded(rail.length_mm),
         "breadth_mm": _rounded(rail.breadth_mm),
-        "joints_mm": [_rounded(joint) for joint in rail.joints_mm],
-        "measured_from": _rail_start(rail, place),
+        "joints_mm": sorted(round(_from_datum(rail, joint), 1) for joint in rail.joints_mm),
+        "measured_from": _measured_from(rail, place),
     }
 
 
-def _rail_start(rail: Rail, place: TopPlace) -> str:
-    """Which end of a rail its distances count from."""
-    axis, names = (1, edge_names(place)) if rail.direction == ACROSS else (0, end_names(place))
-    names = tuple(f"{rail.name} is at" if name == rail.name else name for name in names)  # type: ignore[assignment]
-    return f"its end toward {names[0] if rail.start_mm[axis] <= rail.end_mm[axis] else names[1]}"
+def _measured_from(rail: Rail, place: TopPlace) -> str:
+    """Which end of a rail its distances count from: that toward the top's datum."""
+    return f"its end toward {(edge_names(place) if rail.direction == ACROSS else end_names(place))[0]}"
+
+
+def _from_datum(rail: Rail, from_start_mm: float) -> float:
+    """A distance along a rail, counted from its end toward −across (or −along)."""
+    axis = 1 if rail.direction == ACROSS else 0
+    return from_start_mm if rail.start_mm[axis] <= rail.end_mm[axis] else rail.length_mm - from_start_mm
 
 
 def _plan_entry(plan: Plan, plans: TopPlans) -> dict[str, Any]:
@@ -207,22 +211,23 @@ def _fastener(number: int, placed: Placed, plans: TopPlans) -> dict[str, Any]:
     edge, here = (float(v) for v in found.strain.moved("today", [low, across], plans.wish.fixed_mm))
     slot, engaged = placed.slot, placed.engaged
     mid = (placed.least_mm + placed.most_mm) / 2
-    toward = 1.0 if rail.end_mm[1] > rail.start_mm[1] else -1.0
-    on_rail = placed.from_rail_start_mm + (toward * mid if rail.direction == ACROSS else 0.0)
+    on_rail = _from_datum(rail, placed.from_rail_start_mm)
     return {
         "number": number,
         "rail": placed.rail,
         "kind": placed.kind,
         "from_edge_today_mm": _rounded(across - low + here - edge, 1),
         "from_end_mm": _rounded(along + found.place.length_mm / 2, 1),
-        "on_rail_mm": _rounded(placed.from_rail_start_mm, 1),
+        "on_rail_mm": _rounded(on_rail, 1),
         "free": _free_way(placed, rail),
         "travel_least_mm": _rounded(placed.least_mm, 2),
         "travel_today_mm": _rounded(placed.today_mm, 2),
         "travel_most_mm": _rounded(placed.most_mm, 2),
         "slot_length_mm": _rounded(slot.length_mm, 1) if slot else None,
         "slot_width_mm": _rounded(slot.width_mm, 1) if slot else None,
-        "slot_middle_on_rail_mm": _rounded(on_rail, 1) if slot else None,
+        "slot_middle_on_rail_mm": _rounded(on_rail + (mid if rail.direction == ACROSS else 0.0), 1)
+        if slot
+        else None,
         "slot_middle_aside_mm": _rounded(mid, 1) if slot and rail.direction != ACROSS else None,
         "screw_from_slot_end_today_mm": _rounded(slot.screw_today_mm, 1) if slot else None,
         "tongue_today_mm": _rounded(engaged.today_mm, 1) if engaged else None,

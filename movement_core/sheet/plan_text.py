@@ -88,8 +88,9 @@ def _legend(plan: Mapping[str, Any], datum: Mapping[str, str]) -> str:
 def _hardware(kind: Mapping[str, Any]) -> str:
     if kind["screw_length_mm"]:
         screw = (
-            f"screw {kind['screw_shank_mm']:g} × {kind['screw_length_mm']:.0f} mm; {kind['passes_before_top_mm']:g} mm of "
-            f"it lie before the top, and {kind['wood_left_above_mm']:g} mm of wood stay above its point"
+            f"screw {kind['screw_shank_mm']:g} × {kind['screw_length_mm']:.0f} mm; "
+            f"{kind['passes_before_top_mm']:g} mm of it lie before the top, and {kind['wood_left_above_mm']:g} mm of "
+            "wood stay above its point"
         )
     else:
         screw = "no stock screw stays inside the top"

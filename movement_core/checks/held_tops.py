@@ -1,0 +1,120 @@
+"""Tops that nothing keeps flat, and bars across their grain that would split them if they were fixed solid."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from movement_core.checks.finding import SHOWS, UNKNOWN, Finding
+from movement_core.holding.anchor_plan import plan_anchors
+from movement_core.holding.fixed_anyway import if_fixed, solid_width_remark
+from movement_core.holding.held import ROCKS, TIPS, Held
+from movement_core.holding.plan_model import Wish
+from movement_core.holding.plate import hold
+from movement_core.piece.solve import SolvedPiece
+from movement_core.piece.top_place import Near, TopPlace, is_across, touch
+from movement_core.piece.top_plan import FLATNESS_MM, METAL_KINDS, held_as_drawn
+from movement_core.piece.top_shapes import DRIEST, month_of_case
+from movement_core.piece.tops import FoundTop, find_tops
+
+TRY_OUT = "'hold' on the command line tries out fasteners, battens and breadboard ends, with their places"
+
+
+def held_tops(piece: SolvedPiece) -> list[Finding]:
+    """Findings on every top that can be worked out; what is missing of the others is told elsewhere."""
+    found = []
+    for top in find_tops(piece):
+        if top.top is not None:
+            found += [finding for finding in (_flatness(top), _fixed_solid(top)) if finding]
+    return found
+
+
+def _flatness(found: FoundTop) -> Finding | None:
+    """Out of flat with the fasteners drawn, with no frame at all, or with no plan that would do."""
+    top = found.top
+    assert top is not None
+    trial = top.prepared()
+    drawn = held_as_drawn(found, trial)
+    if drawn:
+        count = len(found.place.tied)
+        return _departs(
+            found, drawn, f"with the {count} fasteners drawn under it", "place more of them, or others"
+        )
+    loose = tuple(hold(trial, [], top.cases))
+    if not top.rails and not top.bearings:
+        return _departs(found, loose, "with nothing under it", "give it battens, breadboard ends or a frame")
+    if max(held.out_of_flat_mm for held in loose) <= FLATNESS_MM or not top.rails:
+        return None
+    kinds = METAL_KINDS if found.metal else ("slotted screw",)
+    plan = plan_anchors(top, Wish(FLATNESS_MM, kinds))[0]
+    if plan.found:
+        return None  # it needs fasteners, and there are places for them
+    return _departs(
+        found, plan.held, "held by as many screws as its frame has room for", "; ".join(plan.what_would[:2])
+    )
+
+
+def _departs(found: FoundTop, held: Sequence[Held], how: str, remedy: str) -> Finding | None:
+    worst = max(held, key=lambda one: one.out_of_flat_mm)
+    rocks = next((flag for one in held for flag in (ROCKS, TIPS) if flag in one.flags), "")
+    if worst.out_of_flat_mm <= FLATNESS_MM and not rocks:
+        return None
+    also = f"; it is {rocks}" if rocks else ""
+    place = found.place
+    return Finding(
+        check="top-not-flat",
+        severity=SHOWS,
+        parts=(place.name,),
+        keys=tuple(board.part.key for board in place.boards),
+        message=f"{how} the top goes {worst.out_of_flat_mm:.1f} mm out of flat{also}",
+        remedy=f"{remedy}; {TRY_OUT}",
+        month=month_of_case(worst.case, found.moistures),
+        figures={"out_of_flat_mm": round(worst.out_of_flat_mm, 2), "wished_mm": FLATNESS_MM},
+    )
+
+
+def _fixed_solid(found: FoundTop) -> Finding | None:
+    """Bars across the grain whose joint to the top is not drawn: what they would do if fixed solid."""
+    place, strain, top = found.place, found.strain, found.top
+    assert strain is not None and top is not None
+    bars = [bar for bar in crossing_bars(place) if not _fastened(place, bar)]
+    if not bars:
+        return None
+    low = max(min(float(bar.low[1]) for bar in bars), strain.lines_mm[0])
+    high = min(max(float(bar.high[1]) for bar in bars), strain.lines_mm[-1])
+    change = [float(strain.moved(when, high, low)) for when in ("driest", "wettest")]
+    remark = solid_width_remark(high - low, *change)
+    if remark is None:
+        return None
+    known = [board.part.species.value.tension_perp_mpa for board in place.boards if board.part.species.value]
+    strengths = [value for value in known if value is not None]
+    strength = min(strengths) if len(strengths) == len(place.boards) else None
+    fixed = if_fixed(strain, top.plate.elastic.e_across_mpa, strength, from_mm=low, to_mm=high)
+    names = ", ".join(bar.name for bar in bars)
+    return Finding(
+        check="fixed-across-the-grain",
+        severity=UNKNOWN,
+        parts=(place.name, *(bar.name for bar in bars)),
+        keys=(*(b.part.key for b in place.boards), *(bar.solved.part.key for bar in bars)),
+        message=(
+            f"how {names} are joined to the top is not drawn. If glued or screwed {remark}; up to "
+            f"{fixed.tension_mpa:.0f} MPa across the grain, split: {fixed.split}"
+        ),
+        remedy="fix it at one line only and let it slide elsewhere: slots, buttons, clips, or tenons with room; "
+        "'hold' on the command line gives their places",
+        month=month_of_case(DRIEST, found.moistures),
+        figures={
+            "solid_width_mm": round(high - low, 1),
+            "change_driest_mm": round(change[0], 2),
+            "change_wettest_mm": round(change[1], 2),
+            "tension_mpa": round(fixed.tension_mpa, 1),
+        },
+    )
+
+
+def crossing_bars(place: TopPlace) -> list[Near]:
+    """Battens, breadboard ends, and what it rests on whose grain (or metal) runs across its own."""
+    return [*place.battens, *place.ends, *(one for one in place.under if is_across(place, one))]
+
+
+def _fastened(place: TopPlace, bar: Near) -> bool:
+    return any(touch(one, bar) for one in place.fasteners)
