@@ -96,7 +96,7 @@ def test_a_round_leg_stands_on_the_floor_and_beside_a_wall(where):
     (gap,) = found.gaps
     assert (gap.first, gap.second) == (0, 2)
     assert gap.least_mm == pytest.approx(3, abs=MESH_MM)
-    assert gap.normal == pytest.approx(where[0][:, 0], abs=0.01)
+    assert gap.normal == pytest.approx(where[0][:, 0], abs=0.02)
     assert not gap.exact
 
 

@@ -59,7 +59,7 @@ class CurvedFace:
     cylinder: Cylinder | None = None
 
 
-CHORD_MM = 0.02  # how far the chords of meshes and round outlines may lie off the true surface
+CHORD_MM = 0.02  # how far the chords of round outlines and of meshes may lie off the true line or surface
 
 
 @dataclass(frozen=True, eq=False)

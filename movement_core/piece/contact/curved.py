@@ -17,11 +17,12 @@ import numpy as np
 from movement_core.piece.contact.bodies import CHORD_MM, CurvedFace, Cylinder
 from movement_core.piece.contact.found import CONTACT_MM, CURVED, ROUND, Contact, Gap, Overlap
 from movement_core.piece.contact.pairs import GAP_ANGLE
-from movement_core.piece.contact.polygons import Floats, holds
+from movement_core.piece.contact.polygons import Bools, Floats, holds
 from movement_core.piece.contact.scene import Ints, Scene
 
 MESH_MM = 2 * CHORD_MM  # how far widths between two meshes may be off
 SAMPLE_MM = 8.0  # rays stand at most this far apart
+MOST_RAYS = 2000  # from one face
 CONFORMING_SHARE = (
     0.5  # of the points that look at another curved face, to touch over an area (own judgement)
 )
@@ -151,9 +152,13 @@ def _by_rays(
     if not candidates:
         return
     points, normals, areas = _samples(triangles)
+    near_one = _within_reach(scene, candidates, points, reach)
+    points, normals, areas = _thinned(points[near_one], normals[near_one], areas[near_one])
+    if not len(points):
+        return
     heights = np.full((len(candidates), len(points)), np.inf)
     for row, (other, number) in enumerate(candidates):
-        heights[row] = _heights(scene, other, number, points, normals)
+        heights[row] = _heights(scene, other, number, points, normals, reach)
     heights[(heights > reach) | (heights < -MESH_MM)] = np.inf
     nearest = heights.argmin(axis=0)
     for row, (other, number) in enumerate(candidates):
@@ -212,11 +217,38 @@ def _samples(triangles: Floats) -> tuple[Floats, Floats, Floats]:
     return triangles.mean(axis=1)[keep], cross[keep] / double[keep, None], double[keep] / 2
 
 
-def _heights(scene: Scene, body: int, number: int, points: Floats, normals: Floats) -> Floats:
+def _within_reach(scene: Scene, candidates: list[tuple[int, int]], points: Floats, reach: float) -> Bools:
+    """(N,) which points lie within reach of the box of any of the faces."""
+    close = np.zeros(len(points), dtype=bool)
+    for low, high in (_box_of(scene, *candidate) for candidate in candidates):
+        close |= ((points > low - reach) & (points < high + reach)).all(axis=1)
+    return close
+
+
+def _box_of(scene: Scene, body: int, number: int) -> tuple[Floats, Floats]:
+    flat = len(scene.bodies[body].planar)
+    if number < flat:
+        face = int(scene.faces_of[body][number])
+        return scene.faces.low[face], scene.faces.high[face]
+    triangles = scene.bodies[body].curved[number - flat].triangles
+    return triangles.min(axis=(0, 1)), triangles.max(axis=(0, 1))
+
+
+def _thinned(points: Floats, normals: Floats, areas: Floats) -> tuple[Floats, Floats, Floats]:
+    """At most MOST_RAYS of the samples, evenly by area, each then standing for the same share of it."""
+    if len(points) <= MOST_RAYS:
+        return points, normals, areas
+    total = float(areas.sum())
+    at = np.searchsorted(np.cumsum(areas), (np.arange(MOST_RAYS) + 0.5) * total / MOST_RAYS)
+    at = np.minimum(at, len(points) - 1)
+    return points[at], normals[at], np.full(MOST_RAYS, total / MOST_RAYS)
+
+
+def _heights(scene: Scene, body: int, number: int, points: Floats, normals: Floats, reach: float) -> Floats:
     """How far from each point along its normal a face lies; infinite where the ray misses it or slants too much."""
     planar = scene.bodies[body].planar
     if number >= len(planar):
-        return _to_mesh(scene.bodies[body].curved[number - len(planar)].triangles, points, normals)
+        return _to_mesh(scene.bodies[body].curved[number - len(planar)].triangles, points, normals, reach)
     faces, face = scene.faces, int(scene.faces_of[body][number])
     slant = normals @ faces.normal[face]
     result = np.full(len(points), np.inf)
@@ -230,7 +262,12 @@ def _heights(scene: Scene, body: int, number: int, points: Floats, normals: Floa
     return result
 
 
-def _to_mesh(triangles: Floats, points: Floats, normals: Floats) -> Floats:
+def _to_mesh(triangles: Floats, points: Floats, normals: Floats, reach: float) -> Floats:
+    corners = triangles.min(axis=1), triangles.max(axis=1)
+    near = (corners[0] < points.max(axis=0) + reach) & (corners[1] > points.min(axis=0) - reach)
+    triangles = triangles[near.all(axis=1)]
+    if not len(triangles):
+        return np.full(len(points), np.inf)
     base, one, two = triangles[:, 0], triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0]
     outward = np.cross(one, two)
     outward_length = np.linalg.norm(outward, axis=1)

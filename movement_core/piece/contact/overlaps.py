@@ -24,6 +24,7 @@ Bools = NDArray[np.bool_]
 
 HAIR_MM = 1e-4  # how far a face is moved inward to measure what lies inside
 LEAST_VOLUME_MM3 = 1.0  # less is what a kernel makes of faces that touch
+MOST_PROBES = 500  # points of a curved face that are looked for inside another solid
 ROUND_OFF_MM = 4 * CHORD_MM  # a peg in a hole of its size overlaps it by the chords of both meshes
 
 
@@ -132,7 +133,8 @@ def _mesh_inside(scene: Scene, one: int, other: int) -> bool:
             inward /= -np.linalg.norm(inward, axis=1, keepdims=True)
             probes = middle + ROUND_OFF_MM * inward
             near = ((probes > scene.low[solid]) & (probes < scene.high[solid])).all(axis=1)
-            if near.any() and inside(scene, solid, probes[near]).any():
+            probes = probes[near][:: max(1, int(near.sum()) // MOST_PROBES)]
+            if len(probes) and inside(scene, solid, probes).any():
                 return True
     return False
 
@@ -145,23 +147,26 @@ def inside(scene: Scene, body: int, points: Floats) -> Bools:
     shell = scene.shell(body)
     across = np.cross(_RAY, [0.0, 0.0, 1.0])
     across /= np.linalg.norm(across)
-    up = np.cross(_RAY, across)
-    away = shell.edges[None] - points[:, None, None]  # (N, E, 2, 3)
-    x, y = away @ across, away @ up
-    crossed = (y[..., 0] > 0) != (y[..., 1] > 0)
+    seen = np.stack([across, np.cross(_RAY, across)], axis=1)  # looking along the ray
+    edges, spots = shell.edges @ seen, points @ seen
+    starts = np.flatnonzero(np.diff(shell.facet, prepend=-1))
+    low, high = np.minimum.reduceat(edges.min(axis=1), starts), np.maximum.reduceat(edges.max(axis=1), starts)
+    # Only the facets in whose box a point is seen can hide it.
+    (x, y), ((x0, y0), (x1, y1)) = spots.T[..., None], (low.T, high.T)
+    point, facet = np.nonzero((x >= x0) & (x <= x1) & (y >= y0) & (y <= y1))
+    count = np.diff(np.append(starts, len(edges)))[facet]
+    row = np.repeat(np.arange(len(facet)), count)
+    away = edges[starts[facet][row] + ranges(count)] - spots[point][row][:, None]
+    x, y = away[..., 0], away[..., 1]
+    crossed = (y[:, 0] > 0) != (y[:, 1] > 0)
     with np.errstate(divide="ignore", invalid="ignore"):
-        at = x[..., 0] - y[..., 0] * (x[..., 1] - x[..., 0]) / (y[..., 1] - y[..., 0])
-    facets = len(shell.normals)
-    odd = np.zeros((len(points), facets), dtype=np.int64)
-    rows, columns = np.nonzero(crossed & (at > 0))
-    np.add.at(odd, (rows, shell.facet[columns]), 1)
-    # Of a facet that the line of the ray crosses, ahead or behind: by its plane.
-    first = np.searchsorted(shell.facet, np.arange(facets))
-    base = shell.edges[first, 0]
-    slant = shell.normals @ _RAY
-    with np.errstate(divide="ignore", invalid="ignore"):
-        distance = np.einsum("nfi,fi->nf", base[None] - points[:, None], shell.normals) / slant
-    return np.asarray(((odd % 2 == 1) & (distance > 0)).sum(axis=1) % 2 == 1)
+        right = x[:, 0] - y[:, 0] * (x[:, 1] - x[:, 0]) / (y[:, 1] - y[:, 0]) > 0
+        over = np.bincount(row[crossed & right], minlength=len(facet)) % 2 == 1
+        normals = shell.normals[shell.facet[starts]][facet]
+        distance = np.einsum("ni,ni->n", shell.edges[starts[facet], 0] - points[point], normals) / (
+            normals @ _RAY
+        )
+    return np.asarray(np.bincount(point[over & (distance > 0)], minlength=len(points)) % 2 == 1)
 
 
 def _not_apart(scene: Scene, first: Ints, second: Ints) -> tuple[Ints, Ints]:

@@ -91,16 +91,30 @@ def holds(region: Floats, points: Floats) -> Bools:
 
 def outline(region: Floats) -> list[Floats]:
     """Closed loops (K, 2) round a region, largest first, straight runs made one edge; slivers are left out."""
-    left = [edge for edge in region if np.linalg.norm(edge[1] - edge[0]) > SNAP_MM]
+    run = region[:, 1] - region[:, 0]
+    region, run = (one[np.hypot(*run.T) > SNAP_MM] for one in (region, run))
+    meets = np.asarray((np.abs(region[:, None, 1] - region[None, :, 0]) <= 10 * SNAP_MM).all(axis=2))
+    turn = np.arctan2(
+        run[:, None, 0] * run[None, :, 1] - run[:, None, 1] * run[None, :, 0], run @ run.T
+    )  # from each edge into each that begins where it ends
+    left = np.ones(len(region), dtype=bool)
     loops = []
-    while left:
-        loop = [left.pop(0)]
-        while np.linalg.norm(loop[-1][1] - loop[0][0]) > 10 * SNAP_MM:
-            following = _next(loop[-1], left)
-            if following is None:
+    for first in range(len(region)):
+        if not left[first]:
+            continue
+        loop, here = [], first
+        while True:
+            loop.append(here)
+            left[here] = False
+            ways = np.flatnonzero(meets[here])
+            ways = ways[left[ways] | (ways == first)]
+            if not len(ways):
                 break
-            loop.append(left.pop(following))
-        corners = _corners(np.array([edge[0] for edge in loop]))
+            # Where two loops meet in a point, the one that turns most to the left keeps them apart.
+            here = int(ways[np.argmax(turn[here, ways])])
+            if here == first:
+                break
+        corners = _corners(region[loop, 0])
         if len(corners) > 2:
             loops.append(corners)
     return sorted(loops, key=lambda corners: -abs(_signed_area(corners, np.roll(corners, -1, axis=0))))
@@ -181,20 +195,6 @@ def _where(pieces: Floats, region: Floats) -> tuple[Bools, Bools, Bools]:
     both = same & against  # two regions that share an edge: the inside lies on either side of it
     inside = (holds(region, middle) & ~same & ~against) | both
     return inside, same & ~both, against & ~both
-
-
-def _next(edge: Floats, left: list[Floats]) -> int | None:
-    """The edge that goes on from the end of another: where several do, the one that turns most to the left."""
-    best, chosen = -np.inf, None
-    run = edge[1] - edge[0]
-    for index, other in enumerate(left):
-        if np.abs(other[0] - edge[1]).max() > 10 * SNAP_MM:
-            continue
-        turn = other[1] - other[0]
-        angle = np.arctan2(run[0] * turn[1] - run[1] * turn[0], run @ turn)
-        if angle > best:
-            best, chosen = float(angle), index
-    return chosen
 
 
 def _corners(points: Floats) -> Floats:
