@@ -184,6 +184,9 @@ def core_jobs(
             for path in sorted(ROOT.glob("tests/benchmarks/bench_*.py"))
         ],
     }
+    if "types" in suites and language == "3.10":
+        print("types: left out, the numpy for Python 3.10 declares less than we rely on; use a newer Python")
+        suites = [name for name in suites if name != "types"]
     for suite in (name for name in suites if name in TOOL_SUITES):
         folder = fresh(output / suite)
         jobs.append(Job(suite, where, tools[suite], folder, None, environment))
