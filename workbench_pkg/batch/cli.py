@@ -24,6 +24,8 @@ HOLD_SCHEMA = "heartside-hold-1"
 STOCK_SCHEMA = "heartside-stock-1"
 ALL_HOLD, FINDINGS, NOT_CHECKED = 0, 1, 2
 WORKER = "workbench_pkg.batch.worker"
+# Our matrices are small: several threads only wait for each other, tenfold so on a busy machine.
+ONE_THREAD = {"OPENBLAS_NUM_THREADS": "1", "OMP_NUM_THREADS": "1"}
 
 
 def run(arguments: list[str]) -> int:
@@ -70,7 +72,7 @@ def _settings(options: argparse.Namespace) -> dict[str, Any]:
 
 def ask_worker(job: dict[str, Any]) -> dict[str, Any]:
     """Run one job in a host process and return its answer; a host that dies gives an answer with an error."""
-    run = run_in_host(WORKER, [json.dumps(job)], capture=True)
+    run = run_in_host(WORKER, [json.dumps(job)], capture=True, env=ONE_THREAD)
     if not run.crashed:
         try:
             return dict(json.loads(run.stdout or ""))
