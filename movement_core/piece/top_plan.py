@@ -10,14 +10,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from movement_core.errors import InputError, UnknownName
-from movement_core.holding.anchor_plan import IDLE_N, plan_anchors
+from movement_core.holding.anchor_plan import plan_anchors
 from movement_core.holding.fasteners import ACROSS, all_kinds, find_kind
 from movement_core.holding.held import Held
 from movement_core.holding.model import Anchor
 from movement_core.holding.plan_model import Plan, Top, Wish
 from movement_core.holding.plate import Trial, hold
 from movement_core.holding.rails import Rail
-from movement_core.piece.top_place import TopPlace
+from movement_core.piece.top_place import Near, TopPlace
 from movement_core.piece.tops import FoundTop
 
 FLATNESS_MM = 1.5  # sensible rounding for a table (common practice, no source)
@@ -55,11 +55,6 @@ class TopPlans:
     def flat_by_itself(self) -> bool:
         """Whether it stays within the wish with no fastener at all."""
         return max(held.out_of_flat_mm for held in self.loose) <= self.wish.flatness_mm
-
-    @property
-    def centre_works(self) -> tuple[bool, ...]:
-        """In which load cases the anchors at the middle of the ends are pulled at all."""
-        return tuple(held.worst_anchor_n > IDLE_N for held in self.centre)
 
 
 def plan_top(
@@ -150,15 +145,23 @@ def end_names(place: TopPlace) -> tuple[str, str]:
     names = []
     taken: set[str] = set()
     for side, word in ((-1, _opposite(_toward(place.axes[2]))), (1, _toward(place.axes[2]))):
-        near = [
-            (abs(side * place.length_mm / 2 - float(one.low[0] + one.high[0]) / 2), one.name)
+        candidates = [
+            one
             for one in (*place.ends, *place.under, *place.let_in, *place.battens)
-            if side * float(one.low[0] + one.high[0]) / 2 > 0.25 * place.length_mm
+            if side * _along(one) > 0.25 * place.length_mm
         ]
-        name = min(near)[1] if near else f"{word} end"
+        # A rail across the end names it better than a leg does.
+        candidates.sort(
+            key=lambda one: (one.high[1] - one.low[1] < 0.3 * place.width_mm, -side * _along(one), one.name)
+        )
+        name = candidates[0].name if candidates else f"{word} end"
         names.append(f"{word} end" if name in taken else name)
         taken.add(name)
     return names[0], names[1]
+
+
+def _along(one: Near) -> float:
+    return float(one.low[0] + one.high[0]) / 2
 
 
 def _toward(direction: NDArray[np.float64]) -> str:

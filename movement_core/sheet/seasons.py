@@ -101,18 +101,17 @@ def centre_sentences(plans: TopPlans) -> tuple[str, ...]:
             continue
         flat = max(plans.centre[i].out_of_flat_mm for i in cases)
         loose = max(plans.loose[i].out_of_flat_mm for i in cases)
-        verdict = _verdict(flat, loose, plans.wish.flatness_mm, any(plans.centre_works[i] for i in cases))
-        told.append(f"While it is {way} than when it was made flat, {where} {verdict}.")
+        told.append(
+            f"While it is {way} than when it was made flat, {where} {_verdict(flat, loose, plans.wish.flatness_mm)}."
+        )
     return tuple(told)
 
 
-def _verdict(flat: float, loose: float, wish: float, works: bool) -> str:
-    left = f"{flat:.1f} mm out of flat (wished {wish:.1f}, with none {loose:.1f})"
-    if not works:
-        return f"would do nothing: they are not pulled; {left}"
-    if flat <= wish:
-        return f"would be enough to keep it flat: {left}"
-    return f"would not be enough: {left}"
+def _verdict(flat: float, loose: float, wish: float) -> str:
+    left = f"{flat:.1f} mm out of flat (wished {wish:g}, with none {loose:.1f})"
+    if loose - flat < max(0.05, 0.1 * loose):
+        return f"would do nothing{', and nothing is needed' if loose <= wish else ''}: {left}"
+    return f"would {'be enough to keep it flat' if flat <= wish else 'not be enough'}: {left}"
 
 
 def hearts(plans: TopPlans) -> str:
