@@ -45,8 +45,9 @@ class ChoiceField:
         self.widget.setMinimumContentsLength(6)
         self.widget.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
         self.free = free
-        if free:  # the beginning is what tells
-            self.widget.currentIndexChanged.connect(lambda *_: self.widget.lineEdit().setCursorPosition(0))
+        if free:
+            # Not currentIndexChanged: a list sends that once more while it is being destroyed.
+            self.widget.activated.connect(self._show_beginning)
         self.choices = list(choices)
         self.first: object = None
         self.show(None)
@@ -83,7 +84,11 @@ class ChoiceField:
             index = self.widget.count() - 1
         self.widget.setCurrentIndex(index)
         if self.free:
-            self.widget.lineEdit().setCursorPosition(0)
+            self._show_beginning()
+
+    def _show_beginning(self, *_: object) -> None:
+        """A narrow field shows where its text cursor is, and the beginning is what tells."""
+        self.widget.lineEdit().setCursorPosition(0)
 
     def _current(self) -> object:
         index = self.widget.currentIndex()
