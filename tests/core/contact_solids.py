@@ -7,6 +7,9 @@ from collections import defaultdict
 import numpy as np
 
 from movement_core.piece.contact.bodies import Body, CurvedFace, Cylinder, PlanarFace
+from movement_core.piece.outline import SolidOutline
+from movement_core.piece.part import Solid, parts_of
+from movement_core.piece.tag_sources import tags_from_text
 
 STILL = (np.eye(3), np.zeros(3))
 
@@ -189,3 +192,41 @@ def bored(name, low, high, radius, where=STILL, centre=(0.0, 0.0), count=64):
         hole = np.column_stack([ring, np.full(count, float(z))]) @ turn.T + shift
         faces[index] = PlanarFace(faces[index].normal, (*faces[index].loops, hole))
     return Body(name, name, tuple(faces), (cylinder_face(radius, z0, z1, where, centre, True, count),))
+
+
+def outline_of(body, turn):
+    """What the host would tell of the shape of a flat-faced body for its grain frame."""
+    loops = [face.loops[0] for face in body.planar]
+    edges = np.concatenate([np.roll(loop, -1, axis=0) - loop for loop in loops])
+    length = np.linalg.norm(edges, axis=1)
+    areas, volume = [], 0.0
+    for face in body.planar:
+        rings = [np.cross(p, np.roll(p, -1, axis=0)).sum(axis=0) @ face.normal / 2 for p in face.loops]
+        area = abs(rings[0]) - sum(abs(one) for one in rings[1:])
+        areas.append(area)
+        volume += area * (face.loops[0][0] @ face.normal) / 3
+    return SolidOutline(
+        own_axes=turn.T,
+        points=body.points,
+        face_normals=np.array([face.normal for face in body.planar]),
+        face_areas=np.array(areas),
+        edge_directions=edges / length[:, None],
+        edge_lengths=length,
+        volume_mm3=float(volume),
+    )
+
+
+def piece_of(pairs, where=STILL):
+    """The parts of bodies with their tags: [(body, 'white oak; grain x; …'), …] as drawn before they were turned."""
+    turn, _ = where
+    return parts_of(
+        [
+            Solid(
+                body.key,
+                body.name,
+                outline_of(body, turn),
+                tags_from_text(body.name, f"wood{{{tag}}}", "label"),
+            )
+            for body, tag in pairs
+        ]
+    )

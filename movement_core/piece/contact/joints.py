@@ -1,0 +1,222 @@
+"""What joint two parts likely make, and why: from how they sit together and the grain of both.
+
+Geometry does not show glue. A joint is inferred only where the trade does it one way nearly always; else it stays
+*unknown*, and is to be judged as if it were glued. What the maker confirms replaces what was inferred.
+"""
+
+from __future__ import annotations
+
+import difflib
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from movement_core.errors import UnknownName
+from movement_core.piece.contact import meetings as shapes
+from movement_core.piece.contact.meetings import Meeting
+from movement_core.piece.contact.polygons import Floats
+from movement_core.piece.part import Part
+
+GLUED_EDGE, GLUED_CROSS, GLUED_END = "glued edge", "glued cross-grain", "glued end grain"
+TENONED, DOVETAILED, LAPPED = "tenoned", "dovetailed", "lapped"
+HOUSED, SLIDES, RESTS, NEAR = "housed free", "slides", "rests", "near"
+SCREWED, HINGED, FIXED_POINT, PEGGED = "screwed", "hinged", "fixed at a point", "pegged"
+OVERLAP, UNKNOWN = "overlap", "unknown"
+
+# How a joint holds: its whole area, one point, or nothing in the plane of the joint.
+WHOLE, POINT, FREE, UNTOLD = "whole", "point", "free", "untold"
+HOLDS = {
+    GLUED_EDGE: WHOLE,
+    GLUED_CROSS: WHOLE,
+    GLUED_END: WHOLE,
+    TENONED: WHOLE,
+    DOVETAILED: WHOLE,
+    LAPPED: WHOLE,
+    SCREWED: WHOLE,
+    HINGED: POINT,
+    FIXED_POINT: POINT,
+    PEGGED: POINT,
+    HOUSED: FREE,
+    SLIDES: FREE,
+    RESTS: FREE,
+    NEAR: FREE,
+    OVERLAP: UNTOLD,
+    UNKNOWN: UNTOLD,
+}
+KINDS = tuple(HOLDS)
+
+INFERRED, CONFIRMED = "inferred", "confirmed"
+PARALLEL = 0.94  # cosine: grains within 20° of each other run the same way (own judgement)
+NEAR_END = 0.5  # walls beyond this share of the half length hold an end
+END, EDGE, SIDE_FACE, UNTOLD_SIDE = "end", "edge", "face", "unknown side"
+THIN_PANEL = 5.0  # width ÷ thickness from which an inner part is a panel rather than a tenon (own judgement)
+
+
+@dataclass(frozen=True, eq=False)
+class Joint:
+    """One joint between two parts (indices, first < second).
+
+    Attributes
+    ----------
+    kind : one of ``KINDS``. origin : ``inferred`` or ``confirmed``. reason : why, in one sentence.
+    meeting : how they sit together. parallel : whether the grains run the same way; None where one is not known.
+    sides : which side of each part lies at the joint: end, edge, face.
+    """
+
+    parts: tuple[int, int]
+    kind: str
+    origin: str
+    reason: str
+    meeting: Meeting
+    parallel: bool | None
+    sides: tuple[str, str]
+
+    @property
+    def holds(self) -> str:
+        """``whole``, ``point``, ``free`` or ``untold``."""
+        return HOLDS[self.kind]
+
+    @property
+    def as_if_glued(self) -> bool:
+        """Whether movement across it must be judged as if glued: it is, or nobody said that it is not."""
+        return self.holds in (WHOLE, UNTOLD)
+
+
+def joints_of(
+    parts: Sequence[Part],
+    meetings: Sequence[Meeting],
+    confirmed: Mapping[tuple[str, str], str] | None = None,
+) -> tuple[Joint, ...]:
+    """The joint that each meeting makes.
+
+    Parameters
+    ----------
+    parts : in the order of the bodies that the meetings were found between.
+    meetings : of all pairs.
+    confirmed : kinds that the maker gave, by the keys of the two parts in either order; they replace what is
+        inferred.
+
+    Raises
+    ------
+    UnknownName : a confirmed kind is none of ``KINDS``.
+    """
+    said = {}
+    for (one, other), kind in (confirmed or {}).items():
+        if kind not in HOLDS:
+            raise UnknownName(
+                f"no joint is called {kind!r}",
+                where=f"{one} and {other}",
+                allowed=", ".join(KINDS),
+                nearest=tuple(difflib.get_close_matches(kind, KINDS)),
+            )
+        said[frozenset((one, other))] = kind
+    return tuple(_joint(parts, meeting, said) for meeting in meetings)
+
+
+def _joint(parts: Sequence[Part], meeting: Meeting, said: Mapping[frozenset[str], str]) -> Joint:
+    one, other = parts[meeting.first], parts[meeting.second]
+    parallel = _parallel(one, other)
+    main = meeting.main
+    normal = np.zeros(3) if main is None else main.normal
+    sides = (side_at(one, normal), side_at(other, normal))
+    kind, reason = _likely(one, other, meeting, parallel, sides)
+    origin = INFERRED
+    confirmed = said.get(frozenset((one.key, other.key)))
+    if confirmed is not None:
+        kind, origin, reason = confirmed, CONFIRMED, "confirmed by the maker"
+    return Joint((meeting.first, meeting.second), kind, origin, reason, meeting, parallel, sides)
+
+
+def side_at(part: Part, normal: Floats) -> str:
+    """Which side of a part a direction is square to: end, edge or face."""
+    frame = part.frame
+    if not frame.grain.known or not normal.any():
+        return UNTOLD_SIDE
+    return (EDGE, SIDE_FACE, END)[int(np.argmax(np.abs(frame.axes @ normal)))]
+
+
+def _parallel(one: Part, other: Part) -> bool | None:
+    if not (one.frame.grain.known and other.frame.grain.known):
+        return None
+    return bool(abs(one.frame.axes[2] @ other.frame.axes[2]) > PARALLEL)
+
+
+def _is_inert(part: Part) -> bool:
+    return part.species.value is not None and part.species.value.kind == "inert"
+
+
+def _likely(
+    one: Part, other: Part, meeting: Meeting, parallel: bool | None, sides: tuple[str, str]
+) -> tuple[str, str]:
+    shape = meeting.shape
+    if shape == shapes.OVERLAPPING:
+        return OVERLAP, "the two solids are drawn in the same place"
+    if shape == shapes.NEAR:
+        return NEAR, "they face each other across a gap and touch nowhere"
+    if _is_inert(one) or _is_inert(other):
+        return _of_hardware(one, other, meeting)
+    if shape == shapes.ROUND_HOLE:
+        return PEGGED, "a round part sits in a round hole"
+    if meeting.inner is not None:
+        inner, outer = (one, other) if meeting.inner == meeting.first else (other, one)
+        return _of_inner(inner, outer, meeting, parallel)
+    if not meeting.contacts:
+        return NEAR, "they come close and touch nowhere over an area"
+    if parallel is None:
+        return UNKNOWN, "the grain of one of them is not known"
+    if shape == shapes.LAP:
+        return LAPPED, "each is let into the other"
+    if END in sides:
+        return UNKNOWN, "end grain butts against it: glue alone would not hold, and nothing else is drawn"
+    if parallel:
+        return GLUED_EDGE, "long grain on long grain, both running the same way"
+    return (
+        UNKNOWN,
+        "long grain on long grain with the grains crossing: glued, screwed or merely resting is not drawn",
+    )
+
+
+def _of_hardware(one: Part, other: Part, meeting: Meeting) -> tuple[str, str]:
+    metal = one if _is_inert(one) else other
+    if meeting.shape == shapes.ROUND_HOLE:
+        return SCREWED, f"{metal.name} does not move with the seasons and sits in a round hole"
+    return FIXED_POINT, f"{metal.name} does not move with the seasons: taken as fixed at a point"
+
+
+def _of_inner(inner: Part, outer: Part, meeting: Meeting, parallel: bool | None) -> tuple[str, str]:
+    frame = inner.frame
+    if meeting.shape == shapes.DOVETAIL:
+        if _end_in(inner, meeting):
+            return DOVETAILED, f"the end of {inner.name} is dovetailed into {outer.name}"
+        return SLIDES, f"{inner.name} runs in a dovetailed groove of {outer.name}"
+    if meeting.shape == shapes.MORTISE:
+        if frame.grain.known and not _end_in(inner, meeting):
+            return UNKNOWN, f"{inner.name} is let into {outer.name}, but not by its end"
+        return TENONED, f"{inner.name} is let into a mortise of {outer.name}, as a tenon that is glued"
+    sizes = np.sort(frame.size_mm)
+    if float(sizes[1]) > THIN_PANEL * float(sizes[0]):
+        return (
+            HOUSED,
+            f"{inner.name} is thin and stands in a groove of {outer.name}, as a panel that is left free",
+        )
+    if parallel is None:
+        return UNKNOWN, "the grain of one of them is not known"
+    if parallel:
+        return GLUED_EDGE, f"{inner.name} has its tongue in {outer.name} and the grains run the same way"
+    if _end_in(inner, meeting):
+        return UNKNOWN, f"the end of {inner.name} is housed in {outer.name}: whether it is glued is not drawn"
+    return (
+        UNKNOWN,
+        f"{inner.name} is let into {outer.name} across its grain: whether it is glued is not drawn",
+    )
+
+
+def _end_in(inner: Part, meeting: Meeting) -> bool:
+    """Whether an inner part goes in by its end: the walls lie beyond the middle half of its length."""
+    frame = inner.frame
+    if not frame.grain.known:
+        return False
+    points = np.concatenate([wall.outline for wall in meeting.walls if wall.inner == meeting.inner])
+    along = (points - frame.centre) @ frame.axes[2] / (frame.length_mm / 2)
+    return bool(along.min() > NEAR_END or along.max() < -NEAR_END)

@@ -1,0 +1,105 @@
+"""How a solved part swells and shrinks: its strains along its own axes, day by day, and what they do to a point.
+
+Along the grain wood is taken as still: it changes a hundredth of what it does across (THEORY, Size change).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from movement_core.air.daily import DAYS
+from movement_core.holding.travel import fixed_line_mm
+from movement_core.piece.contact.polygons import Floats
+from movement_core.piece.course import Course
+from movement_core.piece.part import Part
+from movement_core.piece.solve import SolvedPart
+
+TODAY = DAYS  # place of today behind the 365 days
+
+
+@dataclass(frozen=True, eq=False)
+class Span:
+    """A figure on each of 365 days and today, mm or a fraction: its value where known, and its range; (…, 366)."""
+
+    value: Floats | None
+    least: Floats
+    most: Floats
+
+    def __add__(self, other: Span) -> Span:
+        known = self.value is not None and other.value is not None
+        value = self.value + other.value if known else None  # type: ignore[operator]
+        return Span(value, self.least + other.least, self.most + other.most)
+
+    def __sub__(self, other: Span) -> Span:
+        return self + other.times(-1.0)
+
+    def times(self, factor: float) -> Span:
+        ends = (self.least * factor, self.most * factor)
+        least, most = ends if factor >= 0 else ends[::-1]
+        return Span(None if self.value is None else self.value * factor, least, most)
+
+    @property
+    def middle(self) -> Floats:
+        """Its value, or the middle of its range."""
+        return self.value if self.value is not None else (self.least + self.most) / 2
+
+
+STILL = Span(np.zeros(DAYS + 1), np.zeros(DAYS + 1), np.zeros(DAYS + 1))
+
+
+@dataclass(frozen=True, eq=False)
+class Swelling:
+    """Strains of a part along the rows of its frame's ``axes`` (3, 3) about any point of it, since it was fitted."""
+
+    axes: Floats
+    centre: Floats
+    strains: tuple[Span, Span, Span]
+
+    def along(self, direction: Floats) -> Span:
+        """Strain along a unit direction."""
+        result = STILL
+        for axis, strain in zip(self.axes, self.strains):
+            result = result + strain.times(float(axis @ direction) ** 2)
+        return result
+
+    def shift(self, point: Floats, fixed: Floats, direction: Floats) -> Span:
+        """How far a point goes along a unit direction while another, the fixed one, stays, mm."""
+        result = STILL
+        for axis, strain in zip(self.axes, self.strains):
+            result = result + strain.times(float(axis @ direction) * float(axis @ (point - fixed)))
+        return result
+
+
+def swelling_of(solved: SolvedPart) -> Swelling | None:
+    """Strains of a solved part; None where its movement is not known."""
+    part = solved.part
+    species = part.species.value
+    if species is None or solved.width is None:
+        return None
+    frame = part.frame
+    if species.kind == "inert":
+        return Swelling(frame.axes, frame.centre, (STILL, STILL, STILL))
+    across = _strain(solved.width)
+    through = STILL if solved.thickness is None else _strain(solved.thickness)
+    if species.kind == "sheet":
+        thin = int(np.argmin(frame.size_mm))
+        strains = [through if axis == thin else across for axis in range(3)]
+        return Swelling(frame.axes, frame.centre, (strains[0], strains[1], strains[2]))
+    return Swelling(frame.axes, frame.centre, (across, through, STILL))
+
+
+def fixed_point(part: Part, where: str | float = "centre") -> Floats:
+    """(3,) a point of the fixed line of a part: ``centre``, ``front`` (−width/2), ``back`` or mm from the middle."""
+    return np.asarray(part.frame.centre + fixed_line_mm(where, part.frame.width_mm) * part.frame.axes[0])
+
+
+def _strain(course: Course) -> Span:
+    drawn = course.as_drawn_mm
+    least = np.append(course.least_mm, course.today.least)
+    most = np.append(course.most_mm, course.today.most)
+    value = None
+    if course.days_mm is not None and course.today.value is not None:
+        value = np.append(course.days_mm, course.today.value) / drawn - 1
+    return Span(value, least / drawn - 1, most / drawn - 1)
