@@ -16,7 +16,7 @@ from movement_core.piece.contact.carried import Positions
 from movement_core.piece.contact.found import Gap
 from movement_core.piece.contact.joints import Joint
 from movement_core.piece.contact.polygons import Floats
-from movement_core.piece.contact.swelling import TODAY, Span, fixed_point, swelling_of
+from movement_core.piece.contact.swelling import TODAY, Span, Swelling, fixed_point, swelling_of
 from movement_core.piece.course import Course, Reading
 from movement_core.piece.solve import SolvedPart
 
@@ -136,26 +136,47 @@ def gap_year(
     ----------
     gap : between the two parts, in this order; as drawn it is the gap when they were fitted.
     fixed_first, fixed_second : the point (3,) of each part that stays, or its fixed line by name or in mm from the
-        middle of its width.
+        middle of its width. Of a peg in its hole they do not matter.
     positions : where the whole piece takes the parts; then the fixed points are not used.
     """
     one, two = swelling_of(first), swelling_of(second)
     if one is None or two is None:
         return None
-    stays = []
-    for solved, where in ((first, fixed_first), (second, fixed_second)):
-        point = where if isinstance(where, np.ndarray) else fixed_point(solved.part, where)
-        stays.append(solved.part.frame.centre if positions is not None else point)
-    changes = []
-    for point in np.concatenate(gap.outline):
-        change = two.shift(point, stays[1], gap.normal) - one.shift(point, stays[0], gap.normal)
+    if gap.peg is not None:
+        changes = _round_changes(gap, one, two)
+    else:
+        stays = []
+        for solved, where in ((first, fixed_first), (second, fixed_second)):
+            point = where if isinstance(where, np.ndarray) else fixed_point(solved.part, where)
+            stays.append(solved.part.frame.centre if positions is not None else point)
+        changes = _flat_changes(gap, one, two, stays)
         if positions is not None:
             carried = positions.between(gap.first, gap.second) @ gap.normal
-            change = change + Span(carried, carried, carried)
-        changes.append(change)
+            changes = [change + Span(carried, carried, carried) for change in changes]
     tight = min(changes, key=lambda change: float(change.least.min()))
     wide = max(changes, key=lambda change: float(change.most.max()))
     return GapYear(gap, _course(gap.least_mm, tight), _course(gap.most_mm, wide))
+
+
+def _flat_changes(gap: Gap, one: Swelling, two: Swelling, stays: list[Floats]) -> list[Span]:
+    """What each corner of a gap does: its two faces lie half a gap to either side of its outline."""
+    half = gap.size_mm / 2 * gap.normal
+    return [
+        two.shift(point + half, stays[1], gap.normal) - one.shift(point - half, stays[0], gap.normal)
+        for point in np.concatenate(gap.outline)
+    ]
+
+
+def _round_changes(gap: Gap, one: Swelling, two: Swelling) -> list[Span]:
+    """What the room round a peg does in each direction: holes grow with their wood as pegs do."""
+    peg, hole = (one, two) if gap.peg == gap.first else (two, one)
+    away = np.concatenate(gap.outline) - gap.centre
+    away -= (away @ gap.normal)[:, None] * gap.normal
+    radii = np.linalg.norm(away, axis=1)
+    return [
+        (hole.along(direction / radius) - peg.along(direction / radius)).times(radius)
+        for direction, radius in zip(away, radii.tolist())
+    ]
 
 
 @dataclass(frozen=True)

@@ -20,7 +20,8 @@ from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.contact.swelling import swelling_of
 from movement_core.piece.solve import SolvedPart
 
-LOOSE = 1e-3  # weight of what merely lies in place beside what is held: a free panel floats in the middle
+LOOSE = 1e-5  # weight of what merely lies in place beside what is held: a free panel floats in the middle
+FAST = 1e3  # weight of what is taken to stay
 GROUNDED = 1e-9  # keeps parts that nothing holds where they are
 
 
@@ -77,7 +78,7 @@ def carried_positions(solved: Sequence[SolvedPart], joints: Sequence[Joint], gro
         matrix[a, b] -= weight
         matrix[b, a] -= weight
     here = slice(3 * ground, 3 * ground + 3)
-    matrix[here, here] += np.eye(3) * 1e6
+    matrix[here, here] += np.eye(3) * FAST
     solution = np.linalg.solve(matrix, wanted).reshape(count, 3, DAYS + 1)
     shift: Floats = np.asarray(solution.transpose(0, 2, 1), dtype=np.float64)
     strained = [

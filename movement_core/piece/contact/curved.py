@@ -116,11 +116,12 @@ def _peg_in_hole(
     if room < -CONTACT_MM:
         volume = share / 2 * (peg.radius_mm**2 - hole.radius_mm**2) * (high - low)
         return Overlap(one_[0], two_[0], -room, volume, peg.axis, middle)
+    within = other if one.hollow else body
     area, rings = share * radius * (high - low), (_ring(peg, radius, low), _ring(peg, radius, high))
     where = (one_[0], two_[0], (faces[0], faces[1]), ROUND)
     if room <= CONTACT_MM:
-        return Contact(*where, area, peg.axis, middle, rings)
-    return Gap(*where, max(0.0, room - off), room + off, area, peg.axis, middle, rings)
+        return Contact(*where, area, peg.axis, middle, rings, peg=within)
+    return Gap(*where, max(0.0, room - off), room + off, area, peg.axis, middle, rings, peg=within)
 
 
 def _ring(peg: Cylinder, radius: float, height: float) -> Floats:

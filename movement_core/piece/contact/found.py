@@ -25,7 +25,7 @@ class Contact:
     surface : ``flat``, ``round`` (a peg in a hole of its size) or ``curved``.
     area_mm2 : area. normal : (3,) unit, out of the first body; of round contacts the axis of the peg.
     centre : (3,) centre of area. outline : loops (K, 3) round it, the outer ones and the holes.
-    exact : False where the figures come from a mesh.
+    exact : False where the figures come from a mesh. peg : of round contacts the body that sits in the hole.
     """
 
     first: int
@@ -37,6 +37,7 @@ class Contact:
     centre: Floats
     outline: tuple[Floats, ...]
     exact: bool = True
+    peg: int | None = None
 
 
 @dataclass(frozen=True, eq=False)
@@ -59,6 +60,7 @@ class Gap:
     centre: Floats
     outline: tuple[Floats, ...]
     exact: bool = True
+    peg: int | None = None
 
     @property
     def size_mm(self) -> float:
