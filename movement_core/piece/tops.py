@@ -199,6 +199,12 @@ def _left_out(place: TopPlace) -> list[str]:
             f"it is cut out or hollowed: {100 * pierced:.0f} % of what its outline holds is wood; planned as whole, so "
             "look whether there is wood where a fastener is placed"
         )
+    rough = [b.part.name for b in place.boards if b.part.rings.value and b.part.rings.value.pith_mm is None]
+    if rough:
+        notes.append(
+            f"where the pith was is not said of {', '.join(rough)}: followed once with the rings that cup it least and "
+            "once with those that cup it most, and the worse counts"
+        )
     twisting = [board.part.name for board in place.boards if board.twist is not None]
     if twisting:
         notes.append(f"the twist of single boards is not in it: {', '.join(twisting)}")

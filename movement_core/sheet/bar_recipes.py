@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 from movement_core.errors import HeartsideError
@@ -14,16 +15,18 @@ from movement_core.piece.tops import FoundTop
 def bar_recipes(found: FoundTop) -> list[dict[str, Any]]:
     """One recipe for each batten and breadboard end: places across from the top's middle, mm, as drawn."""
     return [
-        *(_safely(_batten, found, one) for one in found.place.battens),
-        *(_safely(_end, found, one) for one in found.place.ends),
+        *(_safely(_batten, "batten", found, one) for one in found.place.battens),
+        *(_safely(_end, "breadboard end", found, one) for one in found.place.ends),
     ]
 
 
-def _safely(recipe: Any, found: FoundTop, one: Near) -> dict[str, Any]:
+def _safely(
+    recipe: Callable[[FoundTop, Near], dict[str, Any]], kind: str, found: FoundTop, one: Near
+) -> dict[str, Any]:
     try:
-        return dict(recipe(found, one))
+        return {"part": one.name, "kind": kind, "why_not": None, **recipe(found, one)}
     except HeartsideError as error:
-        return {"part": one.name, "kind": "none", "why_not": str(error)}
+        return {"part": one.name, "kind": kind, "why_not": str(error)}
 
 
 def _batten(found: FoundTop, one: Near) -> dict[str, Any]:
@@ -32,8 +35,6 @@ def _batten(found: FoundTop, one: Near) -> dict[str, Any]:
     inset = max(0.0, strain.width_mm / 2 - float(one.high[1]), strain.width_mm / 2 + float(one.low[1]))
     made = batten(strain, inset_mm=inset)
     return {
-        "part": one.name,
-        "kind": "batten",
         "screws": [
             {
                 "across_mm": round(screw.across_mm, 1),
@@ -54,8 +55,6 @@ def _end(found: FoundTop, one: Near) -> dict[str, Any]:
     breadth = float(one.high[0] - one.low[0])
     made = breadboard_end(top.strain, found.place.thickness_mm, breadth)
     return {
-        "part": one.name,
-        "kind": "breadboard end",
         "tongue_thickness_mm": round(made.tongue_thickness_mm, 1),
         "tongue_depth_mm": round(made.tongue_depth_mm, 1),
         "tenon_length_mm": round(made.tenon_length_mm, 1),

@@ -16,15 +16,15 @@ def bar_lines(recipes: Sequence[Mapping[str, Any]], datum: Mapping[str, str]) ->
 
 def _block(recipe: Mapping[str, Any], datum: Mapping[str, str]) -> str:
     name = printable(recipe["part"])
-    if recipe["kind"] == "none":
-        return f"  {name}: {recipe['why_not']}"
+    if recipe["why_not"]:
+        return wrapped(f"{name}, a {recipe['kind']}: {recipe['why_not']}", "  ")
     if recipe["kind"] == "batten":
         head = (
             f"{name}, a batten: never glued. One plain hole in the middle, the other screws in slots along the batten; "
             f"places from the middle of the top, + toward {printable(datum['other_edge'])}."
         )
         rows = [
-            f"screw at {screw['across_mm']:+.0f} mm: "
+            f"screw {_place(screw['across_mm'])}: "
             + (
                 f"slot {screw['slot_length_mm']:.1f} mm long, screw today {screw['screw_from_slot_end_today_mm']:.1f} "
                 f"mm from its end toward {printable(datum['edge'])}"
@@ -56,12 +56,16 @@ def _block(recipe: Mapping[str, Any], datum: Mapping[str, str]) -> str:
             if tenon["slot_length_mm"]
             else "no slack, pegged tight"
         )
-        rows.append(f"tenon at {tenon['across_mm']:+.0f} mm, {tenon['width_mm']:.0f} wide: {room}")
+        rows.append(f"tenon {_place(tenon['across_mm'])}, {tenon['width_mm']:.0f} mm wide: {room}")
     tail = (
         f"Cut to the top's width today it stands {_proud(recipe['proud_driest_mm'])} when driest, "
         f"{_proud(recipe['proud_wettest_mm'])} when wettest, at each edge."
     )
     return "\n".join([wrapped(head, "  "), *(wrapped(row, "    ") for row in rows), wrapped(tail, "    ")])
+
+
+def _place(across: float) -> str:
+    return "in the middle" if abs(across) < 0.5 else f"at {across:+.0f} mm"
 
 
 def _proud(value: float) -> str:

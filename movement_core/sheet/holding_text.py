@@ -90,7 +90,11 @@ def _rests(entry: Mapping[str, Any]) -> str:
         told.append(
             f"{', '.join(printable(name) for name in entry['rests_also_on'])} (no rail for fasteners)"
         )
-    return f"Rests on {'; '.join(told)}." if told else "Nothing lies under it: it has no frame."
+    rests = f"Rests on {'; '.join(told)}." if told else "Nothing lies under it: it has no frame."
+    if entry["recipes"]:
+        bars = [f"{printable(one['part'])} ({one['kind']})" for one in entry["recipes"]]
+        rests += f" Stiffened by {', '.join(bars)}."
+    return rests
 
 
 def _shape(values: Sequence[float]) -> str:
@@ -169,11 +173,26 @@ def _none(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
         lines = ["  No plan of these kinds holds it."]
     else:
         lines = ["  There is no rail to fasten it to, and by itself it does not stay flat."]
-    shown = plan["problems"][:MOST_PROBLEMS] if entry["rails"] and not entry["flat_by_itself"] else []
-    lines += [wrapped(printable(text), "    ") for text in shown]
-    if len(plan["problems"]) > len(shown) > 0:
-        lines.append(f"    … and {len(plan['problems']) - len(shown)} more of the kind")
+    if entry["rails"] and not entry["flat_by_itself"]:
+        lines += [wrapped(text, "    ") for text in _nearest(plan)]
     if plan["what_would"] and not entry["flat_by_itself"]:
         lines.append("  What would help, each tried out")
-        lines += [wrapped(f"{text}.", "    ") for text in plan["what_would"]]
+        lines += [wrapped(f"{capital(text)}.", "    ") for text in plan["what_would"]]
     return "\n".join(lines)
+
+
+def _nearest(plan: Mapping[str, Any]) -> list[str]:
+    """What is wrong with the plan that comes nearest."""
+    if not plan["count"]:
+        return [f"{capital(text)}." for text in plan["refused"][:MOST_PROBLEMS]]
+    told = [
+        f"The nearest, {plan['name']} with {plan['count']} fasteners, leaves {plan['worst_out_of_flat_mm']:.1f} mm "
+        f"out of flat ({plan['worst_case']})."
+    ]
+    pull, allowed = plan["worst_pull_n"], plan["allowable_pull_n"]
+    if allowed is not None and pull > allowed:
+        told.append(f"It is pulled with {pull:.0f} N, and {allowed:.0f} N are allowed.")
+    other = [
+        text for text in plan["problems"] if "out of flat, wished" not in text and "pulled with" not in text
+    ]
+    return [*told, *(f"{capital(printable(text))}." for text in other[:MOST_PROBLEMS])]

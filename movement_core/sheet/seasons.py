@@ -44,13 +44,19 @@ def season_sentences(plans: TopPlans, plan: Plan) -> tuple[str, ...]:
     """What the plan's fasteners do in which months; alike months together, in the order of the year."""
     top = plans.found.top
     assert top is not None  # or there were no plan
-    alike: dict[tuple[str, str], list[tuple[int, float, float]]] = {}
+    months: dict[
+        int, tuple[float, Held]
+    ] = {}  # where rings are known roughly, the reading that bends it more
     for case, held in zip(top.cases, plan.held):
-        month = case.name.split(",")[0]
-        if month in MONTHS:
-            departure = free_departure(case)
-            key = (_shape(departure), _who_holds(plan.placed, held, plans))
-            alike.setdefault(key, []).append((MONTHS.index(month), abs(departure), held.out_of_flat_mm))
+        name, departure = case.name.split(",")[0], free_departure(case)
+        if name in MONTHS:
+            month = MONTHS.index(name)
+            if month not in months or abs(departure) > abs(months[month][0]):
+                months[month] = (departure, held)
+    alike: dict[tuple[str, str], list[tuple[int, float, float]]] = {}
+    for month, (departure, held) in months.items():
+        key = (_shape(departure), _who_holds(plan.placed, held, plans))
+        alike.setdefault(key, []).append((month, abs(departure), held.out_of_flat_mm))
     told = []
     for (shape, who), found in alike.items():
         when = month_span([month for month, _, _ in found])

@@ -149,7 +149,7 @@ def test_a_top_with_no_frame_asks_for_battens_or_ends():
     heavy = tuple("pith 0 30" for _ in range(4))
     text = flat(holding_text([entry_of(top(heavy))]))
     assert "Nothing lies under it: it has no frame" in text
-    assert "There is no rail to fasten it to" in text and "breadboard ends" in text
+    assert "There is no rail to fasten it to" in text and "Breadboard ends" in text
 
 
 def test_a_flat_top_needs_nothing():
