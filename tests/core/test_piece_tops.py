@@ -9,6 +9,8 @@ import pytest
 
 from movement_core.checks.held_tops import held_tops
 from movement_core.errors import InputError, UnknownName
+from movement_core.holding.anchor_plan import plan_anchors
+from movement_core.holding.plan_model import Wish
 from movement_core.piece.panels import glued_panels
 from movement_core.piece.part import Solid, parts_of
 from movement_core.piece.solve import solve_piece
@@ -277,6 +279,32 @@ def test_both_seasons_are_told_apart_in_one_top():
     said = centre_sentences(plans)
     assert "drier" in said[0] and "do nothing" not in said[0]
     assert "damper" in said[1] and "do nothing" in said[1]
+
+
+def fewest(piths, flatness):
+    """The fewest slotted screws, trade spacing apart, that keep a short drying top within a flatness."""
+    found = only(top(piths, length=600, built=12) + frame(length=500, legs=False), DRY)
+    (plan,) = plan_anchors(found.top, Wish(flatness, ("slotted screw",), trade_spacing=False))
+    assert plan.found
+    return plan.placed
+
+
+def test_mixed_faces_need_more_fasteners_of_a_moving_kind():
+    """The same boards, half of them turned over (common practice, no source)."""
+    alike, mixed = fewest(UP, 0.85), fewest(("pith 0 60", "pith 5 65", "pith -8 -70", "pith 3 -62"), 0.85)
+    assert len(alike) == 2 and all(abs(p.place_mm[1]) < 1 for p in alike)
+    assert len(mixed) > 2 and any(abs(p.place_mm[1]) > 50 for p in mixed)
+    assert all(p.slot is not None for p in mixed if abs(p.place_mm[1]) > 50)
+
+
+def test_a_long_top_held_at_its_ends_only_keeps_much_of_its_crown():
+    """About half where it is twice as long as wide, nearly all where four times (common practice, no source)."""
+    kept = []
+    for length in (880.0, 1760.0):
+        found = only(top(UP, length=length, built=12) + frame(length=length - 100, legs=False), DRY)
+        plans = plan_top(found, kinds=("slotted screw",))
+        kept.append(max(h.out_of_flat_mm for h in plans.centre) / max(h.out_of_flat_mm for h in plans.loose))
+    assert 0.4 < kept[0] < 0.85 < kept[1]
 
 
 def test_a_figure_eight_on_a_wide_top_is_refused_with_its_figure():
