@@ -7,7 +7,7 @@ import pytest
 
 from movement_core.piece.contact.bodies import Body
 from movement_core.piece.contact.contacts import contacts_of
-from movement_core.piece.contact.curved import MESH_MM
+from movement_core.piece.contact.rays import MESH_MM
 from tests.core.contact_solids import blocks, bored, cylinder_face, peg, pose
 
 WHERE = [pose(seed) for seed in range(4)]

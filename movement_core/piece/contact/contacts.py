@@ -6,11 +6,12 @@ from collections.abc import Sequence
 
 from movement_core.errors import InputError
 from movement_core.piece.contact.bodies import Body
-from movement_core.piece.contact.curved import Kernel, curved_finds
+from movement_core.piece.contact.curved import curved_finds
 from movement_core.piece.contact.facing import flat_contacts_and_gaps
 from movement_core.piece.contact.found import REACH_MM, Contact, Gap, Touching
 from movement_core.piece.contact.overlaps import overlaps
 from movement_core.piece.contact.pairs import facing_faces, near_bodies
+from movement_core.piece.contact.rays import Kernel
 from movement_core.piece.contact.scene import scene_of
 
 

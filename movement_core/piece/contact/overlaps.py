@@ -14,10 +14,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from movement_core.piece.contact.bodies import CHORD_MM, CurvedFace
-from movement_core.piece.contact.curved import Kernel
 from movement_core.piece.contact.found import CONTACT_MM, Overlap
 from movement_core.piece.contact.pairs import chunks, ranges
 from movement_core.piece.contact.polygons import Floats, area, mean_width, shared, without
+from movement_core.piece.contact.rays import Kernel
 from movement_core.piece.contact.scene import Ints, Scene
 
 Bools = NDArray[np.bool_]

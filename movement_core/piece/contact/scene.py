@@ -99,6 +99,14 @@ class Scene:
         return [np.arange(a, b) for a, b in itertools.pairwise(split.tolist())]
 
     @cached_property
+    def curved_boxes(self) -> list[list[tuple[Floats, Floats]]]:
+        """For each body the (low, high) boxes of its curved faces."""
+        return [
+            [(face.triangles.min(axis=(0, 1)), face.triangles.max(axis=(0, 1))) for face in body.curved]
+            for body in self.bodies
+        ]
+
+    @cached_property
     def shells(self) -> dict[int, Shell]:
         return {}
 

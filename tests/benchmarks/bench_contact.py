@@ -1,0 +1,163 @@
+"""Contacts of a thousand solids against the host's exact distances on the same pairs, and how the cost grows.
+
+    python3 -m tests.benchmarks.bench_contact [--every N]
+
+Growth needs no host: turned stacks of 100 to 3,000 blocks, a quarter of them bored, seconds a solid. The rest
+needs a Python that can import FreeCAD (its libraries are looked for where Debian puts them): a 10 × 10 × 10 stack,
+a quarter drilled, read from a document, and the demo's sideboard with its dovetails and turned feet. Our time is
+reading the faces and finding contacts, gaps and overlaps; the host's is distToShape on every pair whose boxes come
+within reach. ``--every N`` asks the host for every Nth pair only and multiplies. Judged are ratios of one run on one
+core; exit 1 when one is missed.
+"""
+
+# ruff: noqa: E402  (the threads must be told before numpy loads)
+from __future__ import annotations
+
+import os
+
+for _name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
+    os.environ.setdefault(_name, "1")
+
+import argparse
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+import numpy as np
+
+from movement_core.piece.contact.contacts import contacts_of
+from movement_core.piece.contact.pairs import near_bodies
+from tests.core.contact_solids import blocks, bored, pose
+
+REACH = 10.0
+SIZES = ((5, 5, 4), (10, 6, 5), (10, 10, 10), (15, 20, 10))
+LONG, WIDE, THICK = 120.0, 60.0, 22.0
+GROWTH, SHARE = 1.5, 0.1
+LIBRARIES = ("/usr/lib/freecad/lib", "/usr/lib/freecad-python3/lib")
+
+
+def timed(work):
+    start = time.perf_counter()
+    result = work()
+    return time.perf_counter() - start, result
+
+
+def stack(shape, where):
+    """Blocks in a grid, each touching its neighbours; every fourth has a hole."""
+    bodies = []
+    for number, (i, j, k) in enumerate(np.ndindex(shape)):
+        low = (i * LONG, j * WIDE, k * THICK)
+        high = tuple(np.add(low, (LONG, WIDE, THICK)))
+        middle = (low[0] + LONG / 2, low[1] + WIDE / 2)
+        name = f"block {number}"
+        made = bored(name, low, high, 8.0, where, middle, 24) if number % 4 == 0 else None
+        bodies.append(made or blocks(name, [(low, high)], where=where))
+    return bodies
+
+
+def touching(shape):
+    a, b, c = shape
+    return (a - 1) * b * c + a * (b - 1) * c + a * b * (c - 1)
+
+
+def growth():
+    """Whether seconds a solid stay the same from the smallest stack to the largest."""
+    each = []
+    for shape in SIZES:
+        bodies = stack(shape, pose(1))
+        seconds, found = min(
+            (timed(lambda b=bodies: contacts_of(b, REACH)) for _ in range(2)), key=lambda r: r[0]
+        )
+        flat = sum(contact.surface == "flat" for contact in found.contacts)
+        if flat != touching(shape) or found.overlaps:
+            raise SystemExit(f"{len(bodies)} blocks: {flat} contacts, {len(found.overlaps)} overlaps: wrong")
+        each.append(seconds / len(bodies))
+        print(f"{len(bodies):5d} blocks: {seconds:7.2f} s, {1e3 * each[-1]:.2f} ms each, {flat} contacts")
+    ratio = each[-1] / each[0]
+    print(
+        f"growth of the cost a solid from {np.prod(SIZES[0])} to {np.prod(SIZES[-1])}: ×{ratio:.2f} (≤ {GROWTH})"
+    )
+    return ratio <= GROWTH
+
+
+def reach_host():
+    """The host as a library, in a profile of its own; None where there is none."""
+    os.environ.setdefault("FREECAD_USER_HOME", tempfile.mkdtemp(prefix="heartside-bench-"))
+    sys.path += [folder for folder in LIBRARIES if os.path.isdir(folder)]
+    try:
+        import FreeCAD
+    except ImportError:
+        return None
+    modules = Path(FreeCAD.getResourceDir()) / "Mod"
+    sys.path += [str(modules), *sorted(str(folder) for folder in modules.iterdir())]
+    return FreeCAD
+
+
+def drilled_stack(App):
+    import Part
+
+    doc = App.newDocument("Stack", hidden=True)
+    container = doc.addObject("App::Part", "Turned")
+    container.Placement = App.Placement(App.Vector(50, 20, 10), App.Rotation(App.Vector(1, 2, 3), 40))
+    for number, (i, j, k) in enumerate(np.ndindex(10, 10, 10)):
+        shape = Part.makeBox(LONG, WIDE, THICK)
+        if number % 4 == 0:
+            for x in (20, 60, 100):
+                shape = shape.cut(Part.makeCylinder(4, THICK, App.Vector(x, WIDE / 2, 0)))
+        made = doc.addObject("Part::Feature", f"Block{number}")
+        made.Shape = shape
+        made.Placement.Base = App.Vector(i * LONG, j * WIDE, k * THICK)
+        container.addObject(made)
+    doc.recompute()
+    return doc
+
+
+def against_host(title, doc, every):
+    """Our time over the host's on one document."""
+    from workbench_pkg.host.faces import faces_of
+    from workbench_pkg.host.leaves import read_leaves
+
+    leaves = [leaf for leaf in read_leaves(doc).leaves if leaf.visible]
+    reading, read = timed(lambda: faces_of(leaves))
+    finding, found = timed(lambda: contacts_of(read.bodies, REACH, read))
+    low, high = (
+        np.array([getattr(body.points, end)(axis=0) for body in read.bodies]) for end in ("min", "max")
+    )
+    pairs = list(zip(*near_bodies(low, high, REACH)))
+    solids = [leaf.global_solid() for leaf in leaves]
+    asked = pairs[::every]
+    theirs, _ = timed(lambda: [solids[a].distToShape(solids[b])[0] for a, b in asked])
+    theirs *= len(pairs) / len(asked)
+    ours = reading + finding
+    print(
+        f"{title}: {len(leaves)} solids, {len(pairs)} near pairs: faces {reading:.2f} s + contacts {finding:.2f} s "
+        f"({len(found.contacts)} contacts, {len(found.gaps)} gaps, {len(found.overlaps)} overlaps); "
+        f"host's distances {theirs:.1f} s ({len(asked)} asked): ×{ours / theirs:.3f} (≤ {SHARE})"
+    )
+    return ours / theirs <= SHARE
+
+
+def main():
+    options = argparse.ArgumentParser()
+    options.add_argument("--every", type=int, default=1, help="ask the host for every Nth pair only")
+    every = options.parse_args().every
+    kept = [growth()]
+    App = reach_host()
+    if App is None:
+        print("no FreeCAD for this Python: the comparison with the host was not run")
+        return 0 if all(kept) else 1
+    kept.append(against_host("stack", drilled_stack(App), every))
+    from workbench_pkg.demo.build import build_demo
+
+    with tempfile.TemporaryDirectory() as folder:
+        build_demo(Path(folder))
+        doc = App.openDocument(os.path.join(folder, "sideboard.FCStd"), True)
+        kept.append(against_host("sideboard", doc, every))
+    return 0 if all(kept) else 1
+
+
+if __name__ == "__main__":
+    code = main()
+    sys.stdout.flush()
+    os._exit(code)  # the host's own clean-up may crash at exit
