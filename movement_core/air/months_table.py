@@ -50,6 +50,12 @@ def year_from_table(text: str, name: str) -> Year:
         if not any(cell.strip() for cell in row):
             continue
         where = f"{name}, line {reader.line_num}"
+        if len(row) > len(columns):
+            raise InputError(
+                f"{len(row)} cells under a heading of {len(columns)}",
+                where=where,
+                todo="with commas between cells a decimal comma cuts a number in two: use semicolons or points",
+            )
         cells = dict(zip(columns, (cell.strip() for cell in row)))
         _check_month(cells.get("month", ""), len(temperatures), where)
         degrees = _number(cells.get(temperature, ""), temperature, where, decimal_comma=delimiter == ";")
@@ -65,6 +71,13 @@ def year_from_table(text: str, name: str) -> Year:
         temperatures.append(celsius)
         humidities.append(
             _number(cells.get("rh_percent", ""), "rh_percent", where, decimal_comma=delimiter == ";")
+        )
+    if humidities and max(humidities) <= 1.0:
+        raise InputError(
+            f"no humidity above {max(humidities):g} %",
+            where=f"{name}, column rh_percent",
+            allowed="percent, 0 to 100",
+            todo="write 40 for 40 %, not 0.40",
         )
     return Year(name, tuple(temperatures), tuple(humidities), "the maker's own months")
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 # By consequence, worst first.
 BREAKS = "breaks"  # something splits, is crushed or comes loose
 JAMS = "jams"  # something no longer does its work in some season
-SHOWS = "shows"  # a gap, step or cup that is seen
+SHOWS = "seen"  # a gap, step or cup that shows
 UNKNOWN = "unknown"  # cannot be judged until something is said
 SEVERITIES = (BREAKS, JAMS, SHOWS, UNKNOWN)
 

@@ -261,7 +261,7 @@ def size_change_spread(
         "coefficient": lot**2 * (mean_coefficient * change) ** 2,
         "moisture": moisture_sd**2 * mean_coefficient**2,
         "climate": air_sd**2 * mean_coefficient**2,
-        "ring angle": angle_variance * change**2,
+        "rings": angle_variance * change**2,
     }
     shares = {
         name: np.asarray(size**2 * part / total if total > 0 else 0.0)[()]

@@ -61,6 +61,13 @@ class GluedPanel:
         return sum(board.part.frame.width_mm for board in self.boards)
 
     @property
+    def drawn_steps_mm(self) -> Floats:
+        """Steps at the glue lines before anything moves, show faces then back faces: boards of unequal thickness."""
+        assert self.panel is not None  # asked only where there is a shape
+        flat = self.panel.shape(0.0)
+        return np.concatenate([flat.step_show_mm, flat.step_back_mm])
+
+    @property
     def width(self) -> Course | None:
         """Width through the year, the sum of the boards; None where one of them is not known."""
         courses = [board.width for board in self.boards if board.width is not None]

@@ -13,6 +13,8 @@ from movement_core.piece.frame import Frame
 from movement_core.piece.tags import TagProblem, Tags
 from movement_core.section.rings import CUTS, Rings
 
+ALONG_GRAIN = 0.7  # cosine from which a direction counts as along the grain
+AGREES_WITHIN = 0.3  # share by which two radii, or two places of the pith, may differ (own judgement)
 AGREES_WITHIN_DEG = 10.0  # a ring angle and a pith that differ by more contradict each other (own judgement)
 
 
@@ -20,7 +22,8 @@ def rings_from_tags(
     part: str, tags: Tags, frame: Frame, own_axes: NDArray[np.float64]
 ) -> tuple[Fact[Rings], tuple[TagProblem, ...]]:
     """Rings of a part and the problems found on the way; the most exact thing said counts, the rest must agree."""
-    heart, pith_side = _heart(tags, frame, own_axes)
+    heart, pith_side, along = _heart(tags, frame, own_axes)
+    beside = (TagProblem(part, "heart", along),) if along else ()
     try:
         found = _said(tags, heart, pith_side)
         if found is not None:
@@ -28,15 +31,19 @@ def rings_from_tags(
             if tags.far_pith_mm is not None:
                 rings = rings.with_far_end(Rings.at(*tags.far_pith_mm))
             rings = rings.with_slope(tags.grain_slope)
-            return tagged(rings, tags.said.get(word, "tag")), tuple(_contradictions(part, tags, rings, heart))
+            return tagged(rings, tags.said.get(word, "tag")), (
+                *beside,
+                *_contradictions(part, tags, rings, heart),
+            )
     except InputError as error:
         return missing(f"what was said of the rings cannot be used: {error}"), (
+            *beside,
             TagProblem(part, "rings", str(error)),
         )
     if heart is not None:
         reason = "a heart side was said, so the board is taken as flat-sawn"
         return inferred(Rings.cut("flat", heart=heart), reason), ()
-    return missing("say where the rings are: pith, points, rings, cut or heart"), ()
+    return missing("say where the rings are: pith, points, rings, cut or heart"), beside
 
 
 def _said(tags: Tags, heart: str | None, pith_side: str | None) -> tuple[Rings, str] | None:
@@ -57,14 +64,16 @@ def _said(tags: Tags, heart: str | None, pith_side: str | None) -> tuple[Rings, 
     return None
 
 
-def _heart(tags: Tags, frame: Frame, own_axes: NDArray[np.float64]) -> tuple[str | None, str | None]:
-    """The heart side as a face, or as an edge where the direction said lies across the width."""
+def _heart(tags: Tags, frame: Frame, own_axes: NDArray[np.float64]) -> tuple[str | None, str | None, str]:
+    """The heart side as a face, or as an edge where the direction said lies across the width, or why it is neither."""
     if tags.heart is None or isinstance(tags.heart, str):
-        return tags.heart, None
-    x, y, _ = frame.axes @ (np.asarray(tags.heart, dtype=np.float64) @ own_axes)
+        return tags.heart, None, ""
+    x, y, z = frame.axes @ (np.asarray(tags.heart, dtype=np.float64) @ own_axes)
+    if frame.grain.known and abs(z) > ALONG_GRAIN:
+        return None, None, "the heart side said runs along the grain; say a face or an edge of the board"
     if abs(y) >= abs(x):
-        return ("show" if y > 0 else "back"), None
-    return None, ("right" if x > 0 else "left")
+        return ("show" if y > 0 else "back"), None, ""
+    return None, ("right" if x > 0 else "left"), ""
 
 
 def _contradictions(part: str, tags: Tags, rings: Rings, heart: str | None) -> list[TagProblem]:
@@ -79,6 +88,20 @@ def _contradictions(part: str, tags: Tags, rings: Rings, heart: str | None) -> l
             side = "show" if y > 0 else "back"
             message = f"the pith lies toward the {side} face, but heart {heart!r} was said; the pith counts"
             problems.append(TagProblem(part, "heart", message))
+    if rings.pith_mm is not None and tags.pith_mm is not None:
+        radius = float(np.hypot(*rings.pith_mm))
+        if tags.ring_radius_mm is not None and abs(tags.ring_radius_mm - radius) > AGREES_WITHIN * radius:
+            message = f"the pith gives a ring radius of {radius:.0f} mm, not {tags.ring_radius_mm:g}; the pith counts"
+            problems.append(TagProblem(part, "radius", message))
+        if tags.ring_points_mm is not None:
+            picked = Rings.through(tags.ring_points_mm).pith_mm
+            if (
+                picked is None
+                or float(np.hypot(*np.subtract(picked, rings.pith_mm))) > AGREES_WITHIN * radius
+            ):
+                place = "far away" if picked is None else f"at {picked[0]:.0f} {picked[1]:.0f}"
+                message = f"the three points put the pith {place}, not where it was said; the pith counts"
+                problems.append(TagProblem(part, "points", message))
     if tags.cut is not None:
         least, _, most = CUTS[tags.cut]
         if not least - AGREES_WITHIN_DEG <= angle <= most + AGREES_WITHIN_DEG:

@@ -82,6 +82,7 @@ class SolvedPart:
         None  # (365,) moisture of the show face less that of the back, percent
     )
     notes: tuple[str, ...] = ()
+    trouble: str = ""  # why the part could not be worked out, where it could not
 
     @property
     def driest_month(self) -> int:
@@ -142,7 +143,7 @@ def solve_piece(
     """
     day = day_of_year(today)
     moistures = _moistures(parts, air)
-    solved = tuple(_solve(part, moisture, day, today_mc) for part, moisture in zip(parts, moistures))
+    solved = tuple(_tried(part, moisture, day, today_mc) for part, moisture in zip(parts, moistures))
     return SolvedPiece(solved, air, today, today_mc)
 
 
@@ -202,6 +203,14 @@ def _answer(air: Year | DailyAir, finish: str, thickness_mm: float, gravity: flo
 
 
 # ---- movement ---------------------------------------------------------------------------------------------
+
+
+def _tried(part: Part, moisture: _Moisture | None, day: int, metered: float | None) -> SolvedPart:
+    """The part worked out, or why it could not be: an absurd size costs its own part only."""
+    try:
+        return _solve(part, moisture, day, metered)
+    except HeartsideError as error:
+        return SolvedPart(part, None, None, 0, 0, None, None, None, trouble=str(error))
 
 
 def _solve(part: Part, moisture: _Moisture | None, day: int, metered: float | None) -> SolvedPart:

@@ -136,6 +136,13 @@ def tags_from_table(text: str, name: str) -> tuple[dict[str, Tags], tuple[TagPro
         row = dict(zip(columns, (cell.strip() for cell in cells)))
         part = row.pop("part", "")
         where = f"{name}, line {reader.line_num}"
+        if len(cells) > len(columns):
+            message = (
+                f"{where}: {len(cells)} cells under a heading of {len(columns)}, so nothing of the row is read. To do: "
+                f"put cells with a {delimiter} in them in quotes, and write decimals with a point"
+            )
+            problems.append(TagProblem(part, "", message))
+            continue
         if not part:
             if any(row.values()):
                 problems.append(TagProblem("", "part", f"{where}: the row names no part."))

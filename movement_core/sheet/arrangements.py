@@ -11,19 +11,24 @@ from movement_core.sheet.text import WIDTH, printable
 
 MOST_SHOWN = 12
 MESSAGE = (
-    "Choose by looks. The price says how much further from flat a layout goes than the flattest one; joinery that "
-    "holds the top down, and lets it move, pays it."
+    "Choose by looks. What a layout goes further from flat is what joinery has to hold, while letting the top move; "
+    "'hold' works that out."
 )
 
 
-def study_entry(name: str, boards: Sequence[str], study: Study) -> dict[str, Any]:
-    """The study of one panel as plain data: the layouts from best looks to flattest, and the maker's own."""
+def study_entry(name: str, boards: Sequence[str], study: Study, keys: Sequence[str] = ()) -> dict[str, Any]:
+    """The study of one panel as plain data: the layouts from best looks to flattest, and the maker's own.
+
+    Boards are numbered from 1 in the order in which they are drawn; ``keys`` name them for good in the document.
+    """
     listed = [*study.front]
     own = _layout(study.own, boards)
     entries = [_layout(layout, boards) for layout in listed]
     return {
         "panel": name,
-        "boards": list(boards),
+        "boards": [
+            {"board": i + 1, "name": name, "key": keys[i] if keys else None} for i, name in enumerate(boards)
+        ],
         "moisture_change_driest_percent": round(study.own.driest.mc_change, 2),
         "moisture_change_wettest_percent": round(study.own.wettest.mc_change, 2),
         "as_drawn": own,
@@ -36,7 +41,7 @@ def study_entry(name: str, boards: Sequence[str], study: Study) -> dict[str, Any
 def _layout(layout: Arrangement, boards: Sequence[str]) -> dict[str, Any]:
     return {
         "boards": [
-            {"name": boards[i], "over": over, "turned": turned}
+            {"board": i + 1, "name": boards[i], "over": over, "turned": turned}
             for i, over, turned in zip(layout.order, layout.over, layout.turned)
         ],
         "looks": round(layout.looks, 3),
@@ -57,9 +62,10 @@ def study_text(entry: Mapping[str, Any]) -> str:
         f"{printable(entry['panel'])}: {len(entry['boards'])} boards, "
         f"{entry['moisture_change_driest_percent']:+.1f} % at the driest and "
         f"{entry['moisture_change_wettest_percent']:+.1f} % at the wettest since they were made flat.",
-        "Letters: ^ lies as drawn, v is turned over; a following t is turned end for end.",
+        f"Boards are numbered as drawn: 1 is {printable(entry['boards'][0]['name'])}, {len(entry['boards'])} is "
+        f"{printable(entry['boards'][-1]['name'])}. ^ lies as drawn, v is turned over, t is turned end for end.",
         "",
-        f"  {'layout':{_room(entry)}}  looks  from flat  price  driest         wettest",
+        f"  {'layout':{_room(entry)}}  looks  from flat  extra  driest         wettest",
     ]
     lines.append(_line("as drawn  ", entry["as_drawn"], entry))
     shown = entry["layouts"][:MOST_SHOWN]
@@ -69,10 +75,13 @@ def study_text(entry: Mapping[str, Any]) -> str:
     if len(entry["layouts"]) > MOST_SHOWN:
         lines.append(f"  … and {len(entry['layouts']) - MOST_SHOWN} more between")
     lines.append("")
-    certain = f"Of {entry['tried']} layouts; {entry['certainty']}. mm; + is a crown, - a hollow."
+    certain = (
+        f"{entry['certainty'][:1].upper()}{entry['certainty'][1:]}. mm; + is a crown (centre high), - a hollow. Extra: "
+        "how much further from flat than the flattest one."
+    )
     lines.append(textwrap.fill(certain, WIDTH))
     if not any(layout["looks"] for layout in (entry["as_drawn"], *entry["layouts"])):
-        lines.append("All look alike to me: tag boards with 'looks' to say which face you like better.")
+        lines.append("No board says which of its faces looks better; tag it with 'looks'.")
     lines.append(textwrap.fill(MESSAGE, WIDTH))
     return "\n".join(lines)
 
@@ -85,9 +94,8 @@ def _room(entry: Mapping[str, Any]) -> int:
 
 
 def _letters(layout: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
-    numbers = {name: place + 1 for place, name in enumerate(entry["boards"])}
     return " ".join(
-        f"{numbers[board['name']]}{'v' if board['over'] else '^'}{'t' if board['turned'] else ''}"
+        f"{board['board']}{'v' if board['over'] else '^'}{'t' if board['turned'] else ''}"
         for board in layout["boards"]
     )
 

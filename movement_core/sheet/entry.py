@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 import numpy as np
+from numpy.typing import NDArray
 
 from movement_core.air.daily import month_of_day
 from movement_core.air.year import MONTHS
@@ -19,6 +20,8 @@ from movement_core.piece.solve import SolvedPart, SolvedPiece
 from movement_core.section.panel import PanelShape
 from movement_core.section.twist import Twist
 
+Floats = NDArray[np.float64]
+
 
 def file_entry(
     path: str,
@@ -30,6 +33,11 @@ def file_entry(
 ) -> dict[str, Any]:
     """Everything about one file: units stand in the names, None is *not known*."""
     problems = [{"message": str(p), "part": p.part} for s in piece.parts for p in s.part.problems]
+    problems += [
+        {"message": f"part {s.part.name!r}: {s.trouble}", "part": s.part.name}
+        for s in piece.parts
+        if s.trouble
+    ]
     return {
         "path": path,
         "year": {
@@ -102,15 +110,16 @@ def panel_entry(panel: GluedPanel) -> dict[str, Any]:
         "today": None,
     }
     if panel.shape is not None:
-        lines = [_profile_entry(panel.shape, at) for at in range(13)]
+        drawn = panel.drawn_steps_mm
+        lines = [_profile_entry(panel.shape, at, drawn) for at in range(13)]
         entry["months"] = dict(zip(MONTHS, lines[:12]))
         entry["today"] = lines[12]
     return entry
 
 
-def _profile_entry(shape: PanelShape, at: int) -> dict[str, float | None]:
+def _profile_entry(shape: PanelShape, at: int, drawn: Floats) -> dict[str, float | None]:
     tension, shear = shape.glue_tension_mpa, shape.glue_shear_mpa
-    steps = np.abs(np.concatenate([shape.step_show_mm[at], shape.step_back_mm[at]]))
+    steps = np.abs(np.concatenate([shape.step_show_mm[at], shape.step_back_mm[at]]) - drawn)
     return {
         "out_of_flat_mm": _rounded(shape.out_of_flat_mm[at]),
         "departure_mm": _rounded(shape.departure_mm[at]),

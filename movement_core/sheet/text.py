@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import textwrap
 import unicodedata
 from collections import Counter
@@ -44,8 +45,13 @@ def _heading(entry: Mapping[str, Any]) -> str:
         if len(year.get("notes", [])) > MOST_NOTES:
             lines.append(f"    … and {len(year['notes']) - MOST_NOTES} more of the kind")
         if today["moisture_percent"] is not None:
-            how = "by meter" if today["metered"] else "in step with the air"
-            lines.append(f"  Today: {today['date']}, {today['moisture_percent']:.1f} % {how}.")
+            wood = f"{today['moisture_percent']:.1f} %"
+            told = (
+                f"wood at {wood} by meter"
+                if today["metered"]
+                else f"the air brings wood to {wood}; boards lag"
+            )
+            lines.append(f"  Today: {today['date']}, {told}.")
     return "\n".join(lines)
 
 
@@ -147,7 +153,7 @@ def _panels(panels: Sequence[Mapping[str, Any]]) -> list[str]:
             f"today {_size(panel, 'today')}, driest {_size(panel, 'driest')}, wettest {_size(panel, 'wettest')}. "
         )
         lines.append(_wrapped(about + _profile(panel), "  "))
-    return ["Glued panels, mm, held nowhere\n" + "\n".join(lines)]
+    return ["Glued panels, mm, free: fixed to nothing\n" + "\n".join(lines)]
 
 
 def _profile(panel: Mapping[str, Any]) -> str:
@@ -168,7 +174,9 @@ def _notes(parts: Sequence[Mapping[str, Any]], hidden: Sequence[str]) -> list[st
     for part in parts:
         for word, fact in part["facts"].items():
             if fact["origin"] == "inferred" and word in ("grain", "show", "rings", "fitted"):
-                told.setdefault(f"{word} inferred, {fact['reason']}", []).append(part["name"])
+                told.setdefault(f"{word} inferred, {_without_sizes(fact['reason'])}", []).append(part["name"])
+            if fact["origin"] == "missing" and word == "show" and part["cup"]:
+                told.setdefault(f"show face not known, {fact['reason']}", []).append(part["name"])
         if part["twist"]:
             told.setdefault(_twist(part["twist"]), []).append(part["name"])
         for note in part["notes"]:
@@ -189,6 +197,11 @@ def _twist(twist: Mapping[str, Any]) -> str:
         for when in ("driest", "wettest")
     )
     return f"twists: {ends}"
+
+
+def _without_sizes(reason: str) -> str:
+    """A reason without its figures, so that parts of many sizes share one line."""
+    return re.sub(r", [\d.]+ mm against [\d.]+ mm", "", reason)
 
 
 def _some(names: Sequence[str], most: int = 6) -> str:

@@ -41,6 +41,8 @@ def test_semicolons_with_decimal_commas_and_a_byte_order_mark():
         (_table(rows=[(20, 140), *ROWS[1:]]), "January"),
         (_table(rows=[(68, 40)] * 12), "temperature_f"),
         (_table(rows=[("nan", 40)] * 12), "no temperature"),
+        (_table(rows=[(20, 0.4)] * 12), "write 40 for 40 %"),
+        (_table(rows=[("20", "5", 40)] * 12), "3 cells under a heading of 2"),
         (_table("month,temperature_c,rh_percent", [("May", 20, 40)] * 12), "where January should"),
     ],
 )

@@ -53,7 +53,7 @@ def test_closed_form_against_sampling(angle: float, doubt: float) -> None:
         ("coefficient", "lot"),
         ("moisture", "moisture"),
         ("climate", "climate"),
-        ("ring angle", "angle"),
+        ("rings", "angle"),
     ):
         assert float(exact.shares.get(ours, 0)) == pytest.approx(
             float(sampled.shares.get(theirs, 0)), abs=0.03

@@ -42,10 +42,17 @@ def test_the_text_has_a_line_for_each_layout_and_the_own_one():
     entry = study_entry(panel.name, [b.part.name for b in panel.boards], arrange_panel(panel))
     text = study_text(entry)
     assert "as drawn   1^ 2^ 3^" in text and "best looks 1^ 2^ 3^" in text and "flattest" in text
-    assert "exact" in text and "Choose by looks" in text and "All look alike" not in text
+    assert "Exact" in text and "Choose by looks" in text and "No board says" not in text
 
 
 def test_an_unknown_pith_is_asked_for():
     panel = panel_of((0, 60), (0, 60))
     with pytest.raises(InputError, match="tag the pith"):
         arrange_panel(dataclasses.replace(panel, panel=None, why_not="the pith is not known of Board 1"))
+
+
+def test_boards_of_one_name_are_told_apart_by_number():
+    panel = panel_of((0, 60), (0, 60), (0, 60))
+    entry = study_entry("Top", ["Board"] * 3, arrange_panel(panel), ["a", "b", "c"])
+    assert "as drawn   1^ 2^ 3^" in study_text(entry)
+    assert [board["key"] for board in entry["boards"]] == ["a", "b", "c"]

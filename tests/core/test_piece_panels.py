@@ -85,3 +85,14 @@ def test_what_is_no_panel():
     ):
         assert not glued_panels(piece((board, a), (other, a)))
     assert not glued_panels(piece((board, a), (box((1000, 100, 20), (0, 100, 0)), "plywood; built 12")))
+
+
+def test_boards_of_unequal_thickness_show_movement_not_their_drawn_step():
+    """20 and 22 mm boards, flush below: 2 mm stand out as drawn; the seasons add a few hundredths."""
+    from movement_core.sheet.entry import panel_entry
+
+    tag = "white oak; grain x; show +z; pith 0 -200; built 12"
+    thin, thick = box((1000, 100, 20)), box((1000, 100, 22), (0, 100, 1))
+    (panel,) = glued_panels(piece((thin, tag), (thick, tag)))
+    steps = [month["greatest_step_mm"] for month in panel_entry(panel)["months"].values()]
+    assert 0 < max(steps) < 0.1

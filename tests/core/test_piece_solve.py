@@ -174,3 +174,22 @@ def test_twist_is_missing_until_the_slope_is_said():
     assert plain.twist is None
     assert out.twist.from_rings_degrees is not None and out.twist.degrees is None
     assert spiral.twist.degrees is not None and abs(spiral.twist.degrees[1][0]) > 0.1
+
+
+def test_an_absurd_part_costs_only_itself():
+    tags = tags_from_text("", "wood{white oak; pith 0 -60; built 8}", "label")
+    solids = [Solid(name, name, box((1000, 200, t)), tags) for name, t in (("Sliver", 0.05), ("Board", 20))]
+    sliver, board = solve_piece(parts_of(solids), HOME, DAY).parts
+    assert "0.1 to 1000 mm" in sliver.trouble and sliver.width is None
+    assert not board.trouble and board.width is not None
+
+
+@pytest.mark.parametrize(
+    ("tag", "word"),
+    [("heart +x; cut flat; grain x", "heart"), ("pith 0 80; radius 500", "radius"),
+     ("pith 0 80; points -30 5 0 8 30 5", "points"), ("pith 0 80; heart back", "heart")],
+)  # fmt: skip
+def test_what_was_said_of_the_rings_must_agree(tag, word):
+    text = f"wood{{white oak; show z; {tag}; built 9}}"
+    (part,) = parts_of([Solid("a", "A", box((1000, 200, 20)), tags_from_text("A", text, "label"))])
+    assert [problem.word for problem in part.problems] == [word]

@@ -72,7 +72,7 @@ def test_words_in_their_own_right_outrank_built():
         ("wood{white oak; built nan}", "built", "not a moisture content"),
         ("wood{white oak; pith 5}", "pith", "2 numbers"),
         ("wood{white oak; finish shelac 2}", "finish", "shellac"),
-        ("wood{white oak; figure curly}", "figure", "plain"),
+        ("wood{white oak; figure stripey}", "figure", "plain"),
         ("wood{white oak; built 8; built 9}", "built", "said twice"),
         ("wood{white oak", "wood", "no closing brace"),
         ("wood{white oak} wood{beech}", "wood", "a second"),
@@ -158,3 +158,8 @@ def test_tags_of_another_object_turn_with_its_axes_and_flip_in_a_mirror():
     assert one.said["grain"] == "label of 'Board'"
     mirror = turned(tags, [[1, 0, 0], [0, -1, 0], [0, 0, 1]], "'Board'")
     assert mirror.grain == (1, 0, 0) and mirror.pith_mm == (-5, 60) and mirror.grain_slope == -0.02
+
+
+def test_a_row_longer_than_the_heading_is_not_read_by_halves():
+    tags, problems = tags_from_table("part,species,built\nA,ash white,9,5\nB,,8", "t.csv")
+    assert set(tags) == {"B"} and "line 2" in problems[0].message and "point" in problems[0].message

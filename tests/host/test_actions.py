@@ -105,6 +105,7 @@ def test_annotate_and_remove_leave_the_document_as_it_was(piece):
     assert shelf.HeartsideToday.Value == pytest.approx(entry["parts"][0]["today_mm"])
     assert shelf.HeartsideDriestMonth == entry["parts"][0]["driest_month"]
     assert list(shelf.LabelText) == list(label_lines(entry["parts"][0]))
+    assert shelf.LabelText[1].startswith("width today 139.")
     assert remove(piece) == 4
     assert property_dump(piece) == before
     assert remove(piece) == 0
@@ -170,3 +171,28 @@ def test_a_board_keeps_its_tag_when_a_mortise_is_cut_into_it(doc):
     doc.recompute()
     other = next(p for p in check_document(doc)["parts"] if p["name"] == "Plain")
     assert (part["today_mm"], part["cup"]["driest_mm"]) == (other["today_mm"], other["cup"]["driest_mm"])
+
+
+def test_boards_of_different_woods_fused_into_one_are_told(doc):
+    one, two = board(doc, "One", (1000, 140, 22)), board(doc, "Two", (1000, 100, 22), (0, 140, 0))
+    tag([one], species="teak", grain="x", cut="flat", built=8)
+    tag([two], species="white oak", grain="x", cut="flat", built=9)
+    fuse = doc.addObject("Part::Fuse", "Fuse")
+    fuse.Base, fuse.Tool = one, two
+    doc.recompute()
+    entry = check_document(doc)
+    (error,) = entry["errors"]
+    assert "fused of Teak and White oak, commercial" in error["message"]
+    tag([two], species="teak")
+    assert not check_document(doc)["errors"]
+
+
+def test_a_tag_on_a_container_is_not_passed_over_in_silence(doc):
+    inner = board(doc, "Shelf")
+    tag([inner], species="white oak", grain="x", pith=(0, -60), built=9)
+    part = doc.addObject("App::Part", "Carcase")
+    part.addObject(inner)
+    part.Label = "Carcase wood{teak; built 8}"
+    doc.recompute()
+    (error,) = check_document(doc)["errors"]
+    assert "'Carcase'" in error["message"] and "tag the parts inside" in error["message"]

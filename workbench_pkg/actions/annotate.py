@@ -8,17 +8,23 @@ from typing import Any
 
 import numpy as np
 
+from movement_core.checks.finding import BREAKS, JAMS, SHOWS, UNKNOWN
 from movement_core.sheet.label_places import label_places
 from workbench_pkg.actions.check import Answer, table_beside, work_out
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.host.documents import opened
 from workbench_pkg.host.saving import check_target, save_copy
-from workbench_pkg.host.units import length_text
+from workbench_pkg.host.units import short_length
 from workbench_pkg.objects.results import PartLabel, remove_results, results_of, write_results
 
-RANK_OF_SEVERITY = {"breaks": 2, "jams": 2, "shows": 1, "unknown": 1}
+RANK_OF_SEVERITY = {BREAKS: 2, JAMS: 2, SHOWS: 1, UNKNOWN: 1}
 CUP_WORTH_SAYING_MM = 0.3
+LONGEST_LINE = 42  # letters
+SHORT_FINDINGS = {
+    "pith-in-board": "holds the pith: will check",
+    "missing-facts": "more to say: see the report",
+}
 
 
 def annotate(doc: Any, settings: Settings | None = None) -> dict[str, Any]:
@@ -67,7 +73,7 @@ def _write(doc: Any, answer: Answer) -> None:
 def labels_of(answer: Answer) -> list[PartLabel]:
     """One label for each part, with its lines, rank, place and figures."""
     entries = answer.entry["parts"]
-    ranks = _ranks(answer.entry)
+    ranks, told = _ranks(answer.entry), _told(answer.entry)
     anchors = np.array([solved.part.frame.centre for solved in answer.piece.parts]).reshape(-1, 3)
     labels = []
     for solved, entry, anchor, place in zip(answer.piece.parts, entries, anchors, label_places(anchors)):
@@ -77,7 +83,7 @@ def labels_of(answer: Answer) -> list[PartLabel]:
             PartLabel(
                 name=entry["name"],
                 key=entry["key"],
-                lines=label_lines(entry),
+                lines=label_lines(entry, told.get(entry["key"], "")),
                 rank=ranks.get(entry["key"], 0),
                 anchor=_point(anchor),
                 place=_point(place),
@@ -96,35 +102,55 @@ def _ranks(entry: Mapping[str, Any]) -> dict[str, int]:
     return ranks
 
 
-def label_lines(entry: Mapping[str, Any]) -> tuple[str, ...]:
-    """What a label says of a part: its name, today, driest and wettest, and its cup if that is worth saying."""
+def _told(entry: Mapping[str, Any]) -> dict[str, str]:
+    """The gravest finding of each part in a few words; the report has the sentence."""
+    told: dict[str, str] = {}
+    for finding in entry["findings"]:
+        for key in finding["keys"]:
+            told.setdefault(key, SHORT_FINDINGS.get(finding["check"], finding["check"].replace("-", " ")))
+    return told
+
+
+def label_lines(entry: Mapping[str, Any], finding: str = "") -> tuple[str, ...]:
+    """What a label says of a part: its name, its width today, driest and wettest, its cup, and its worst finding."""
     lines = [entry["name"]]
-    today = _text(entry, "today")
+    today = _size(entry, "today")
     if today is None:
         return (*lines, f"not said: {', '.join(entry['missing'])}")
-    driest, wettest = _text(entry, "driest"), _text(entry, "wettest")
-    lines.append(f"today {today}")
-    if driest != wettest:
-        lines.append(f"{driest} {entry['driest_month'][:3]} – {wettest} {entry['wettest_month'][:3]}")
-    cup = entry["cup"]
-    if cup is not None:
-        told = [
-            (abs(value), "crown" if value > 0 else "hollow", cup[f"{name}_month"])
-            for name in ("driest", "wettest")
-            for value in [cup[f"{name}_mm"]]
-            if value is not None
-        ]
-        most = max(told, default=(0.0, "", ""))
-        if most[0] >= CUP_WORTH_SAYING_MM:
-            lines.append(f"{most[1]} {length_text(most[0])} in {most[2][:3]}")
-    return tuple(lines)
+    lines.append(f"width today {today}")
+    if entry["driest_month"] and _size(entry, "driest") != _size(entry, "wettest"):
+        ends = [f"{_size(entry, name)} {entry[f'{name}_month'][:3]}" for name in ("driest", "wettest")]
+        together = " … ".join(ends)
+        lines += [together] if len(together) <= LONGEST_LINE else ends
+    lines += _cup(entry["cup"])
+    return (*lines, finding) if finding else tuple(lines)
 
 
-def _text(entry: Mapping[str, Any], name: str) -> str | None:
-    value, spread = entry[f"{name}_mm"], entry.get(f"{name}_range_mm")
+def _size(group: Mapping[str, Any], name: str) -> str | None:
+    value, spread = group[f"{name}_mm"], group.get(f"{name}_range_mm")
     if value is not None:
-        return length_text(value)
-    return " to ".join(length_text(v) for v in spread) if spread else None
+        return short_length(value)
+    return " to ".join(short_length(v) for v in spread) if spread else None
+
+
+def _cup(cup: Mapping[str, Any] | None) -> list[str]:
+    """The larger cup of the driest and the wettest day, if it is worth saying."""
+    if cup is None:
+        return []
+    told: list[tuple[float, str]] = []
+    for name in ("driest", "wettest"):
+        value, spread = cup[f"{name}_mm"], cup.get(f"{name}_range_mm")
+        month = (cup[f"{name}_month"] or "")[:3]
+        if value is not None:
+            told.append(
+                (abs(value), f"{'crown' if value > 0 else 'hollow'} {short_length(abs(value))} in {month}")
+            )
+        elif spread:
+            worst = max(spread, key=abs)
+            way = "crown or hollow" if spread[0] < 0 < spread[1] else "crown" if worst > 0 else "hollow"
+            told.append((abs(worst), f"{way} up to {short_length(abs(worst))} in {month}"))
+    most = max(told, default=(0.0, ""))
+    return [most[1]] if most[0] >= CUP_WORTH_SAYING_MM else []
 
 
 def _figures(entry: Mapping[str, Any]) -> dict[str, tuple[str, Any, str]]:

@@ -27,7 +27,8 @@ def arrange_document(
     found = []
     for panel in panels:
         study = arrange_panel(panel, may_turn, may_reorder)
-        found.append(study_entry(panel.name, [b.part.name for b in panel.boards], study))
+        names, keys = [b.part.name for b in panel.boards], [b.part.key for b in panel.boards]
+        found.append(study_entry(panel.name, names, study, keys))
     return found
 
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import Any
 
 from movement_core.errors import InputError
@@ -11,10 +11,11 @@ from movement_core.piece.frame import Measure
 from movement_core.piece.part import Part, Shop, Solid, parts_of
 from movement_core.piece.tag_sources import merge, tags_from_properties, tags_from_text, turned, without_tag
 from movement_core.piece.tags import TagProblem, Tags
-from workbench_pkg.host.ancestry import inherited_tags
+from workbench_pkg.host.ancestry import InheritedTags, fused_tags, inherited_tags
 from workbench_pkg.host.leaves import Leaf, read_leaves
+from workbench_pkg.host.relations import is_ours, is_placed_group, is_plain_group
 from workbench_pkg.host.shapes import extents, outline
-from workbench_pkg.host.tagging import RawTags, read_tags
+from workbench_pkg.host.tagging import RawTags, own_facts, read_tags
 
 
 @dataclass(frozen=True, eq=False)
@@ -51,6 +52,7 @@ def read_piece(doc: Any, table: Mapping[str, Tags] | None = None, shop: Shop | N
             continue
         leaves.append(leaf)
     names = ", ".join(sorted({solid.name for solid in solids}))
+    unreadable += _unused_containers(doc)
     unreadable += [
         f"the tag table names a part {name!r} that is not there. Parts: {names}" for name in unused
     ]
@@ -72,13 +74,41 @@ def _tags(leaf: Leaf, name: str, table: dict[str, Tags]) -> Tags:
     try:
         said = _understood(name, read_tags(leaf))
         made_from = [(one, _understood(name, one.tags)) for one in inherited_tags(leaf)]
+        woods = _woods_of(fused_tags(leaf))
     except InputError as error:
         return Tags(problems=(TagProblem(name, "", str(error)),))
     if name in table:
         said.append(table.pop(name))
-    for one, tags in made_from:
-        said += [turned(each, one.turn.tolist(), repr(without_tag(one.name))) for each in tags]
-    return merge(*said)
+    for one, theirs in made_from:
+        said += [turned(each, one.turn.tolist(), repr(without_tag(one.name))) for each in theirs]
+    tags = merge(*said)
+    if len(woods) > 1:
+        counts = tags.species.name if tags.species else "none of them"
+        message = (
+            f"it was fused of {' and '.join(sorted(woods))}; {counts} counts. To do: keep boards of their own"
+        )
+        return replace(tags, problems=(*tags.problems, TagProblem(name, "species", message)))
+    return tags
+
+
+def _woods_of(operands: Sequence[InheritedTags]) -> set[str]:
+    """The different woods that the operands of a fusion were tagged with."""
+    said = [merge(*_understood(one.name, one.tags)).species for one in operands]
+    return {species.name for species in said if species is not None}
+
+
+def _unused_containers(doc: Any) -> list[str]:
+    """Tags on containers, which no part takes: a container has no grain, and its parts may be of many woods."""
+    told = []
+    for obj in doc.Objects:
+        if is_ours(obj) or not (is_placed_group(obj) or is_plain_group(obj)):
+            continue
+        if own_facts(obj) or tags_from_text("", obj.Label, "").said:
+            name = without_tag(obj.Label)
+            told.append(
+                f"the tag on {name!r} is used by no part, since it is a container. To do: tag the parts inside"
+            )
+    return told
 
 
 def _understood(name: str, raw: RawTags) -> list[Tags]:

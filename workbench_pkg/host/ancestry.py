@@ -62,6 +62,19 @@ def inherited_tags(leaf: Leaf) -> tuple[InheritedTags, ...]:
     return tuple(found)
 
 
+def fused_tags(leaf: Leaf) -> tuple[InheritedTags, ...]:
+    """Tags of every solid that a fusion or common part was made from, where the leaf's object is one."""
+    obj = leaf.source
+    inputs: list[Any] = []
+    if is_a(obj, "Part::Fuse", "Part::Common"):
+        inputs = [obj.Base, obj.Tool]
+    elif is_a(obj, "Part::MultiFuse", "Part::MultiCommon"):
+        inputs = list(obj.Shapes)
+    return tuple(
+        InheritedTags(one.Label, said_by(link_chain(one)), np.eye(3)) for one in inputs if one is not None
+    )
+
+
 def _made_from(obj: Any, index: int) -> tuple[Any, int, Any] | None:
     """(object it was made from, number of the solid there, matrix from that one's own frame to the frame of obj)."""
     if is_a(obj, "Part::Cut", "Part::FilletBase", "Part::Scale"):
