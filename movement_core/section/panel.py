@@ -70,8 +70,6 @@ class Panel:
     def __init__(self, boards: Sequence[Board]) -> None:
         object.__setattr__(self, "boards", tuple(boards))
         object.__setattr__(self, "_settlings", {})  # solved once; no field, so that panels compare by boards
-        object.__setattr__(self, "_settlings", {})  # solved once; no field, so that panels compare by boards
-        object.__setattr__(self, "_settlings", {})  # solved once; no field, so that panels compare by boards
         if not self.boards:
             raise InputError("a panel without boards", allowed="one board or more", todo="list its boards")
         for i, board in enumerate(self.boards, 1):
