@@ -122,6 +122,31 @@ def test_edges_with_parallel_grain_are_glued():
     assert joint.sides == ("edge", "edge")
 
 
+def test_an_edge_under_a_face_may_merely_rest():
+    apron = blocks("apron", [((0, 0, -80), (600, 22, 0))])
+    top = blocks("top", [((-50, -100, 0), (650, 300, 25))])
+    joint = joint_between([(apron, f"{OAK}; grain x; show -y"), (top, f"{OAK}; grain x; show z")])
+    assert (joint.kind, joint.parallel, joint.sides) == (kinds.UNKNOWN, True, ("edge", "face"))
+
+
+@pytest.mark.parametrize(("play", "kind"), [(0.0, kinds.UNKNOWN), (0.05, kinds.UNKNOWN), (0.5, kinds.HOUSED)])
+def test_play_in_a_groove_is_drawn_to_be_free(play, kind):
+    """The end of a shelf in a housing: without play nobody can tell, with play it is meant to move."""
+    side = blocks("side", [((0, 0, 0), (22, 300, 700))], [((14, 0, 300), (22, 300, 322 + play))])
+    shelf = blocks("shelf", [((14, 0, 300), (600, 300, 322))])
+    joint = joint_between([(side, f"{OAK}; grain z; show x"), (shelf, f"{OAK}; grain x; show z")])
+    assert joint.meeting.inner == 1
+    assert joint.kind == kind
+
+
+def test_a_panel_in_a_stopped_groove_is_no_tenon():
+    stile = blocks("stile", [((0, 0, 0), (60, 22, 500))], [((48, 7, 50), (60, 15, 450))])
+    panel = blocks("panel", [((51, 7, 50), (300, 15, 450))])
+    joint = joint_between([(stile, f"{OAK}; grain z; show -y"), (panel, f"{OAK}; grain z; show -y")])
+    assert joint.meeting.shape == shapes.MORTISE
+    assert joint.kind == kinds.HOUSED
+
+
 def crossing(metal=False):
     side = blocks("case side", [((0, 0, 0), (20, 400, 700))])
     runner = blocks("runner", [((20, 0, 100), (40, 380, 120))])

@@ -17,7 +17,7 @@ from movement_core.piece.contact.joints import joints_of
 from movement_core.piece.contact.meetings import meetings_of
 from movement_core.piece.contact.swelling import Span, fixed_point, swelling_of
 from movement_core.piece.solve import solve_piece
-from tests.core.contact_solids import STILL, blocks, bored, peg, piece_of, pose
+from tests.core.contact_solids import STILL, blocks, bored, peg, piece_of, pose, prism
 
 HOME = find_year("heated cold-winter home")
 DAY = datetime.date(2026, 3, 15)
@@ -97,6 +97,36 @@ def test_metal_does_not_move_and_sheets_move_in_their_plane():
     assert joint_movement(joint, *piece.parts).worst.course.days_mm == pytest.approx(
         (side.width.days_mm / 400 - 1) * 380
     )
+
+
+def test_a_tenon_is_judged_over_its_cheeks_and_not_its_shoulders():
+    leg = blocks("leg", [((0, 0, 0), (60, 60, 400))], [((30, 24, 200), (60, 36, 260))])
+    rail = blocks("rail", [((60, 10, 180), (500, 50, 280)), ((30, 24, 200), (60, 36, 260))])
+    piece, (joint,), _ = studied([(leg, f"{OAK}; grain z; show x"), (rail, f"{OAK}; grain x; show y")])
+    assert joint.kind == kinds.TENONED
+    (worst, *_) = [d for d in joint_movement(joint, *piece.parts).differentials if d.axes == (2, 0)]
+    assert worst.extent_mm == pytest.approx(60)
+    assert worst.course.days_mm == pytest.approx(-(piece.parts[1].width.days_mm / 100 - 1) * 60)
+
+
+def test_dovetailed_boards_whose_grain_runs_round_move_together():
+    """Both swell across the corner alike: no alarm over the 300 mm of the joint."""
+    tail = lambda x: [(x - 15, 0), (x + 15, 0), (x + 17, 12), (x - 17, 12)]  # noqa: E731
+    ways = [tail(x) for x in (40.0, 150.0, 260.0)]
+    side = [(0, -300), (300, -300), (300, 0)]
+    front = [(300, 0), (300, 20), (0, 20), (0, 0)]
+    for a, b, c, d in ways[::-1]:
+        side += [b, c, d, a]
+    side.append((0, 0))
+    for a, b, c, d in ways:
+        front += [a, d, c, b]
+    bodies = [prism("side", side, 0, 20), prism("front", front, 0, 300)]
+    tags = (f"{OAK}; grain y; show z", f"{OAK}; grain z; show y")
+    piece, (joint,), _ = studied(list(zip(bodies, tags)))
+    assert joint.kind == kinds.DOVETAILED
+    across = next(d for d in joint_movement(joint, *piece.parts).differentials if d.axes == (0, 0))
+    assert across.extent_mm > 250
+    assert across.worst_mm < 1e-6
 
 
 # ---- gaps ----------------------------------------------------------------------------------------------------

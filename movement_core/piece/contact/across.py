@@ -75,17 +75,20 @@ def joint_movement(joint: Joint, first: SolvedPart, second: SolvedPart) -> Joint
 
     Returns
     -------
-    One differential for each axis of either part that lies in the plane of the contact, from when they were fitted.
+    One differential for each axis of either part that lies in the plane of the contact, since they were fitted; of
+    a part that is let into the other, for every axis, over all the walls that hold it.
     """
     one, two = swelling_of(first), swelling_of(second)
     main = joint.meeting.main
     if one is None or two is None or main is None:
         return JointMovement(joint, ())
-    points = np.concatenate(main.outline)
+    points, normal = joint.meeting.joined, main.normal
+    if joint.meeting.walls:
+        normal = np.zeros(3)  # tenons, tails and tongues are held all round: every direction counts
     directions: list[Floats] = []
     for axis in (*one.axes, *two.axes):
-        flat = axis - (axis @ main.normal) * main.normal
-        if abs(axis @ main.normal) > LIES_IN or any(abs(flat @ d) > SAME_WAY for d in directions):
+        flat = axis - (axis @ normal) * normal
+        if abs(axis @ normal) > LIES_IN or any(abs(flat @ d) > SAME_WAY for d in directions):
             continue
         directions.append(flat / np.linalg.norm(flat))
     found = []

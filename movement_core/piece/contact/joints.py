@@ -48,6 +48,7 @@ KINDS = tuple(HOLDS)
 
 INFERRED, CONFIRMED = "inferred", "confirmed"
 PARALLEL = 0.94  # cosine: grains within 20° of each other run the same way (own judgement)
+PLAY_MM = 0.1  # a fit looser than this is drawn to be free (own judgement)
 NEAR_END = 0.5  # walls beyond this share of the half length hold an end
 END, EDGE, SIDE_FACE, UNTOLD_SIDE = "end", "edge", "face", "unknown side"
 THIN_PANEL = 5.0  # width ÷ thickness from which an inner part is a panel rather than a tenon (own judgement)
@@ -169,11 +170,12 @@ def _likely(
         return LAPPED, "each is let into the other"
     if END in sides:
         return UNKNOWN, "end grain butts against it: glue alone would not hold, and nothing else is drawn"
-    if parallel:
-        return GLUED_EDGE, "long grain on long grain, both running the same way"
+    if parallel and sides == (EDGE, EDGE):
+        return GLUED_EDGE, "edge against edge, the grains running the same way"
+    way = "running the same way" if parallel else "crossing"
     return (
         UNKNOWN,
-        "long grain on long grain with the grains crossing: glued, screwed or merely resting is not drawn",
+        f"long grain on long grain, the grains {way}: glued, screwed or merely resting is not drawn",
     )
 
 
@@ -190,25 +192,29 @@ def _of_inner(inner: Part, outer: Part, meeting: Meeting, parallel: bool | None)
         if _end_in(inner, meeting):
             return DOVETAILED, f"the end of {inner.name} is dovetailed into {outer.name}"
         return SLIDES, f"{inner.name} runs in a dovetailed groove of {outer.name}"
-    if meeting.shape == shapes.MORTISE:
-        if frame.grain.known and not _end_in(inner, meeting):
-            return UNKNOWN, f"{inner.name} is let into {outer.name}, but not by its end"
-        return TENONED, f"{inner.name} is let into a mortise of {outer.name}, as a tenon that is glued"
+    by_end = _end_in(inner, meeting)
+    slack = max(wall.slack_mm for wall in meeting.walls)
     sizes = np.sort(frame.size_mm)
-    if float(sizes[1]) > THIN_PANEL * float(sizes[0]):
+    thin = float(sizes[1]) > THIN_PANEL * float(sizes[0])
+    if thin and not by_end:
         return (
             HOUSED,
             f"{inner.name} is thin and stands in a groove of {outer.name}, as a panel that is left free",
         )
+    if meeting.shape == shapes.MORTISE:
+        if by_end or not frame.grain.known:
+            return TENONED, f"{inner.name} is let into a mortise of {outer.name}, as a tenon that is glued"
+        return UNKNOWN, f"{inner.name} is let into {outer.name}, but not by its end"
+    if slack > PLAY_MM:
+        return HOUSED, f"{inner.name} is drawn with {slack:.2g} mm of play in a groove of {outer.name}"
     if parallel is None:
         return UNKNOWN, "the grain of one of them is not known"
-    if parallel:
+    if parallel and not by_end:
         return GLUED_EDGE, f"{inner.name} has its tongue in {outer.name} and the grains run the same way"
-    if _end_in(inner, meeting):
-        return UNKNOWN, f"the end of {inner.name} is housed in {outer.name}: whether it is glued is not drawn"
+    how = "by its end" if by_end else "across its grain"
     return (
         UNKNOWN,
-        f"{inner.name} is let into {outer.name} across its grain: whether it is glued is not drawn",
+        f"{inner.name} is let into {outer.name} {how}, without play: whether it is glued is not drawn",
     )
 
 

@@ -72,6 +72,14 @@ class Meeting:
         return max(found, key=_area) if found else None
 
     @property
+    def joined(self) -> Floats:
+        """(K, 3) points round what joins them: the walls that hold the inner part, else the main contact."""
+        if self.walls:
+            return np.concatenate([wall.outline for wall in self.walls])
+        main = self.main
+        return np.zeros((0, 3)) if main is None else np.concatenate(main.outline)
+
+    @property
     def facing(self) -> tuple[Contact | Gap, ...]:
         """Contacts and gaps alike."""
         return self.contacts + self.gaps
