@@ -21,6 +21,7 @@ WITHIN_MC = 2.0  # percent points from the moisture in use (common practice)
 CORE_TO_SKIN_MC = (
     1.5  # percent points between core and skin before milling (own; the trade says "dry to the core")
 )
+WETTEST_MARCHED_MC = 30.0  # percent; above it there is free water, whose going this theory does not follow
 LONGEST_WAIT_DAYS = 730.0
 
 
@@ -33,7 +34,8 @@ class Acceptance:
     ready : both conditions hold. reasons : what does not hold, in words; empty when ready.
     mean_mc, target_mc : percent, of the stock and of its use. core_minus_skin_mc : percent.
     home_range_mc : driest and wettest of the home's year, percent.
-    days_to_wait : in the room given, until both hold; None if they never do within two years there.
+    days_to_wait : in the room given, until both hold; None if they never do within two years there. Counted
+        from 30 % for wetter stock.
     room_mc : what the room would bring it to.
     doubtful : the readings' own error could turn the verdict on the mean.
     notes : what was taken for granted.
@@ -70,8 +72,8 @@ def acceptance(
     within_mc, core_to_skin_mc : tolerances, percent points. reading_sd_mc : standard deviation of the
         readings (``MoistureReading.sd``).
     """
-    core = float(within(core_mc, "core moisture", 0.0, 30.0, "%"))
-    skin = core if skin_mc is None else float(within(skin_mc, "skin moisture", 0.0, 30.0, "%"))
+    core = float(within(core_mc, "core moisture", 0.0, 120.0, "%"))
+    skin = core if skin_mc is None else float(within(skin_mc, "skin moisture", 0.0, 120.0, "%"))
     tolerance = float(within(within_mc, "tolerance", 0.1, 10.0, "%"))
     year = daily_moisture(home)
     target, mean = float(year.mean()), float(mean_of_core_and_skin(core, skin))
@@ -82,10 +84,15 @@ def acceptance(
     if abs(core - skin) > core_to_skin_mc:
         reasons.append(f"core {core:.1f} %, skin {skin:.1f} %: not even through its thickness")
     middles, _ = grid(stock.thickness_mm, DEFAULT_CELLS)
-    profile = parabolic_profile(core, skin, middles / stock.thickness_mm)
-    waiting = march(
-        stock.thickness_mm, profile, [stock.spell(LONGEST_WAIT_DAYS)], stock.rate((mean + stock.air_mc) / 2)
-    )
+    profile = np.minimum(parabolic_profile(core, skin, middles / stock.thickness_mm), WETTEST_MARCHED_MC)
+    typical = (min(mean, WETTEST_MARCHED_MC) + stock.air_mc) / 2
+    waiting = march(stock.thickness_mm, profile, [stock.spell(LONGEST_WAIT_DAYS)], stock.rate(typical))
+    notes = [] if skin_mc is not None else ["no skin reading: taken as even from core to skin"]
+    if max(core, skin) > WETTEST_MARCHED_MC:
+        notes.append(
+            f"above {WETTEST_MARCHED_MC:g} % there is free water in it: the wait is counted from there on, and the "
+            "drying before that comes on top"
+        )
     wait = 0.0 if not reasons else _wait(waiting, target, tolerance, core_to_skin_mc)
     return Acceptance(
         not reasons,
@@ -98,7 +105,7 @@ def acceptance(
         stock.air_mc,
         abs(abs(mean - target) - tolerance)
         < float(within(reading_sd_mc, "doubt of the readings", 0.0, 10.0, "%")),
-        () if skin_mc is not None else ("no skin reading: taken as even from core to skin",),
+        tuple(notes),
     )
 
 

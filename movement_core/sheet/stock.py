@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any
 
+from movement_core.air.bounds import within
 from movement_core.air.daily import Air
 from movement_core.errors import InputError
 from movement_core.moisture.acceptance import Acceptance, acceptance
@@ -15,6 +16,8 @@ from movement_core.moisture.meter import MoistureReading, meter_moisture
 from movement_core.sheet.text import WIDTH
 from movement_core.wood import Species
 
+THICKNESS_MM = (1.0, 300.0)  # from veneer to beams (own)
+ROOM_C = (-30.0, 45.0)  # sheds in winter, lofts in summer (own)
 SPEEDS = (1 / 3, 1.0, 3.0)  # the sources of how fast wood answers span a factor of three either way
 
 
@@ -44,6 +47,8 @@ def judge_stock(
     ------
     InputError : what is no wood, no density, or a value that cannot be.
     """
+    within(thickness_mm, "thickness", *THICKNESS_MM, "mm", todo="give the board's thickness in mm")
+    _check_room(*room)
     if species.kind != "wood" or species.specific_gravity_12 is None:
         raise InputError(
             f"{species.name} is no wood of known density", where="stock", todo="name a near relative"
@@ -62,6 +67,26 @@ def judge_stock(
         for speed in SPEEDS
     ]
     return _entry(species, thickness_mm, found, home, room, verdicts)
+
+
+def _check_room(temperature_c: float, rh_percent: float) -> None:
+    """InputError for what no room is, with what it may have been meant as."""
+    if 0 < rh_percent <= 1:
+        raise InputError(
+            f"a humidity of {rh_percent:g} % looks like a fraction",
+            where="room",
+            allowed="°C and percent, such as 20/50",
+            todo=f"write {100 * rh_percent:g} if that is meant",
+        )
+    if 45 < temperature_c <= 110:
+        raise InputError(
+            f"{temperature_c:g} °C is no room; it looks like °F",
+            where="room",
+            allowed=f"{ROOM_C[0]:g} to {ROOM_C[1]:g} °C",
+            todo=f"write {(temperature_c - 32) / 1.8:.0f} if °F were meant",
+        )
+    within(temperature_c, "room temperature", *ROOM_C, "°C")
+    within(rh_percent, "room humidity", 1.0, 100.0, "%")
 
 
 def _entry(

@@ -54,3 +54,28 @@ def test_a_cold_board_reads_low_and_is_corrected():
 def test_what_is_no_wood_is_refused():
     with pytest.raises(InputError, match="no wood"):
         judge_stock(find_species("steel"), 5.0, [8.0], HOME, (20.0, 50.0))
+
+
+@pytest.mark.parametrize(
+    ("more", "said"),
+    [
+        ({"thickness": 0.0}, "1 to 300 mm"),
+        ({"thickness": float("nan")}, "1 to 300 mm"),
+        ({"thickness": -27.0}, "1 to 300 mm"),
+        ({"room": (20.0, 0.5)}, "write 50"),
+        ({"room": (68.0, 50.0)}, "write 20"),
+        ({"room": (20.0, float("nan"))}, "1 to 100 %"),
+        ({"room": (-80.0, 50.0)}, "-30 to 45"),
+    ],
+)
+def test_what_no_board_and_no_room_is_is_refused_also_where_the_stock_is_ready(more, said):
+    with pytest.raises(InputError, match=said):
+        judged(8.0, **more)
+
+
+def test_stock_with_free_water_waits_at_least_as_long_as_stock_without():
+    wet, text = judged(45.0)
+    damp, _ = judged(30.0)
+    assert not wet["ready"] and not wet["doubtful"] and "free water" in " ".join(text.split())
+    assert wet["days_to_wait"] == damp["days_to_wait"]
+    assert "free water" not in " ".join(damp["notes"])
