@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from typing import NoReturn
+
 from movement_core.air.indoor import Rooms
 from movement_core.air.places import all_places
 from movement_core.air.presets import all_years
 from movement_core.air.year import MONTHS
 from movement_core.errors import UnknownName
+from movement_core.names import NameIndex, listed
 from movement_core.sheet.text import shortened
 from movement_core.wood import all_species
 
@@ -30,7 +34,7 @@ def list_species(word: str = "") -> str:
             f"{100 * species.tangential_coefficient:6.3f}  {source.provenance if source else ''}"
         )
     if not lines:
-        raise UnknownName(f"no wood or material has {word!r} in its name", todo="try a shorter word")
+        _raise_unknown("wood or material", word, [(one.name, *one.trade_names) for one in all_species()])
     heading = f"{'name':34} {'botanical':34} {'radial':>6} {'tang.':>6}  coefficients are"
     note = "Radial and tangential: percent of size for each 1 % of moisture content."
     return "\n".join([heading, *lines, note])
@@ -50,7 +54,7 @@ def list_places(word: str = "") -> str:
             f"{MONTHS[wet]}\n    weather: {place.temperature_source}"
         )
     if not lines:
-        raise UnknownName(f"no place has {word!r} in its name", todo="try a shorter word")
+        _raise_unknown("place", word, [(one.name, one.country) for one in all_places()])
     return "\n".join(
         [*lines, "Indoors, heated to 20 °C, not cooled; --heating, --cooling, --humidify change that."]
     )
@@ -68,5 +72,16 @@ def list_years(word: str = "") -> str:
             f"\n    {year.basis}"
         )
     if not lines:
-        raise UnknownName(f"no year of air has {word!r} in its name", todo="try a shorter word")
+        _raise_unknown("year of air", word, [(one.name,) for one in all_years()])
     return "\n".join(lines)
+
+
+def _raise_unknown(noun: str, word: str, named: Sequence[tuple[str, ...]]) -> NoReturn:
+    """``UnknownName`` with the names most like a word that is in none of them."""
+    near = NameIndex([(names[0], names) for names in named], noun).nearest(word)
+    raise UnknownName(
+        f"no {noun} has {word!r} in its name",
+        nearest=near,
+        allowed=f"nearest: {listed(near)}" if near else "",
+        todo="name one of them, or try a shorter word" if near else "try a shorter word",
+    )

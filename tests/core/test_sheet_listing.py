@@ -1,0 +1,33 @@
+"""Lists of what is known, and what is said where a word is in none of the names."""
+
+from __future__ import annotations
+
+import pytest
+
+from movement_core.errors import UnknownName
+from movement_core.sheet.listing import list_places, list_species, list_years
+
+
+def test_lists_hold_what_was_asked_for():
+    assert "Prunus serotina" in list_species("cherry") and "Quercus" not in list_species("cherry")
+    assert "Oslo" in list_places("oslo") and "museum" in list_years("MUS")
+
+
+@pytest.mark.parametrize(
+    ("listing", "word", "near"),
+    [
+        (list_species, "whyte oka", "White oak, commercial"),
+        (list_places, "Olso", "Oslo"),
+        (list_years, "musem", "museum"),
+    ],
+)
+def test_a_word_in_no_name_gives_the_nearest(listing, word, near):
+    with pytest.raises(UnknownName) as caught:
+        listing(word)
+    assert near in caught.value.nearest and near in str(caught.value) and repr(word) in str(caught.value)
+
+
+def test_a_word_like_no_name_is_only_refused():
+    with pytest.raises(UnknownName, match="try a shorter word") as caught:
+        list_species("zzzzqq")
+    assert caught.value.nearest == () and "nearest" not in str(caught.value)
