@@ -102,3 +102,24 @@ def click(target: QtWidgets.QWidget) -> None:
             QtCore.Qt.NoModifier,
         )
         QtWidgets.QApplication.sendEvent(target, event)
+
+
+# A list's item objects are never asked for: the binding of the older hosts may hand out one of a list that is gone.
+
+
+def texts(view: QtWidgets.QAbstractItemView, column: int = 0) -> list[str]:
+    """What each row of a list or table shows in a column, hidden rows too."""
+    model = view.model()
+    return [model.index(row, column).data() for row in range(model.rowCount())]
+
+
+def shown_texts(view: QtWidgets.QListView) -> list[str]:
+    """What the rows of a list that are not hidden show."""
+    return [text for row, text in enumerate(texts(view)) if not view.isRowHidden(row)]
+
+
+def choose_text(view: QtWidgets.QAbstractItemView, text: str, column: int = 0) -> int:
+    """Make the one row that begins with this text the current one; its number."""
+    (row,) = [i for i, each in enumerate(texts(view, column)) if each.startswith(text)]
+    view.setCurrentIndex(view.model().index(row, column))
+    return row

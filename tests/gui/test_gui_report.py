@@ -5,7 +5,7 @@ from __future__ import annotations
 import FreeCAD
 import FreeCADGui
 import pytest
-from PySide import QtGui
+from PySide import QtCore, QtGui
 
 from tests.gui import bench_piece as bench
 from workbench_pkg.host.property_dump import differences, property_dump
@@ -31,6 +31,10 @@ def piece(main_window, doc, pump):
         existing_panel().hide()
 
 
+def cell(table, row, column, role=QtCore.Qt.DisplayRole):
+    return table.model().index(row, column).data(role)
+
+
 def test_report_lists_every_board_and_changes_nothing(piece, doc, pump, shot):
     before, steps = property_dump(doc), doc.UndoCount
     FreeCADGui.runCommand("Heartside_Report")
@@ -38,9 +42,9 @@ def test_report_lists_every_board_and_changes_nothing(piece, doc, pump, shot):
     table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
     assert table.isVisible() and table.rowCount() == 9
     shot("report")
-    names = [table.item(row, 0).text() for row in range(table.rowCount())]
+    names = bench.texts(table)
     assert {"Board 1", "Leg 4"} <= set(names)
-    assert "Likely between" in table.item(names.index("Board 1"), 6).toolTip()
+    assert "Likely between" in cell(table, names.index("Board 1"), 6, QtCore.Qt.ToolTipRole)
     assert "Board 1" in bench.widget("HeartsideReportText", QtWidgets.QPlainTextEdit).toPlainText()
     assert differences(before, property_dump(doc)) == []
     assert doc.UndoCount == steps
@@ -54,8 +58,8 @@ def test_sizes_follow_the_unit_system_of_the_host(piece, doc, pump):
         FreeCADGui.runCommand("Heartside_Report")
         pump(0.2)
         table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
-        assert '"' in table.item(0, 3).text() or "in" in table.item(0, 3).text()
-        assert "mm" not in table.item(0, 3).text()
+        assert '"' in cell(table, 0, 3) or "in" in cell(table, 0, 3)
+        assert "mm" not in cell(table, 0, 3)
     finally:
         FreeCAD.Units.setSchema(before)
 
@@ -63,8 +67,7 @@ def test_sizes_follow_the_unit_system_of_the_host(piece, doc, pump):
 def test_choosing_a_row_selects_its_board(piece, doc, pump):
     FreeCADGui.runCommand("Heartside_Report")
     table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
-    (row,) = [r for r in range(table.rowCount()) if table.item(r, 0).text() == "Board 3"]
-    table.selectRow(row)
+    table.selectRow(bench.texts(table).index("Board 3"))
     pump(0.2)
     assert [o.Name for o in FreeCADGui.Selection.getSelection(doc.Name)] == ["Board3"]
 
@@ -75,8 +78,7 @@ def test_choosing_a_finding_selects_what_it_is_about(piece, doc, pump):
     tag([piece[1]], species=None)
     FreeCADGui.runCommand("Heartside_Report")
     findings = bench.widget("HeartsideReportFindings", QtWidgets.QListWidget)
-    (item,) = [i for i in map(findings.item, range(findings.count())) if i.text().startswith("Board 2")]
-    findings.setCurrentItem(item)
+    bench.choose_text(findings, "Board 2")
     pump(0.2)
     assert [o.Name for o in FreeCADGui.Selection.getSelection(doc.Name)] == ["Board2"]
 
@@ -86,9 +88,9 @@ def test_working_out_again_shows_what_has_changed(piece, doc, pump):
     table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
     piece[0].Width = 100
     doc.recompute()
-    before = table.item(0, 3).text()
+    before = cell(table, 0, 3)
     bench.widget("HeartsideReportAgain", QtWidgets.QPushButton).click()
-    assert table.item(0, 3).text() != before
+    assert cell(table, 0, 3) != before
 
 
 def test_a_report_of_a_closed_document_says_so(piece, doc, pump):

@@ -41,9 +41,7 @@ def choose(name, text):
 
 
 def choose_species(name):
-    rows = bench.widget("HeartsideSpeciesList", QtWidgets.QListWidget)
-    (item,) = [rows.item(i) for i in range(rows.count()) if rows.item(i).text() == name]
-    rows.setCurrentItem(item)
+    bench.choose_text(bench.widget("HeartsideSpeciesList", QtWidgets.QListWidget), name)
 
 
 def enter(name, value):
@@ -214,7 +212,7 @@ def test_search_narrows_the_list_by_any_name(piece, pump):
     search = bench.widget("HeartsideSpeciesSearch", QtWidgets.QLineEdit)
 
     def shown():
-        return [rows.item(i).text() for i in range(rows.count()) if not rows.item(i).isHidden()]
+        return bench.shown_texts(rows)
 
     everything = len(shown())
     search.setText("quercus")

@@ -12,7 +12,8 @@ from movement_core.errors import HeartsideError
 from movement_core.sheet.text import as_text
 from workbench_pkg.actions.check import work_out
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
-from workbench_pkg.panels.report_table import KEYS, ReportTable, mark, rank_of
+from workbench_pkg.panels import rows
+from workbench_pkg.panels.report_table import ReportTable, mark, rank_of
 from workbench_pkg.panels.telling import problem, unexpected
 
 translate = App.Qt.translate
@@ -92,11 +93,10 @@ class ReportPanel(QtWidgets.QDockWidget):
         for finding in entry["findings"]:
             where = " + ".join(finding["parts"])
             text = f"{where}: {finding['message']}\n→ {finding['remedy']}"
-            item = QtWidgets.QListWidgetItem(mark(rank_of(finding["severity"])), text)
-            item.setData(KEYS, list(finding["keys"]))
-            self.findings.addItem(item)
+            sign = mark(rank_of(finding["severity"]))
+            rows.append(self.findings, text, picture=sign, data=list(finding["keys"]))
         for error in entry["errors"]:
-            self.findings.addItem(QtWidgets.QListWidgetItem(mark(1), error["message"]))
+            rows.append(self.findings, error["message"], picture=mark(1))
         if not self.findings.count():
             self.findings.addItem(translate("Heartside", "Nothing found that would break, jam or show."))
         self.text.setPlainText(as_text(entry))
@@ -109,8 +109,8 @@ class ReportPanel(QtWidgets.QDockWidget):
             self.show_document(doc)
 
     def _select_finding(self) -> None:
-        keys = [key for item in self.findings.selectedItems() for key in item.data(KEYS) or []]
-        self._select(keys)
+        chosen = sorted(index.row() for index in self.findings.selectedIndexes())
+        self._select([key for row in chosen for key in rows.read(self.findings, row) or []])
 
     def _select(self, keys: list[str]) -> None:
         doc: Any = App.listDocuments().get(self.document)

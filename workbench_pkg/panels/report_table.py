@@ -9,10 +9,10 @@ import FreeCAD as App
 
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
 from workbench_pkg.host.units import length_text
+from workbench_pkg.panels import rows
 from workbench_pkg.panels.palette import rank_colour
 
 translate = App.Qt.translate
-KEYS = QtCore.Qt.UserRole
 _RIGHT = QtCore.Qt.AlignRight | QtCore.Qt.AlignVCenter
 
 
@@ -51,19 +51,16 @@ class ReportTable(QtWidgets.QTableWidget):
         self.setRowCount(len(entry["parts"]))
         for row, part in enumerate(entry["parts"]):
             for column, text in enumerate(cells(part)):
-                item = QtWidgets.QTableWidgetItem(text)
-                item.setData(KEYS, [part["key"]])
+                rows.write(self, row, column, text=text, tip=explanation(part, column), data=[part["key"]])
                 if column >= 3:
-                    item.setData(QtCore.Qt.TextAlignmentRole, enum_value(_RIGHT))
-                item.setToolTip(explanation(part, column))
-                self.setItem(row, column, item)
-            self.item(row, 0).setIcon(mark(ranks.get(part["key"], 0)))
+                    rows.write(self, row, column, alignment=enum_value(_RIGHT))
+            rows.write(self, row, 0, picture=mark(ranks.get(part["key"], 0)))
         self.resizeColumnsToContents()
         self.resizeRowsToContents()
 
     def chosen_keys(self) -> list[str]:
-        rows = sorted({index.row() for index in self.selectedIndexes()})
-        return [key for row in rows for key in self.item(row, 0).data(KEYS)]
+        chosen = sorted({index.row() for index in self.selectedIndexes()})
+        return [key for row in chosen for key in rows.read(self, row) or []]
 
 
 _DATED = {4: "today", 5: "driest", 6: "wettest"}  # columns of a size that rests on a moisture

@@ -8,6 +8,7 @@ from movement_core.errors import HeartsideError
 from movement_core.names import words
 from movement_core.wood import Species, all_species, find_species
 from workbench_pkg.host.qt import QtCore, QtWidgets
+from workbench_pkg.panels import rows
 from workbench_pkg.panels.fields import KEEP, MIXED
 
 translate = App.Qt.translate
@@ -35,20 +36,19 @@ class SpeciesField:
         for part in (self.search, self.list, self.about):
             column.addWidget(part)
         self.first: object = None
-        for species in all_species():
-            item = QtWidgets.QListWidgetItem(species.name)
-            item.setData(QtCore.Qt.UserRole, species.name)
-            item.setData(QtCore.Qt.UserRole + 1, _searchable(species))
-            item.setToolTip(", ".join(n for n in (species.botanical, *species.trade_names) if n))
-            self.list.addItem(item)
+        self.woods = all_species()  # one a row
+        self.known = [_searchable(species) for species in self.woods]
+        for species in self.woods:
+            names = ", ".join(name for name in (species.botanical, *species.trade_names) if name)
+            rows.append(self.list, species.name, tip=names)
         self.search.textChanged.connect(self._filter)
-        self.list.currentItemChanged.connect(lambda *_: self._tell())
+        self.list.currentRowChanged.connect(self._tell)
         self.show(None)
 
     def show(self, value: object) -> None:
         self.first = value
         self.search.clear()
-        self.list.setCurrentItem(None)
+        self.list.setCurrentRow(-1)
         if isinstance(value, str):
             self.set(value)
         self._tell()
@@ -56,45 +56,46 @@ class SpeciesField:
     def set(self, name: str) -> None:
         """Choose a row of the list by its name; a name that is not in it stands in the search line."""
         wanted = _settled(name)
-        for row in range(self.list.count()):
-            item = self.list.item(row)
-            if item.data(QtCore.Qt.UserRole) == wanted:
-                item.setHidden(False)
-                self.list.setCurrentItem(item)
-                self.list.scrollToItem(item, QtWidgets.QAbstractItemView.PositionAtCenter)
+        for row, species in enumerate(self.woods):
+            if species.name == wanted:
+                self.list.setRowHidden(row, False)
+                self.list.setCurrentRow(row)
+                where = self.list.model().index(row, 0)
+                self.list.scrollTo(where, QtWidgets.QAbstractItemView.PositionAtCenter)
                 return
         self.search.setText(name)
 
     def answer(self) -> object:
         """KEEP or a name. Raises UnknownName for a search that is no name and chose nothing."""
-        item = self.list.currentItem()
-        if item is not None and not item.isHidden():
-            name = item.data(QtCore.Qt.UserRole)
-            return KEEP if name == _settled(self.first) else name
+        chosen = self._chosen()
+        if chosen is not None:
+            return KEEP if chosen.name == _settled(self.first) else chosen.name
         text = self.search.text().strip()
         if not text:
             return KEEP
         name = find_species(text).name
         return KEEP if name == _settled(self.first) else name
 
+    def _chosen(self) -> Species | None:
+        row = self.list.currentRow()
+        return None if row < 0 or self.list.isRowHidden(row) else self.woods[row]
+
     def _filter(self, text: str) -> None:
         wanted = words(text)
-        for row in range(self.list.count()):
-            item = self.list.item(row)
-            known = item.data(QtCore.Qt.UserRole + 1)
-            item.setHidden(not all(any(w.startswith(part) for w in known) for part in wanted))
-        current = self.list.currentItem()
-        if current is not None and current.isHidden():
-            self.list.setCurrentItem(None)
+        for row, known in enumerate(self.known):
+            fits = all(any(word.startswith(part) for word in known) for part in wanted)
+            self.list.setRowHidden(row, not fits)
+        if self._chosen() is None:
+            self.list.setCurrentRow(-1)
         self._tell()
 
-    def _tell(self) -> None:
-        item = self.list.currentItem()
-        if item is not None and not item.isHidden():
-            self.about.setText(about(find_species(item.data(QtCore.Qt.UserRole))))
+    def _tell(self, *_: object) -> None:
+        chosen = self._chosen()
+        if chosen is not None:
+            self.about.setText(about(chosen))
             return
         text = self.search.text().strip()
-        shown = sum(not self.list.item(row).isHidden() for row in range(self.list.count()))
+        shown = sum(not self.list.isRowHidden(row) for row in range(self.list.count()))
         if text and not shown:
             try:
                 self.about.setText(about(find_species(text)))

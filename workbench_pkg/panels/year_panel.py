@@ -18,8 +18,8 @@ from movement_core.errors import HeartsideError
 from movement_core.names import words
 from workbench_pkg.actions.settings import DEFAULT_YEAR, FILES, air_from_text
 from workbench_pkg.actions.year import year_of
-from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
-from workbench_pkg.panels import recorded
+from workbench_pkg.host.qt import QtGui, QtWidgets, enum_value
+from workbench_pkg.panels import recorded, rows
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.telling import told, unexpected
 from workbench_pkg.panels.year_curve import YearCurve
@@ -48,6 +48,8 @@ class YearPanel:
         self.search.setPlaceholderText(translate("Heartside", "Search: home, office, a city …"))
         self.file = QtWidgets.QPushButton(translate("Heartside", "From a file of months or a logger …"))
         self.file.setObjectName("HeartsideYearFile")
+        self.years: list[Year] = []  # one a row, and the text it is kept by
+        self.texts: list[str] = []
         self.curve = YearCurve()
         self.about, self.trouble = QtWidgets.QLabel(), QtWidgets.QLabel()
         self.about.setObjectName("HeartsideYearAbout")
@@ -63,7 +65,7 @@ class YearPanel:
         for place in all_places():
             self._add(f"{place.name}, {place.country}", place.indoors(Rooms()))
         self.search.textChanged.connect(self._filter)
-        self.list.currentItemChanged.connect(lambda *_: self._tell())
+        self.list.currentRowChanged.connect(self._tell)
         self.file.clicked.connect(self._ask_file)
         self.first = year_of(doc)
         self.choose(self.first or DEFAULT_YEAR)
@@ -71,10 +73,9 @@ class YearPanel:
     def choose(self, text: str) -> None:
         """Choose a year by name, or add and choose one from a file."""
         self.trouble.setText("")
-        for row in range(self.list.count()):
-            if self.list.item(row).data(QtCore.Qt.UserRole) == text:
-                self.list.setCurrentRow(row)
-                return
+        if text in self.texts:
+            self.list.setCurrentRow(self.texts.index(text))
+            return
         try:
             air = air_from_text(text)
             self._add(text, air.months if isinstance(air, DailyAir) else air)
@@ -88,11 +89,11 @@ class YearPanel:
         return enum_value(buttons)
 
     def accept(self) -> bool:
-        item = self.list.currentItem()
-        if item is None:
+        row = self.list.currentRow()
+        if row < 0 or self.list.isRowHidden(row):
             self.trouble.setText(translate("Heartside", "Choose a year first."))
             return False
-        name = item.data(QtCore.Qt.UserRole)
+        name = self.texts[row]
         try:
             if name != self.first:
                 recorded.run("year", "set_year", recorded.document(self.doc), repr(name))
@@ -113,21 +114,19 @@ class YearPanel:
     def _add(self, text: str, year: Year) -> None:
         dry, wet = year.moisture[year.driest_month], year.moisture[year.wettest_month]
         shown = Path(text).name if Path(text).suffix.lower() in FILES else text
-        item = QtWidgets.QListWidgetItem(f"{shown}\n      {dry:.1f} … {wet:.1f} %")
-        item.setData(QtCore.Qt.UserRole, text)
-        item.setData(QtCore.Qt.UserRole + 1, year)
-        item.setToolTip(year.name)
-        self.list.addItem(item)
+        rows.append(self.list, f"{shown}\n      {dry:.1f} … {wet:.1f} %", tip=year.name, data=text)
+        self.texts.append(text)
+        self.years.append(year)
 
     def _filter(self, text: str) -> None:
-        for row in range(self.list.count()):
-            item = self.list.item(row)
-            known = words(f"{item.data(QtCore.Qt.UserRole)} {item.data(QtCore.Qt.UserRole + 1).name}")
-            item.setHidden(not all(any(w.startswith(part) for w in known) for part in words(text)))
+        for row, (name, year) in enumerate(zip(self.texts, self.years)):
+            known = words(f"{name} {year.name}")
+            self.list.setRowHidden(
+                row, not all(any(word.startswith(part) for word in known) for part in words(text))
+            )
 
-    def _tell(self) -> None:
-        item = self.list.currentItem()
-        year = None if item is None else item.data(QtCore.Qt.UserRole + 1)
+    def _tell(self, row: int) -> None:
+        year = self.years[row] if row >= 0 else None
         self.curve.show_year(year)
         if year is None:
             self.about.setText("")
