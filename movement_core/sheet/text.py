@@ -11,6 +11,8 @@ from typing import Any
 
 WIDTH = 118
 MOST_NOTES = 8
+NAME_CELLS = 60  # columns of a name in running text
+MESSAGE_CELLS = (700, 300)  # columns kept of the start and of the end of a message
 CAUTION = (
     "Estimates from averages, for movement only: a board differs from its species by some 15 %. Loads, overhead, "
     "children, stairs and wall fixings belong to local codes and licensed practice."
@@ -24,8 +26,9 @@ def as_text(entry: Mapping[str, Any]) -> str:
         blocks.append(_table(entry["parts"]))
     blocks += _panels(entry.get("panels", []))
     blocks += _notes(entry["parts"], entry.get("hidden", []))
-    blocks += _findings(entry["findings"])
-    blocks += _errors(entry["errors"])
+    names = [each["name"] for each in (*entry["parts"], *entry.get("panels", []))]
+    blocks += _findings(entry["findings"], names)
+    blocks += _errors(entry["errors"], names)
     if any(part["today_mm"] is not None or part.get("today_range_mm") for part in entry["parts"]):
         blocks.append(_wrapped(CAUTION, ""))
     return "\n\n".join(blocks)
@@ -149,7 +152,7 @@ def _panels(panels: Sequence[Mapping[str, Any]]) -> list[str]:
     lines = []
     for panel in panels:
         about = (
-            f"{printable(panel['name'])}: {len(panel['boards'])} boards edge to edge, {panel['width_mm']:.1f} drawn; "
+            f"{_name(panel['name'])}: {len(panel['boards'])} boards edge to edge, {panel['width_mm']:.1f} drawn; "
             f"today {_size(panel, 'today')}, driest {_size(panel, 'driest')}, wettest {_size(panel, 'wettest')}. "
         )
         lines.append(_wrapped(about + _profile(panel), "  "))
@@ -158,7 +161,7 @@ def _panels(panels: Sequence[Mapping[str, Any]]) -> list[str]:
 
 def _profile(panel: Mapping[str, Any]) -> str:
     if panel["months"] is None:
-        return f"Its profile is not known: {printable(panel['profile_unknown'])}."
+        return f"Its profile is not known: {_brief(panel['profile_unknown'])}."
     told = []
     for way, sign in (("crown", 1), ("hollow", -1)):
         month, most = max(panel["months"].items(), key=lambda item: sign * item[1]["departure_mm"])
@@ -183,7 +186,8 @@ def _notes(parts: Sequence[Mapping[str, Any]], hidden: Sequence[str]) -> list[st
             told.setdefault(note, []).append(part["name"])
     if hidden:
         told["hidden, and left out"] = list(hidden)
-    lines = [_wrapped(f"{note}: {_some(names)}", "  ") for note, names in told.items()]
+    every = [part["name"] for part in parts]
+    lines = [_wrapped(f"{_brief(note, every)}: {_some(names)}", "  ") for note, names in told.items()]
     return ["Inferred and noted\n" + "\n".join(lines)] if lines else []
 
 
@@ -205,34 +209,53 @@ def _without_sizes(reason: str) -> str:
 
 
 def _some(names: Sequence[str], most: int = 6) -> str:
-    shown = ", ".join(printable(name) for name in names[:most])
-    return shown if len(names) <= most else f"{shown} and {len(names) - most} more"
+    return _listed([_name(name) for name in names], most)
 
 
-def _findings(findings: Sequence[Mapping[str, Any]]) -> list[str]:
+def _listed(shown: Sequence[str], most: int = 6) -> str:
+    first = ", ".join(shown[:most])
+    return first if len(shown) <= most else f"{first} and {len(shown) - most} more"
+
+
+def _findings(findings: Sequence[Mapping[str, Any]], names: Sequence[str]) -> list[str]:
     if not findings:
         return ["No findings."]
     alike: dict[tuple[str, str, str], list[str]] = {}
     for finding in findings:
         when = f" (worst in {finding['month']})" if finding["month"] else ""
         key = (finding["severity"], finding["message"] + when, finding["remedy"])
-        alike.setdefault(key, []).append(" and ".join(finding["parts"]))
+        alike.setdefault(key, []).append(" and ".join(_name(name) for name in finding["parts"]))
     lines = []
     for (severity, message, remedy), where in alike.items():
-        lines.append(_wrapped(f"[{severity}] {_some(where)}: {message}", "  "))
-        lines.append(_wrapped(f"→ {remedy}", "      "))
+        lines.append(_wrapped(f"[{severity}] {_listed(where)}: {_brief(message, names)}", "  "))
+        lines.append(_wrapped(f"→ {_brief(remedy, names)}", "      "))
     count = f"{len(findings)} finding{'s' if len(findings) > 1 else ''}"
     return [count + "\n" + "\n".join(lines)]
 
 
-def _errors(errors: Sequence[Mapping[str, Any]]) -> list[str]:
+def _errors(errors: Sequence[Mapping[str, Any]], names: Sequence[str]) -> list[str]:
     if not errors:
         return []
-    return ["Could not be checked\n" + "\n".join(_wrapped(printable(e["message"]), "  ") for e in errors)]
+    return ["Could not be checked\n" + "\n".join(_wrapped(_brief(e["message"], names), "  ") for e in errors)]
 
 
 def _wrapped(text: str, indent: str) -> str:
     return textwrap.fill(text, WIDTH, initial_indent=indent, subsequent_indent=indent + "  ")
+
+
+def _name(name: str) -> str:
+    return shortened(printable(name), NAME_CELLS)
+
+
+def _brief(message: str, names: Sequence[str] = ()) -> str:
+    """A message with the names in it shortened; what is long all the same loses its middle."""
+    for name in sorted({name for name in names if len(name) > NAME_CELLS}, key=len, reverse=True):
+        message = message.replace(name, _name(name))
+    message = printable(message)
+    start, end = MESSAGE_CELLS
+    if _cells(message) <= start + end:
+        return message
+    return shortened(message, start) + shortened(message[::-1], end - 1)[-2::-1]
 
 
 def printable(text: str) -> str:

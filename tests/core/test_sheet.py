@@ -103,3 +103,25 @@ def test_lists():
     for make in (list_species, list_years):
         with pytest.raises(UnknownName, match="unobtainium"):
             make("unobtainium")
+
+
+def test_a_name_without_end_is_shortened_wherever_the_text_shows_it():
+    long = "Board " + "very " * 2000 + "end"
+    tags = {
+        f"{long} 1": "white oak; cut flat; heart show; built 12",
+        f"{long} 2": "white oak; grian x; cut flat; built 12",
+        f"{long} 3": "",
+    }
+    solids = [
+        Solid(f"key{i}", name, box((1000, 120, 20)), tags_from_text(name, f"wood{{{tag}}}", "label"))
+        for i, (name, tag) in enumerate(tags.items())
+    ]
+    piece = solve_piece(parts_of(solids), find_year("museum"), datetime.date(2026, 3, 15))
+    errors = (f"{long} 4: a mesh, not a solid: make a solid of it first",)
+    entry = file_entry("model.FCStd", piece, all_findings(piece), errors, (f"{long} 5",))
+    text = as_text(entry)
+    assert entry["parts"][0]["name"] == f"{long} 1", "the data keep it whole"
+    assert len(text) < 6000 and "…" in text
+    plain = " ".join(text.split())
+    assert "make a solid of it first" in plain and "'grian' is not a word of ours" in plain
+    assert "hidden, and left out: Board very" in plain
