@@ -422,3 +422,29 @@ def test_linked_assembly(doc, rigid):
     assert len(found) == 2
     assert (200, 50, 10) in found.values()
     assert (200, 50, 310) in found.values()
+
+
+def test_a_part_that_holds_a_link_to_itself_is_read_once_and_told_once(doc):
+    part = doc.addObject("App::Part", "Part")
+    part.addObject(box(doc, "Board"))
+    back = link(doc, "Back", part)
+    part.addObject(back)
+    doc.recompute()
+    reading = read_leaves(doc)
+    assert [leaf.name for leaf in reading.leaves] == ["Board"]
+    assert [str(one) for one in reading.unreadable] == ["Back: it leads back to 'Part', which it lies in"]
+
+
+def test_a_circle_over_two_parts_is_told_where_it_closes_and_sisters_are_no_circle(doc):
+    first, second = (doc.addObject("App::Part", name) for name in ("First", "Second"))
+    first.addObject(box(doc, "In first"))
+    second.addObject(box(doc, "In second"))
+    first.addObject(link(doc, "Down", second))
+    second.addObject(link(doc, "Up", first))
+    doc.recompute()
+    reading = read_leaves(doc)
+    assert sorted(str(one) for one in reading.unreadable) == [
+        "Down: it leads back to 'Second', which it lies in",
+        "Up: it leads back to 'First', which it lies in",
+    ]
+    assert len(reading.leaves) == 4, "each part as drawn, and once by the link in the other"

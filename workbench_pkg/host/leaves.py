@@ -61,6 +61,7 @@ class _Place:
     label: str = ""  # set where the object's own label would not tell it from its sisters
     array: Any | None = None  # the link array this is an element of …
     element: int | None = None  # … and the number of the element
+    containers: tuple[tuple[str, str], ...] = ()  # those passed, links followed: (document, name)
 
     def object(self) -> Any | None:
         return self.root.getSubObject(self.sub, retType=AS_OBJECT) if self.sub else self.root
@@ -68,11 +69,12 @@ class _Place:
     def name_of(self, obj: Any) -> str:
         return self.label or obj.Label
 
-    def inside(self, obj: Any, path: str, visible: bool) -> _Place:
-        """The place of a member of the container `obj` that stands here."""
+    def inside(self, obj: Any, path: str, visible: bool, shown: Any | None = None) -> _Place:
+        """The place of a member of the container `obj` that stands here, or of the one it shows by a link."""
         key = f"{self.key}.{path.rstrip('.')}"
         trail = (*self.trail, self.name_of(obj))
-        return _Place(self.root, self.sub + path, key, self.visible and visible, trail)
+        containers = self.containers if shown is None else (*self.containers, _identity(shown))
+        return _Place(self.root, self.sub + path, key, self.visible and visible, trail, containers=containers)
 
 
 @dataclass
@@ -108,6 +110,8 @@ class _Walk:
             self._visit_elements(place, obj, array, depth)
         elif target is None:
             self.give_up(place, obj, _why_link_is_missing(obj))
+        elif _identity(target) in place.containers:
+            self.give_up(place, obj, f"it leads back to {target.Label!r}, which it lies in")
         elif is_placed_group(target) or is_plain_group(target):
             self._visit_members(place, obj, target, depth)
         else:
@@ -134,7 +138,7 @@ class _Walk:
             if is_link(obj) and is_plain_group(target):
                 state = obj.isElementVisible(path[:-1])
                 visible = visible if state < 0 else bool(state)
-            self.visit(place.inside(obj, path, visible), depth + 1)
+            self.visit(place.inside(obj, path, visible, target), depth + 1)
 
     def _emit(self, place: _Place, obj: Any, target: Any) -> None:
         name = place.name_of(obj)
@@ -173,6 +177,10 @@ class _Walk:
                     trail=place.trail,
                 )
             )
+
+
+def _identity(obj: Any) -> tuple[str, str]:
+    return obj.Document.Name, obj.Name
 
 
 def _array_in_chain(obj: Any) -> Any | None:
