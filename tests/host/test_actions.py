@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import FreeCAD as App
+import numpy as np
 import pytest
 
 from movement_core.errors import InputError
@@ -196,3 +197,45 @@ def test_a_tag_on_a_container_is_not_passed_over_in_silence(doc):
     doc.recompute()
     (error,) = check_document(doc)["errors"]
     assert "'Carcase'" in error["message"] and "tag the parts inside" in error["message"]
+
+
+def test_tag_takes_one_object_and_points_in_any_shape(piece):
+    silent = piece.getObjectsByLabel("Silent")[0]
+    tag(silent, species="white oak", pith=np.array([0.0, -60.0]), points=[(-20, 5), (0, 8), (20, 5)])
+    assert list(silent.HeartsidePith) == [0, -60]
+    assert list(silent.HeartsideRingPoints) == [-20, 5, 0, 8, 20, 5]
+    tag((obj for obj in [silent]), points=np.array([[-20, 5], [0, 9], [20, 5]]), grain=App.Vector(1, 0, 0))
+    assert list(silent.HeartsideRingPoints) == [-20, 5, 0, 9, 20, 5]
+    tag(silent, built=np.float64(9.0), rings=np.array(30.0))
+    assert silent.HeartsideBuilt == 9 and silent.HeartsideRingAngle.Value == 30
+    untag(silent)
+    assert not [name for name in silent.PropertiesList if name.startswith("Heartside")]
+
+
+@pytest.mark.parametrize("nothing", [None, "Silent", b"Silent", 7, [None], ["Silent"], [[]]])
+def test_what_is_no_object_is_refused_in_words(piece, nothing):
+    for action in (lambda: tag(nothing, built=9), lambda: untag(nothing)):
+        with pytest.raises(InputError, match="no part"):
+            action()
+
+
+def test_a_deleted_object_and_one_of_another_document_are_refused(piece):
+    shelf, silent = piece.getObjectsByLabel("Shelf")[0], piece.getObjectsByLabel("Silent")[0]
+    other = App.newDocument("other", hidden=True)
+    try:
+        with pytest.raises(InputError, match="another document"):
+            tag([shelf, board(other)], built=8)
+    finally:
+        App.closeDocument(other.Name)
+    piece.removeObject(silent.Name)
+    with pytest.raises(InputError, match="no part"):
+        tag([shelf, silent], built=8)
+    assert shelf.HeartsideBuilt == 9, "nothing is changed"
+
+
+@pytest.mark.parametrize("pith", [[0], ["left"], [[0, 1], [2]], {"x": 1}, [None, 2], np.zeros((2, 2))])
+def test_points_that_are_none_are_refused_in_words(piece, pith):
+    silent = piece.getObjectsByLabel("Silent")[0]
+    with pytest.raises(InputError, match="pith"):
+        tag(silent, pith=pith)
+    assert "HeartsidePith" not in silent.PropertiesList

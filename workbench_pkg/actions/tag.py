@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import reprlib
 from collections.abc import Iterable, Mapping
 from typing import Any
 
@@ -26,36 +27,64 @@ _NUMBERS = {  # word → field of Tags
 }
 
 
-def tag(objects: Iterable[Any], element: int | None = None, **facts: object) -> None:
+def tag(objects: Any, element: int | None = None, **facts: object) -> None:
     """Set facts on objects of one document.
 
     Parameters
     ----------
-    objects : document objects; for a link the instance is tagged, not what it links to.
+    objects : a document object or several; for a link the instance is tagged, not what it links to.
     element : number of the element (from 0) where the objects are link arrays without objects for elements.
-    facts : by the words of a tag: ``tag([top], species="white oak", grain="x", built=9)``. None takes a fact away.
+    facts : by the words of a tag: ``tag(top, species="white oak", grain="x", built=9)``. None takes a fact away.
 
     Raises
     ------
     InputError : no object, an unknown word, or a value that cannot be used; then nothing is changed.
     """
-    chosen = list(objects)
-    if not chosen:
-        raise InputError("no part is chosen", where="tag", todo="select one or more parts first")
+    chosen = _chosen(objects, "tag")
     properties = properties_from_words(facts)
     with one_step(chosen[0].Document, "Heartside: tag"):
         for obj in chosen:
             write_tags(obj, properties, element)
 
 
-def untag(objects: Iterable[Any], element: int | None = None) -> None:
-    """Take all typed facts off objects of one document; text in labels is the user's and stays."""
-    chosen = list(objects)
-    if not chosen:
-        raise InputError("no part is chosen", where="untag", todo="select one or more parts first")
+def untag(objects: Any, element: int | None = None) -> None:
+    """Take all typed facts off a document object or several; text in labels is the user's and stays."""
+    chosen = _chosen(objects, "untag")
     with one_step(chosen[0].Document, "Heartside: untag"):
         for obj in chosen:
             remove_tags(obj, element)
+
+
+def _chosen(objects: Any, where: str) -> list[Any]:
+    """The objects as a list; InputError for what is none, and for objects of several documents."""
+    allowed = "a document object, or several of one document"
+    if _is_object(objects):
+        return [objects]
+    if objects is None or isinstance(objects, (str, bytes)) or not isinstance(objects, Iterable):
+        raise InputError(
+            f"{reprlib.repr(objects)} is no part", where=where, allowed=allowed, todo="give the object itself"
+        )
+    chosen = list(objects)
+    if not chosen:
+        raise InputError("no part is chosen", where=where, todo="select one or more parts first")
+    for obj in chosen:
+        if not _is_object(obj):
+            raise InputError(
+                f"{reprlib.repr(obj)} is no part",
+                where=where,
+                allowed=allowed,
+                todo="give the objects themselves",
+            )
+        if obj.Document != chosen[0].Document:
+            raise InputError(f"{obj.Label!r} is of another document", where=where, allowed=allowed)
+    return chosen
+
+
+def _is_object(thing: Any) -> bool:
+    try:
+        return hasattr(thing, "PropertiesList") and hasattr(thing, "Document")
+    except ReferenceError:  # it has been deleted
+        return False
 
 
 def properties_from_words(facts: Mapping[str, object]) -> dict[str, object]:
@@ -70,10 +99,16 @@ def properties_from_words(facts: Mapping[str, object]) -> dict[str, object]:
     return {_PROPERTIES[word]: _value(word, value, said.get(word, ""), tags) for word, value in facts.items()}
 
 
-def _text(value: object) -> str:
-    if isinstance(value, (tuple, list)):
-        return " ".join(repr(float(v)) for v in value)
-    return str(value)
+def _text(value: Any) -> str:
+    """A value as the text of a tag: numbers, however nested, one after the other."""
+    if isinstance(value, str):
+        return value
+    try:
+        rows = [np.ravel(np.asarray(row if np.isscalar(row) else list(row), dtype=float)) for row in value]
+        numbers = np.concatenate(rows)
+    except (TypeError, ValueError):
+        return str(value)  # a number, or what is refused where it is read, with the word it was given for
+    return " ".join(repr(float(v)) for v in numbers)
 
 
 def _value(word: str, given: object, text: str, tags: Tags) -> object:
