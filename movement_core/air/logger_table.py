@@ -136,7 +136,8 @@ def find_layout(
             break
     delimiter, first = _first_reading(head, name)
     cells = [cell.strip() for cell in cells_of(head[first], delimiter)]
-    heading_line, heading = _heading(head, first, delimiter)
+    named = {given.strip().lower() for given in (columns or {}).values() if isinstance(given, str)}
+    heading_line, heading = _heading(head, first, delimiter, named)
     chosen = _choose_columns(cells, heading, columns, name, first + 1)
     if len(heading) >= 3 and len(cells) > len(heading) and delimiter == "," and all(heading):
         extra = [cell for cell in cells[len(heading) :] if cell]
@@ -195,13 +196,14 @@ def _is_reading(line: str, delimiter: str) -> bool:
     return any(dates) and sum(numbers) >= 2
 
 
-def _heading(head: list[str], first: int, delimiter: str) -> tuple[int, list[str]]:
+def _heading(head: list[str], first: int, delimiter: str, named: set[str]) -> tuple[int, list[str]]:
     """(1-based line, cells in lower case) of the last line before the readings that names temperature or
-    humidity.
+    humidity, or has all the headings that were named.
     """
     for index in range(first - 1, -1, -1):
         cells = [cell.strip().lower() for cell in cells_of(head[index], delimiter)]
-        if len(cells) >= 2 and any(_means(cell, "temperature") or _means(cell, "humidity") for cell in cells):
+        speaks = any(_means(cell, "temperature") or _means(cell, "humidity") for cell in cells)
+        if len(cells) >= 2 and (speaks or (named and named <= set(cells))):
             return index + 1, cells
     return 0, []
 

@@ -332,3 +332,11 @@ def test_what_was_written_is_read(form: str, count: int, minutes: int, start: da
     assert record.seconds.size == count
     assert record.seconds[0] == (start - datetime.datetime(1970, 1, 1)).total_seconds()
     assert np.all(np.diff(record.seconds) == 60 * minutes)
+
+
+def test_a_heading_is_found_by_the_names_given_for_its_columns() -> None:
+    text = "when,first,second\n" + "\n".join(f"2025-01-{d:02d} 12:00,{d},40" for d in range(13, 25))
+    record = read_logger(text, temperature_unit="C", columns={"temperature": "First", "humidity": "second"})
+    assert record.temperature_c.tolist() == list(range(13, 25))
+    with pytest.raises(InputError, match="'third'"):
+        read_logger(text, temperature_unit="C", columns={"temperature": "third", "humidity": "second"})
