@@ -6,9 +6,12 @@ import sys
 
 
 def main(arguments: list[str] | None = None) -> int:
-    from workbench_pkg.batch.cli import run
+    try:
+        from workbench_pkg.batch.cli import run
 
-    return run(sys.argv[1:] if arguments is None else arguments)
+        return run(sys.argv[1:] if arguments is None else arguments)
+    except KeyboardInterrupt:  # so early that the command line was not even there
+        return 130
 
 
 if __name__ == "__main__":

@@ -211,7 +211,18 @@ def _start(
     except subprocess.TimeoutExpired:
         process.kill()
         return process.wait()
-    except KeyboardInterrupt:
-        process.terminate()
-        process.wait()
+    except BaseException:
+        _stop(process)
         raise
+
+
+def _stop(process: subprocess.Popen[bytes], patience_s: float = 10.0) -> None:
+    """End the host: it may clear up, and is killed where it does not, or where we are stopped once more."""
+    process.terminate()
+    try:
+        process.wait(patience_s)
+    except subprocess.TimeoutExpired:
+        pass
+    finally:
+        process.kill()
+        process.wait()

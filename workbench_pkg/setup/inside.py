@@ -10,9 +10,10 @@ from __future__ import annotations
 import json
 import os
 import runpy
+import signal
 import sys
 import traceback
-from typing import Any, TextIO
+from typing import Any, NoReturn, TextIO
 
 
 def stream(descriptor: int | None, kept: int) -> TextIO:
@@ -22,10 +23,17 @@ def stream(descriptor: int | None, kept: int) -> TextIO:
     )
 
 
+def _stopped(*_: object) -> NoReturn:
+    raise KeyboardInterrupt
+
+
 def main(task: dict[str, Any]) -> int:
     """Run the task; 0, the code of sys.exit, or 1 for an exception."""
     target = task["script"] or task["module"]
     sys.argv = [target, *task["arguments"]]
+    signal.signal(signal.SIGTERM, _stopped)  # so that half-written files are cleared away
+    if signal.getsignal(signal.SIGINT) is not signal.SIG_IGN:
+        signal.signal(signal.SIGINT, _stopped)
     for folder in reversed(task["python_paths"]):
         if folder not in sys.path:
             sys.path.insert(0, folder)
