@@ -79,15 +79,24 @@ def check_file(path: str | os.PathLike[str], limits: Limits = LIMITS) -> str:
     return kind
 
 
+def name_shown(path: str | os.PathLike[str]) -> str:
+    """A path fit to be shown: bytes of its name that are no letters as codes. Equal to it where there are none."""
+    return os.fspath(path).encode("utf-8", "surrogateescape").decode("utf-8", "backslashreplace")
+
+
 def _kind_of(file: Path, limits: Limits) -> str:
-    where = str(file)
+    where = name_shown(file)
+    if where != str(file):  # the host takes names as UTF-8 and would look for another file
+        raise FileError("its name holds bytes that are no letters", where=where, todo="rename the file")
     try:
         facts = os.stat(file)
     except FileNotFoundError:
         raise FileError("there is no such file", where=where, todo="check the name and the folder") from None
     except (OSError, ValueError) as error:
         reason = error.strerror if isinstance(error, OSError) else str(error)
-        raise FileError(f"it cannot be looked at ({reason})", where=where) from None
+        raise FileError(
+            f"it cannot be looked at ({reason})", where=where, todo="check the name and the folder"
+        ) from None
     if not stat.S_ISREG(facts.st_mode):
         what = "a folder" if stat.S_ISDIR(facts.st_mode) else "not an ordinary file"
         raise FileError(f"it is {what}", where=where, allowed=ALLOWED)

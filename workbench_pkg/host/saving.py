@@ -18,7 +18,7 @@ from typing import Any
 from xml.sax.saxutils import escape, unescape
 
 from movement_core.errors import FileError
-from workbench_pkg.host.guard import check_file
+from workbench_pkg.host.guard import check_file, name_shown
 from workbench_pkg.host.looks import complete_window_half, window_half
 
 _GUI_HALF = "GuiDocument.xml"
@@ -113,11 +113,23 @@ def _window_half(text: str | None, doc: Any) -> str:
 
 def check_target(target: Path, sources: Sequence[str | os.PathLike[str] | None], replace: bool) -> None:
     """FileError where a document must not be written: over what was read, or over a file that exists."""
-    where = str(target)
+    where = name_shown(target)
+    if where != str(target):
+        raise FileError("its name holds bytes that are no letters", where=where, todo="name it otherwise")
     if target.suffix.lower() != ".fcstd":
         raise FileError("the name of a document ends in .FCStd", where=where, todo="give it that ending")
     if not target.parent.is_dir():
         raise FileError("its folder does not exist", where=where, todo="make the folder first")
+    try:
+        target.resolve().stat()
+    except FileNotFoundError:
+        pass
+    except (OSError, RuntimeError):  # a RuntimeError up to Python 3.12
+        raise FileError(
+            "it is a link that leads round in a circle, or through what is no folder",
+            where=where,
+            todo="name a new file",
+        ) from None
     for source in sources:
         if source is None:
             continue
