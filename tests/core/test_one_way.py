@@ -48,7 +48,9 @@ BEFORE_SET_UP = {
     "workbench_pkg.__main__",
     "workbench_pkg.setup",
     "workbench_pkg.batch.cli",
+    "workbench_pkg.batch.output",
     "workbench_pkg.batch.words",
+    "workbench_pkg.demo.faults",
 }
 """Modules that run before numpy is known to be there: standard library and one another, nothing else."""
 

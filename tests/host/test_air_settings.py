@@ -11,7 +11,12 @@ from movement_core import Year
 from movement_core.air.daily import DailyAir
 from movement_core.errors import FileError, InputError, UnknownName
 from tests.host.test_command_line import GOOD, heartside, save
-from workbench_pkg.actions.settings import DEFAULT_YEAR, air_from_text, settings_from_texts
+from workbench_pkg.actions.settings import (
+    DEFAULT_YEAR,
+    LoggerAnswers,
+    air_from_text,
+    settings_from_texts,
+)
 
 
 def logged(order="%d/%m/%Y", days=366, start=datetime.date(2025, 1, 1)):
@@ -91,3 +96,69 @@ def test_the_command_line_takes_a_logger_and_rooms(tmp_path):
     assert run.returncode == 0 and "humidified to 40 %" in run.stdout
     run = heartside("check", path, "--year", "Oslo", "--heating", "68")
     assert run.returncode == 2 and "°F" in run.stdout
+
+
+def bare_log(tmp_path, months=12):
+    """A logger's file that names neither columns nor units nor the order of its dates."""
+    start = datetime.date(2025, 1, 1)
+    lines = ["when,first,second"]
+    for i in range(30 * months + 5):
+        date = start + datetime.timedelta(days=i)
+        lines += [
+            f"{date:%Y-%m-%d} {hour:02d}:00,{68 + hour % 3}.5,{40 + i // 30}" for hour in range(0, 24, 2)
+        ]
+    file = tmp_path / "bare.csv"
+    file.write_text("\n".join(lines))
+    return file
+
+
+def test_what_a_logger_leaves_open_is_asked_in_options_and_answered_by_them(tmp_path):
+    model = save(tmp_path, "m.FCStd", GOOD)
+    file = bare_log(tmp_path, months=6)
+    asked = [
+        ("--columns temperature=NUMBER", ["--columns", "temperature=2,humidity=3"]),
+        ("--temperature-unit F", ["--temperature-unit", "f"]),
+        ("--complete-with AIR", ["--complete-with", "Oslo", "--heating", "21"]),
+    ]
+    answers = []
+    for question, answer in asked:
+        run = heartside("check", model, "--year", file, *answers)
+        assert run.returncode == 2 and question in run.stdout, run.stdout
+        assert not any(word in run.stdout for word in ("temperature_unit", "complete_with", "columns={"))
+        answers += answer
+    run = heartside("check", model, "--year", file, *answers)
+    assert run.returncode == 0 and "taken from indoors in Oslo" in " ".join(run.stdout.split()), run.stdout
+    by_heading = ["temperature=First,humidity=second" if "=" in answer else answer for answer in answers]
+    assert heartside("check", model, "--year", file, *by_heading).stdout == run.stdout
+
+
+def test_the_order_of_dates_is_asked_in_an_option(tmp_path):
+    file = tmp_path / "open.csv"
+    rows = [f"0{m}/0{d}/2025 12:00,20.0,40.0" for m in (1, 2) for d in (1, 2, 3)]
+    file.write_text("date,temperature C,rh %\n" + "\n".join(rows))
+    run = heartside("stock", "white oak", "--thickness", 27, "--reading", 8, "--year", file)
+    assert run.returncode == 2 and "--date-order dmy" in run.stdout and "date_order" not in run.stdout
+
+
+@pytest.mark.parametrize("columns", ["temp=2", "temperature", "temperature=", ""])
+def test_columns_that_are_none(columns):
+    run = heartside("check", "m.FCStd", "--columns", columns)
+    assert run.returncode == 2 and "temperature=3,humidity=4" in run.stderr
+
+
+def test_what_is_said_of_nothing_is_refused(tmp_path):
+    months = tmp_path / "months.csv"
+    months.write_text("temperature_c,rh_percent\n" + "20,40\n" * 12)
+    log = tmp_path / "log.csv"
+    log.write_text(logged())
+    rooms = {"heating_c": 20.0}
+    for year, more in ((None, rooms), ("museum", rooms), (str(months), rooms), (str(log), rooms)):
+        with pytest.raises(InputError, match="place"):
+            settings_from_texts(year, rooms=more)
+    for year in (None, "museum", "Oslo", str(months)):
+        with pytest.raises(InputError, match="no logger"):
+            settings_from_texts(year, answers=LoggerAnswers(temperature_unit="C"))
+    settings = settings_from_texts(
+        "museum", shop=str(log), built_on="2026-02-01", answers=LoggerAnswers(date_order="dmy")
+    )
+    assert settings.shop is not None

@@ -24,6 +24,23 @@ FILES = (".csv", ".txt", ".tsv", ".log")
 
 
 @dataclass(frozen=True)
+class LoggerAnswers:
+    """What a logger's file may leave open.
+
+    Attributes
+    ----------
+    date_order : "ymd", "dmy" or "mdy". temperature_unit : "C" or "F".
+    columns : number (1 = first) or heading of "date", "time", "temperature", "humidity".
+    complete_with : name of the air of months with too few logged days: a year, a place, or a file.
+    """
+
+    date_order: str | None = None
+    temperature_unit: str | None = None
+    columns: Mapping[str, int | str] | None = None
+    complete_with: str | None = None
+
+
+@dataclass(frozen=True)
 class Settings:
     """``today_mc`` None: the wood is taken to be in step with the air on that day.
 
@@ -45,7 +62,7 @@ def settings_from_texts(
     shop: str | None = None,
     built_on: str | None = None,
     rooms: Mapping[str, float] | None = None,
-    date_order: str | None = None,
+    answers: LoggerAnswers | None = None,
 ) -> Settings:
     """Settings from what was typed; what is None or empty is the usual year, this day, no meter, no shop.
 
@@ -54,10 +71,27 @@ def settings_from_texts(
     year, shop : the name of one of our years or places, or the path of a file of twelve months or of a logger.
     today, built_on : YYYY-MM-DD; the shop needs the day the piece was built, and the other way round.
     rooms : how the rooms of a place are kept, by the names of ``Rooms``; the usual where not said.
-    date_order : "ymd", "dmy" or "mdy" where a logger's file leaves it open.
+    answers : what the files of loggers leave open.
+
+    Raises
+    ------
+    InputError : what was said belongs to nothing: rooms without a place, answers without a logger's file.
     """
     told: list[str] = []
-    air = air_from_text(year, rooms, date_order, told) if year else find_year(DEFAULT_YEAR)
+    answers = answers or LoggerAnswers()
+    if answers != LoggerAnswers() and not any(_may_be_a_logger(name) for name in (year, shop)):
+        raise InputError(
+            "columns, units and the order of dates are said of no logger's file",
+            where="year",
+            todo="name the logger's file with --year, or leave them out",
+        )
+    if rooms and not year:
+        raise InputError(
+            f"the rooms ({_listed(rooms)}) belong to no place",
+            where="year",
+            todo="name a place with --year, such as --year Oslo, or leave them out",
+        )
+    air = air_from_text(year, rooms, answers, told) if year else find_year(DEFAULT_YEAR)
     if bool(shop) != bool(built_on):
         raise InputError(
             "the shop's air and the day the piece was built belong together",
@@ -66,8 +100,23 @@ def settings_from_texts(
         )
     bench = None
     if shop and built_on:
-        bench = Shop(air_from_text(shop, None, date_order, told), _date(built_on))
+        bench = Shop(air_from_text(shop, None, answers, told), _date(built_on))
     return Settings(air, _date(today) if today else datetime.date.today(), today_mc, bench, tuple(told))
+
+
+def _may_be_a_logger(name: str | None) -> bool:
+    """Whether a text names a file that is no table of months; one that cannot be read is complained of later."""
+    if not name or Path(name).suffix.lower() not in FILES:
+        return False
+    try:
+        with open(name, "rb") as stream:
+            return not is_months_table(stream.read(4096).decode("utf-8", "replace"))
+    except OSError:
+        return True
+
+
+def _listed(rooms: Mapping[str, float]) -> str:
+    return ", ".join(f"{name.rpartition('_')[0]} {value:g}" for name, value in rooms.items())
 
 
 def _date(text: str) -> datetime.date:
@@ -80,16 +129,17 @@ def _date(text: str) -> datetime.date:
 def air_from_text(
     text: str,
     rooms: Mapping[str, float] | None = None,
-    date_order: str | None = None,
+    answers: LoggerAnswers | None = None,
     told: list[str] | None = None,
 ) -> Air:
     """The air that a text names: one of our years, a place (indoors), a file of months, a logger's file.
 
-    ``told`` collects what the reading of a logger's file had to repair.
+    ``rooms`` belong to the place, or to the place that completes a logger's file. ``told`` collects what the
+    reading of a logger's file had to repair.
     """
     path = Path(text)
     if path.suffix.lower() in FILES:
-        return _air_from_file(path, date_order, told)
+        return _air_from_file(path, rooms, answers or LoggerAnswers(), told)
     try:
         year = find_year(text)
     except UnknownName as no_year:
@@ -113,18 +163,35 @@ def air_from_text(
     return year
 
 
-def _air_from_file(path: Path, date_order: str | None, told: list[str] | None) -> Air:
+def _air_from_file(
+    path: Path, rooms: Mapping[str, float] | None, answers: LoggerAnswers, told: list[str] | None
+) -> Air:
     try:
         data = path.read_bytes()
-    except OSError as error:
+    except (OSError, ValueError) as error:
+        reason = error.strerror if isinstance(error, OSError) else str(error)
         raise FileError(
-            f"the file of the year cannot be read ({error.strerror})", where=str(path), todo="check the name"
+            f"the file of the year cannot be read ({reason})", where=str(path), todo="check the name"
         ) from None
     head = data[:4096].decode("utf-8", "replace")
-    if is_months_table(head):
+    months = is_months_table(head)
+    if rooms and (months or not answers.complete_with):
+        raise InputError(
+            f"the file is the air of rooms already, and {_listed(rooms)} is said of them",
+            where=str(path),
+            todo="say how rooms are kept only with a place",
+        )
+    if months:
         return year_from_table(data.decode("utf-8", "replace"), path.name)
-    record = read_logger(data, name=path.name, date_order=date_order)
+    record = read_logger(
+        data,
+        name=path.name,
+        date_order=answers.date_order,
+        temperature_unit=answers.temperature_unit,
+        columns=answers.columns,
+    )
     days = logged_days(record)
     if told is not None:
         told += [f"{path.name}: {finding}" for finding in days.findings]
-    return logged_year(days)
+    other = air_from_text(answers.complete_with, rooms, None, told) if answers.complete_with else None
+    return logged_year(days, complete_with=other)

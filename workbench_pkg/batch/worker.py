@@ -8,7 +8,7 @@ import traceback
 from pathlib import Path
 from typing import Any
 
-from movement_core.errors import HeartsideError
+from workbench_pkg.batch.wording import told
 
 
 def carry_out(job: dict[str, Any]) -> dict[str, Any]:
@@ -18,16 +18,23 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
     except Exception as error:  # the host's own errors have no common base, and no file may stop the others
         if job.get("debug"):
             traceback.print_exc()
-        told = f"the CAD host could not do it: {type(error).__name__}: {error}"
-        message = str(error) if isinstance(error, HeartsideError) else told
-    shown = job.get("shown", "")
-    if shown and not message.startswith(shown):
-        message = f"{shown}: {message}"
-    return {"errors": [{"message": message, "part": ""}]}
+        # Where tags are missing, a table that could not be read may be why.
+        more = _table_errors(job) if job["command"] in ("arrange", "hold") else []
+        return {"errors": [{"message": told(error, job), "part": ""}, *more]}
+
+
+def read_job(text: str) -> dict[str, Any]:
+    """A job from its JSON. Bytes that the caller could not read as letters are read here, in UTF-8."""
+    job = json.loads(text)
+    return {key: _decoded(value) if isinstance(value, str) else value for key, value in job.items()}
+
+
+def _decoded(text: str) -> str:
+    return text.encode("utf-8", "surrogateescape").decode("utf-8", "surrogateescape")
 
 
 def _settings(job: dict[str, Any]) -> Any:
-    from workbench_pkg.actions.settings import settings_from_texts
+    from workbench_pkg.actions.settings import LoggerAnswers, settings_from_texts
 
     return settings_from_texts(
         job["year"],
@@ -36,8 +43,20 @@ def _settings(job: dict[str, Any]) -> Any:
         shop=job["shop"],
         built_on=job["built_on"],
         rooms=job["rooms"],
-        date_order=job["date_order"],
+        answers=LoggerAnswers(
+            job["date_order"], job["temperature_unit"], job["columns"], job["complete_with"]
+        ),
     )
+
+
+def _table_errors(job: dict[str, Any]) -> list[dict[str, str]]:
+    """What cannot be read in the tags beside a model."""
+    from workbench_pkg.actions.check import table_beside
+
+    return [
+        {"message": f"{job['shown']}: {problem}", "part": ""}
+        for problem in table_beside(Path(job["file"]))[1]
+    ]
 
 
 def _check(job: dict[str, Any]) -> dict[str, Any]:
@@ -66,7 +85,8 @@ def _arrange(job: dict[str, Any]) -> dict[str, Any]:
     studies = arrange_file(
         Path(job["file"]), _settings(job), job["board"], may_turn=job["turn"], may_reorder=job["reorder"]
     )
-    return {"studies": studies, "text": "\n\n".join(study_text(study) for study in studies)}
+    text = "\n\n".join(study_text(study) for study in studies)
+    return {"studies": studies, "text": text, "errors": _table_errors(job)}
 
 
 def _hold(job: dict[str, Any]) -> dict[str, Any]:
@@ -75,7 +95,7 @@ def _hold(job: dict[str, Any]) -> dict[str, Any]:
 
     wish = HoldWish(job["top"], job["flatness"], tuple(job["kinds"]), job["fixed"])
     tops = hold_file(Path(job["file"]), _settings(job), wish)
-    return {"tops": tops, "text": holding_text(tops)}
+    return {"tops": tops, "text": holding_text(tops), "errors": _table_errors(job)}
 
 
 def _demo(job: dict[str, Any]) -> dict[str, Any]:
@@ -134,4 +154,4 @@ JOBS = {
 }
 
 if __name__ == "__main__":
-    json.dump(carry_out(json.loads(sys.argv[1])), sys.stdout, ensure_ascii=False)
+    json.dump(carry_out(read_job(sys.argv[1])), sys.stdout)
