@@ -15,9 +15,11 @@ import io
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from typing import Any
 
 from movement_core.errors import InputError
 from movement_core.piece.tags import (
+    AXES,
     PROPERTY_WORDS,
     WORDS,
     TagProblem,
@@ -204,3 +206,19 @@ def turned(tags: Tags, turn: Sequence[Sequence[float]], of: str) -> Tags:
         grain_slope=None if tags.grain_slope is None else sign * tags.grain_slope,
         said={word: f"{place} of {of}" for word, place in tags.said.items()},
     )
+
+
+def values_by_word(tags: Tags) -> dict[str, object]:
+    """What tags say, by word, as the typed properties would hold it: for showing beside them."""
+    values: dict[str, object] = {}
+    for word, place in tags.said.items():
+        if place.endswith("word 'built'"):
+            continue
+        value: Any = tags.fitted_mc if word == "built" else getattr(tags, WORDS[word][0])
+        if word == "species" and tags.species is not None:
+            value = tags.species.name
+        elif word in ("grain", "show", "heart") and not isinstance(value, str):
+            axis = next((name for name, vector in AXES.items() if vector == value), None)
+            value = axis or ",".join(f"{v:g}" for v in value)
+        values[word] = value
+    return values

@@ -13,6 +13,7 @@ from movement_core.piece.tag_sources import (
     tags_from_table,
     tags_from_text,
     turned,
+    values_by_word,
     without_tag,
 )
 from movement_core.piece.tags import PROPERTY_WORDS, WORDS
@@ -163,3 +164,15 @@ def test_tags_of_another_object_turn_with_its_axes_and_flip_in_a_mirror():
 def test_a_row_longer_than_the_heading_is_not_read_by_halves():
     tags, problems = tags_from_table("part,species,built\nA,ash white,9,5\nB,,8", "t.csv")
     assert set(tags) == {"B"} and "line 2" in problems[0].message and "point" in problems[0].message
+
+
+def test_what_a_label_says_can_be_shown_beside_properties():
+    tags = tags_from_text("p", "wood{white oak; grain -x; heart show; pith 0 80; rings 10; built 9}", "label")
+    assert values_by_word(tags) == {
+        "species": "White oak, commercial",
+        "grain": "-x",
+        "heart": "show",
+        "pith": (0, 80),
+        "rings": 10,
+        "built": 9,
+    }

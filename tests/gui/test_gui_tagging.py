@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import json
+
 import FreeCADGui
 import pytest
 from PySide import QtGui
@@ -279,3 +281,31 @@ def test_escape_closes_without_a_trace(piece, doc, pump):
     pump(0.3)
     assert not FreeCADGui.Control.activeDialog()
     assert differences(before, property_dump(doc)) == []
+
+
+def test_what_a_label_says_is_shown_and_not_written(piece, doc, pump):
+    piece[0].Label = "Board 1 wood{white oak; grain x; cut quarter; built 8}"
+    before, steps = property_dump(doc), doc.UndoCount
+    open_panel(pump, piece[0])
+    assert bench.widget("HeartsideCut", QtWidgets.QComboBox).currentText().startswith("quarter")
+    assert bench.widget("HeartsideBuilt", QtWidgets.QAbstractSpinBox).value() == 8
+    bench.press("OK")
+    assert doc.UndoCount == steps and differences(before, property_dump(doc)) == []
+
+
+def test_elements_of_a_link_array_are_tagged_in_one_step(piece, doc, pump):
+    array = doc.addObject("App::Link", "Slats")
+    array.LinkedObject = piece[0]
+    array.ShowElement = False
+    array.ElementCount = 3
+    doc.recompute()
+    steps = doc.UndoCount
+    open_panel(pump, array)
+    choose("HeartsideCut", "rift")
+    bench.press("OK")
+    pump(0.2)
+    assert doc.UndoCount == steps + 1
+    said = [facts["HeartsideCut"] for facts in json.loads(array.HeartsideElements).values()]
+    assert said == ["rift"] * 3
+    doc.undo()
+    assert "HeartsideElements" not in array.PropertiesList

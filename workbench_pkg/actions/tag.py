@@ -32,42 +32,43 @@ def tag(objects: Any, element: int | None = None, **facts: object) -> None:
 
     Parameters
     ----------
-    objects : a document object or several; for a link the instance is tagged, not what it links to.
-    element : number of the element (from 0) where the objects are link arrays without objects for elements.
+    objects : a document object or several; for a link the instance is tagged, not what it links to. A pair
+        ``(array, number)`` stands for one element (from 0) of a link array without objects for its elements.
+    element : the number for all the objects, where they are such arrays.
     facts : by the words of a tag: ``tag(top, species="white oak", grain="x", built=9)``. None takes a fact away.
 
     Raises
     ------
     InputError : no object, an unknown word, or a value that cannot be used; then nothing is changed.
     """
-    chosen = _chosen(objects, "tag")
+    chosen = _chosen(objects, element, "tag")
     properties = properties_from_words(facts)
-    with one_step(chosen[0].Document, "Heartside: tag"):
-        for obj in chosen:
-            write_tags(obj, properties, element)
+    with one_step(chosen[0][0].Document, "Heartside: tag"):
+        for obj, number in chosen:
+            write_tags(obj, properties, number)
 
 
 def untag(objects: Any, element: int | None = None) -> None:
     """Take all typed facts off a document object or several; text in labels is the user's and stays."""
-    chosen = _chosen(objects, "untag")
-    with one_step(chosen[0].Document, "Heartside: untag"):
-        for obj in chosen:
-            remove_tags(obj, element)
+    chosen = _chosen(objects, element, "untag")
+    with one_step(chosen[0][0].Document, "Heartside: untag"):
+        for obj, number in chosen:
+            remove_tags(obj, number)
 
 
-def _chosen(objects: Any, where: str) -> list[Any]:
-    """The objects as a list; InputError for what is none, and for objects of several documents."""
+def _chosen(objects: Any, element: int | None, where: str) -> list[tuple[Any, int | None]]:
+    """The objects with their element numbers; InputError for what is none, and for objects of several documents."""
     allowed = "a document object, or several of one document"
     if _is_object(objects):
-        return [objects]
+        return [(objects, element)]
     if objects is None or isinstance(objects, (str, bytes)) or not isinstance(objects, Iterable):
         raise InputError(
             f"{reprlib.repr(objects)} is no part", where=where, allowed=allowed, todo="give the object itself"
         )
-    chosen = list(objects)
-    if not chosen:
-        raise InputError("no part is chosen", where=where, todo="select one or more parts first")
-    for obj in chosen:
+    chosen: list[tuple[Any, int | None]] = []
+    for one in objects:
+        pair = isinstance(one, tuple) and len(one) == 2 and isinstance(one[1], int)
+        obj, number = one if pair else (one, element)
         if not _is_object(obj):
             raise InputError(
                 f"{reprlib.repr(obj)} is no part",
@@ -75,8 +76,11 @@ def _chosen(objects: Any, where: str) -> list[Any]:
                 allowed=allowed,
                 todo="give the objects themselves",
             )
-        if obj.Document != chosen[0].Document:
+        if chosen and obj.Document != chosen[0][0].Document:
             raise InputError(f"{obj.Label!r} is of another document", where=where, allowed=allowed)
+        chosen.append((obj, number))
+    if not chosen:
+        raise InputError("no part is chosen", where=where, todo="select one or more parts first")
     return chosen
 
 

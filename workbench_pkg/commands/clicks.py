@@ -81,9 +81,7 @@ class Untag(_Command):
                 translate("Heartside", "No board is selected"),
                 todo=translate("Heartside", "click boards in the view or the tree, then try again"),
             )
-        for element, objects in chosen.targets().items():
-            where = [] if element is None else [f"element={element}"]
-            recorded.run("tag", "untag", recorded.objects(objects), *where)
+        recorded.run("tag", "untag", recorded.objects(chosen.targets()))
         told(translate("Heartside", "Tags taken off {count}").format(count=len(chosen.leaves)))
 
 

@@ -8,6 +8,7 @@ from typing import Any
 import FreeCAD as App
 import FreeCADGui as Gui
 
+from movement_core.piece.tag_sources import merge, tags_from_text, values_by_word
 from movement_core.piece.tags import PROPERTY_WORDS
 from workbench_pkg.host.leaves import Leaf, read_leaves
 from workbench_pkg.host.qt import QtCore
@@ -23,21 +24,24 @@ class Chosen:
     def names(self) -> list[str]:
         return [leaf.name for leaf in self.leaves]
 
-    def targets(self) -> dict[int | None, list[Any]]:
-        """What to tag: element number of a link array (None: the object itself) → objects."""
-        found: dict[int | None, list[Any]] = {}
+    def targets(self) -> list[tuple[Any, int | None]]:
+        """What to tag: objects, with the number of the element where one of a link array is meant."""
+        found: list[tuple[Any, int | None]] = []
         for leaf in self.leaves:
-            objects = found.setdefault(leaf.element, [])
-            if leaf.owner not in objects:
-                objects.append(leaf.owner)
+            if (leaf.owner, leaf.element) not in found:
+                found.append((leaf.owner, leaf.element))
         return found
 
     def said(self) -> list[dict[str, object]]:
-        """What each board says by its properties, by word."""
-        return [
-            {PROPERTY_WORDS[n]: v for n, v in read_tags(leaf).properties.items() if n in PROPERTY_WORDS}
-            for leaf in self.leaves
-        ]
+        """What each board says by its properties, and where they are silent by its label, by word."""
+        return [_said(leaf) for leaf in self.leaves]
+
+
+def _said(leaf: Leaf) -> dict[str, object]:
+    raw = read_tags(leaf)
+    by_label = values_by_word(merge(*(tags_from_text(leaf.name, text, "label") for text in raw.texts)))
+    by_property = {PROPERTY_WORDS[n]: v for n, v in raw.properties.items() if n in PROPERTY_WORDS}
+    return by_label | by_property
 
 
 def chosen_boards(doc: Any | None = None) -> Chosen:

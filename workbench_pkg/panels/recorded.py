@@ -23,9 +23,13 @@ def document(doc: Any) -> str:
     return f"FreeCAD.getDocument({doc.Name!r})"
 
 
-def objects(objs: Iterable[Any]) -> str:
-    """Source that lists document objects."""
-    return "[" + ", ".join(f"{document(o.Document)}.getObject({o.Name!r})" for o in objs) + "]"
+def objects(targets: Iterable[tuple[Any, int | None]]) -> str:
+    """Source that lists document objects, and elements of link arrays as pairs of object and number."""
+    listed = []
+    for obj, element in targets:
+        source = f"{document(obj.Document)}.getObject({obj.Name!r})"
+        listed.append(source if element is None else f"({source}, {element})")
+    return f"[{', '.join(listed)}]"
 
 
 def facts(values: dict[str, object]) -> list[str]:

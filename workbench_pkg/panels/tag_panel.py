@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import FreeCAD as App
 import FreeCADGui as Gui
 
@@ -116,8 +114,7 @@ class TagPanel:
                 )
             facts = self.answers()
             if facts:
-                for element, objects in self.chosen.targets().items():
-                    self._write(element, objects, facts)
+                recorded.run("tag", "tag", recorded.objects(self.chosen.targets()), *recorded.facts(facts))
                 told(translate("Heartside", "{count} tagged").format(count=len(self.chosen.leaves)))
         except HeartsideError as error:
             self.trouble.setText(str(error))
@@ -132,14 +129,6 @@ class TagPanel:
         """Close; nothing was written, so nothing is left."""
         self._close()
         return True
-
-    def _write(self, element: int | None, objects: list[Any], facts: dict[str, object]) -> None:
-        where = [] if element is None else [f"element={element}"]
-        by_document: dict[str, list[Any]] = {}
-        for obj in objects:
-            by_document.setdefault(obj.Document.Name, []).append(obj)
-        for group in by_document.values():
-            recorded.run("tag", "tag", recorded.objects(group), *where, *recorded.facts(facts))
 
     def _close(self) -> None:
         self.watch.close()
