@@ -202,7 +202,7 @@ def test_moisture_dependence_moves_the_year_by_a_few_hundredths_of_its_swing() -
      lambda: march(0, 8, [Spell(1, 6, 6, 1, 1)], 2.0), lambda: Spell(0, 6, 6, 1, 1), lambda: Spell(1, 60, 6, 1, 1),
      lambda: Spell(1, 6, 6, -1, 1), lambda: march(20, 8, [Spell(1, 6, 6, 1, 1)], 2.0, cells=3),
      lambda: wet_face(ROOM, 8, face="edge"), lambda: wet_face(ROOM, -1), lambda: glue_wait(20, 0.6, 0.002, 20, 140),
-     lambda: compression_set(0.5, 3), lambda: compression_set(0.003, 3, 2), lambda: acceptance(ROOM, HOME, 50)],
+     lambda: compression_set(0.5, 3), lambda: compression_set(0.003, 3, 2), lambda: acceptance(ROOM, HOME, 130)],
 )  # fmt: skip
 def test_bad_input_is_refused(call) -> None:
     with pytest.raises(InputError):
