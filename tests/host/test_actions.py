@@ -7,8 +7,9 @@ import numpy as np
 import pytest
 
 from movement_core.errors import InputError
-from workbench_pkg.actions.annotate import annotate, label_lines, remove
+from workbench_pkg.actions.annotate import annotate, annotate_file, label_lines, remove
 from workbench_pkg.actions.check import check_document, work_out
+from workbench_pkg.actions.settings import settings_from_texts
 from workbench_pkg.actions.tag import tag, untag
 from workbench_pkg.actions.year import set_year, settings_of, year_of
 from workbench_pkg.host.marks import objects_of_kind
@@ -239,3 +240,21 @@ def test_points_that_are_none_are_refused_in_words(piece, pith):
     with pytest.raises(InputError, match="pith"):
         tag(silent, pith=pith)
     assert "HeartsidePith" not in silent.PropertiesList
+
+
+def test_an_annotated_copy_is_asked_the_same_again(doc, tmp_path):
+    one = board(doc, "Shelf")
+    tag([one], species="white oak", grain="x", pith=(0, -60), built=9)
+    doc.recompute()
+    model, copy = tmp_path / "model.FCStd", tmp_path / "copy.FCStd"
+    doc.saveAs(str(model))
+    asked = settings_from_texts("Oslo", "2026-03-15", 11.0, rooms={"heating_c": 18.0, "humidifier_rh": 40.0})
+    App.closeDocument(doc.Name)
+    entry = annotate_file(model, copy, asked)
+    again = App.openDocument(str(copy), True)
+    assert check_document(again)["parts"] == entry["parts"]
+    assert again.HeartsideStudy.HeartsideYear == "Oslo"
+    set_year(again, "museum")
+    assert "HeartsideAsked" not in again.HeartsideStudy.PropertiesList
+    assert check_document(again)["year"]["name"] == "museum"
+    App.closeDocument(again.Name)

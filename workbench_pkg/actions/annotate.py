@@ -13,6 +13,7 @@ from movement_core.sheet.label_places import label_places
 from workbench_pkg.actions.check import Answer, table_beside, work_out
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.actions.transaction import one_step
+from workbench_pkg.actions.year import keep_settings
 from workbench_pkg.host.documents import opened
 from workbench_pkg.host.saving import check_target, save_copy
 from workbench_pkg.host.units import short_length
@@ -59,6 +60,8 @@ def annotate_file(
     with opened(path) as doc:
         answer = work_out(doc, settings, table, shown or str(path), errors)
         _write(doc, answer)
+        with one_step(doc, "Heartside: keep the air"):
+            keep_settings(doc, settings)
         save_copy(doc, output, original=path, replace=force)
     return answer.entry
 

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import asdict, dataclass, field
 from pathlib import Path
+from typing import Any
 
 from movement_core import Year, find_year
 from movement_core.air.daily import DailyAir
@@ -44,7 +45,8 @@ class LoggerAnswers:
 class Settings:
     """``today_mc`` None: the wood is taken to be in step with the air on that day.
 
-    ``told``: what the reading of a logger's file had to repair or leave out, one sentence each.
+    ``told``: what the reading of a logger's file had to repair or leave out, one sentence each. ``asked``: what was
+    typed, by the names of ``settings_from_texts``, so that a document can be asked the same again.
     """
 
     year: Air = field(default_factory=lambda: find_year(DEFAULT_YEAR))
@@ -52,6 +54,7 @@ class Settings:
     today_mc: float | None = None
     shop: Shop | None = None
     told: tuple[str, ...] = ()
+    asked: Mapping[str, Any] = field(default_factory=dict)
 
 
 def settings_from_texts(
@@ -101,7 +104,23 @@ def settings_from_texts(
     bench = None
     if shop and built_on:
         bench = Shop(air_from_text(shop, None, answers, told), _date(built_on))
-    return Settings(air, _date(today) if today else datetime.date.today(), today_mc, bench, tuple(told))
+    asked = {
+        "year": year,
+        "today": today,
+        "today_mc": today_mc,
+        "shop": shop,
+        "built_on": built_on,
+        "rooms": dict(rooms or {}),
+        "answers": {name: value for name, value in asdict(answers).items() if value},
+    }
+    return Settings(
+        air,
+        _date(today) if today else datetime.date.today(),
+        today_mc,
+        bench,
+        tuple(told),
+        {name: value for name, value in asked.items() if value not in (None, "", {})},
+    )
 
 
 def _may_be_a_logger(name: str | None) -> bool:

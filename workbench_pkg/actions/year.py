@@ -4,9 +4,18 @@ from __future__ import annotations
 
 from typing import Any
 
-from workbench_pkg.actions.settings import Settings, air_from_text, settings_from_texts
+from workbench_pkg.actions.settings import LoggerAnswers, Settings, air_from_text, settings_from_texts
 from workbench_pkg.actions.transaction import one_step
-from workbench_pkg.objects.study import DATE, YEAR, ensure_study, get_text, today_moisture
+from workbench_pkg.objects.study import (
+    DATE,
+    YEAR,
+    asked_of,
+    ensure_study,
+    get_text,
+    set_asked,
+    set_today_moisture,
+    today_moisture,
+)
 
 
 def set_year(doc: Any, name: str) -> None:
@@ -17,7 +26,9 @@ def set_year(doc: Any, name: str) -> None:
     """
     air_from_text(name)
     with one_step(doc, "Heartside: set the year"):
-        ensure_study(doc).HeartsideYear = name
+        study = ensure_study(doc)
+        study.HeartsideYear = name
+        set_asked(study, {})  # rooms and answers belonged to the air before
 
 
 def year_of(doc: Any) -> str:
@@ -27,4 +38,20 @@ def year_of(doc: Any) -> str:
 
 def settings_of(doc: Any) -> Settings:
     """What the document's study asks to be worked out with; what it leaves open is the usual."""
-    return settings_from_texts(get_text(doc, YEAR) or None, get_text(doc, DATE) or None, today_moisture(doc))
+    more = asked_of(doc)
+    if "answers" in more:
+        more["answers"] = LoggerAnswers(**more["answers"])
+    year, date = get_text(doc, YEAR) or None, get_text(doc, DATE) or None
+    return settings_from_texts(year, date, today_moisture(doc), **more)
+
+
+def keep_settings(doc: Any, settings: Settings) -> None:
+    """Note in the document's study what it was asked with. The caller opens the transaction."""
+    asked = dict(settings.asked)
+    if not asked:
+        return
+    study = ensure_study(doc)
+    study.HeartsideYear = asked.pop("year", "")
+    study.HeartsideDate = asked.pop("today", "")
+    set_today_moisture(study, asked.pop("today_mc", None))
+    set_asked(study, asked)

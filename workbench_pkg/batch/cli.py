@@ -7,7 +7,6 @@ as JSON; a missing answer is the host's own failure, and is said as such.
 from __future__ import annotations
 
 import argparse
-import datetime
 import json
 import os
 import shlex
@@ -84,7 +83,7 @@ def _again(arguments: list[str]) -> str:
 def _settings(options: argparse.Namespace) -> dict[str, Any]:
     return {
         "year": options.year or None,
-        "date": getattr(options, "date", None) or datetime.date.today().isoformat(),
+        "date": getattr(options, "date", None),
         "moisture": getattr(options, "moisture", None),
         "shop": getattr(options, "shop", None),
         "built_on": getattr(options, "built_on", None),

@@ -5,10 +5,13 @@ It is a plain feature with plain properties:
 HeartsideYear           name of the year of air, or the path of a CSV file of twelve months; "" is the usual one
 HeartsideDate           day of the check, YYYY-MM-DD; "" is the day on which it is asked
 HeartsideTodayMoisture  moisture content of the wood on that day, percent; absent where nobody measured it
+HeartsideAsked          what else the air was asked with, as JSON: rooms, shop, day it was built; absent where nothing
 """
 
 from __future__ import annotations
 
+import json
+from collections.abc import Mapping
 from typing import Any
 
 import FreeCAD as App
@@ -24,7 +27,7 @@ from workbench_pkg.host.marks import (
 from workbench_pkg.objects.proxies import Study, StudyView
 
 KIND = "study"
-YEAR, DATE, TODAY = "HeartsideYear", "HeartsideDate", "HeartsideTodayMoisture"
+YEAR, DATE, TODAY, ASKED = "HeartsideYear", "HeartsideDate", "HeartsideTodayMoisture", "HeartsideAsked"
 _TEXTS = {
     YEAR: "Year of air that the piece lives in",
     DATE: "Day of the check, YYYY-MM-DD; empty: the day on which it is asked",
@@ -80,6 +83,26 @@ def today_moisture(doc: Any) -> float | None:
     """Moisture content of the wood on the day of the check, percent, or None."""
     obj = find_study(doc)
     return float(getattr(obj, TODAY)) if obj is not None and TODAY in obj.PropertiesList else None
+
+
+def asked_of(doc: Any) -> dict[str, Any]:
+    """What else the study was asked with: rooms, shop, day it was built."""
+    try:
+        return dict(json.loads(get_text(doc, ASKED) or "{}"))
+    except ValueError:
+        return {}
+
+
+def set_asked(obj: Any, asked: Mapping[str, Any]) -> None:
+    """Note what else the study was asked with; nothing takes it away."""
+    if not asked:
+        if ASKED in obj.PropertiesList:
+            obj.removeProperty(ASKED)
+        return
+    add_property(
+        obj, "App::PropertyString", ASKED, "What else the air was asked with: rooms, shop, day built"
+    )
+    setattr(obj, ASKED, json.dumps(asked, ensure_ascii=False))
 
 
 def set_today_moisture(obj: Any, percent: float | None) -> None:
