@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 
 from movement_core.piece.contact.bodies import CHORD_MM, Body, CurvedFace, Cylinder, PlanarFace
 from workbench_pkg.host.leaf import Leaf
-from workbench_pkg.host.shapes import _affine, _is_planar
+from workbench_pkg.host.shapes import affine, is_planar
 
 Floats = NDArray[np.float64]
 
@@ -81,7 +81,7 @@ def faces_of(leaves: Sequence[Leaf]) -> LeafFaces:
 
 
 def _body(leaf: Leaf, own: _OwnFaces) -> Body:
-    linear, offset = _affine(leaf.matrix)
+    linear, offset = affine(leaf.matrix)
     mirrored = np.linalg.det(linear) < 0
     upright = np.linalg.inv(linear)
     planar = []
@@ -108,7 +108,7 @@ def _own_faces(solid: Any) -> _OwnFaces:
     outward = -1.0 if solid.Volume < 0 else 1.0
     planar, curved, flat_shapes, curved_shapes = [], [], [], []
     for face in solid.Faces:
-        if _is_planar(face):
+        if is_planar(face):
             loops = _loops(face)
             planar.append((_normal(face) * outward, loops))
             flat_shapes.append(face)

@@ -28,14 +28,14 @@ def outline(leaf: Leaf) -> SolidOutline:
     in the solid's own frame), so their extents fall short by up to that; use `extents` for sizes.
     """
     solid = leaf.local_solid()
-    linear, offset = _affine(leaf.matrix)
+    linear, offset = affine(leaf.matrix)
     faces, edges = list(solid.Faces), list(solid.Edges)
 
     outward = -1.0 if solid.Volume < 0 else 1.0  # an inside-out solid has its normals turned inward
     points = [_xyz(vertex.Point) for vertex in solid.Vertexes]
     planar = []
     for face in faces:
-        if _is_planar(face):
+        if is_planar(face):
             planar.append(face)
         elif not _is_hollow(face, outward):
             points += [_xyz(p) for p in face.copy().tessellate(CHORD_MM)[0]]
@@ -63,7 +63,7 @@ def outline(leaf: Leaf) -> SolidOutline:
 
 def volume(leaf: Leaf) -> float:
     """Volume of a leaf in mm³, from its own frame: the host's figure for stretched curved solids is off."""
-    linear, _ = _affine(leaf.matrix)
+    linear, _ = affine(leaf.matrix)
     return float(abs(leaf.solid.Volume * np.linalg.det(linear)))
 
 
@@ -83,7 +83,7 @@ def extents(leaf: Leaf, axes: Vectors) -> tuple[Vectors, Vectors]:
     axes = np.asarray(axes, dtype=float)
     if axes.shape != (3, 3) or not np.allclose(axes @ axes.T, np.eye(3), atol=1e-6):
         raise ValueError("axes must be three orthonormal rows")
-    linear, offset = _affine(leaf.matrix)
+    linear, offset = affine(leaf.matrix)
     solid = leaf.local_solid()
     # x = L s + t, so a · x = (Lᵀ a) · s + a · t: the extents of the solid in its own frame along Lᵀ a.
     directions = axes @ linear
@@ -133,7 +133,7 @@ def _frame_from(direction: Vectors) -> Vectors:
     return np.array([direction, aside, np.cross(direction, aside)])
 
 
-def _affine(matrix: Any) -> tuple[Vectors, Vectors]:
+def affine(matrix: Any) -> tuple[Vectors, Vectors]:
     """(3, 3) linear part and (3,) translation of a host matrix."""
     full = np.array(matrix.A, dtype=float).reshape(4, 4)
     return full[:3, :3], full[:3, 3]
@@ -147,7 +147,7 @@ def _rows(vectors: list[tuple[float, float, float]]) -> Vectors:
     return np.array(vectors, dtype=float).reshape(-1, 3)
 
 
-def _is_planar(face: Any) -> bool:
+def is_planar(face: Any) -> bool:
     surface = face.Surface
     if isinstance(surface, Part.Plane):
         return True
@@ -170,7 +170,7 @@ def _is_hollow(face: Any, outward: float) -> bool:
 
 
 def _all_flat(solid: Any) -> bool:
-    return all(_is_planar(face) for face in solid.Faces)
+    return all(is_planar(face) for face in solid.Faces)
 
 
 def _normal(face: Any) -> tuple[float, float, float]:
