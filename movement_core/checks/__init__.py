@@ -1,21 +1,39 @@
-"""One file a check: each reads a solved piece and returns findings. A new check is listed in ``CHECKS``."""
+"""One file a check: each reads the whole piece and returns findings. A new check is listed in ``CHECKS``."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
+from movement_core.checks.crossing_grain import crossing_grain
+from movement_core.checks.drawer_bottoms import drawer_bottoms
 from movement_core.checks.finding import SEVERITIES, Finding
 from movement_core.checks.held_tops import held_tops
+from movement_core.checks.loose_panels import loose_panels
 from movement_core.checks.missing_facts import missing_facts
 from movement_core.checks.ring_trouble import ring_trouble
-from movement_core.piece.solve import SolvedPiece
+from movement_core.checks.strips_across import strips_across
+from movement_core.checks.trapped_panels import trapped_panels
+from movement_core.checks.unequal_finish import unequal_finish
+from movement_core.checks.working_gaps import working_gaps
+from movement_core.piece.whole import WholePiece
 
-CHECKS: tuple[Callable[[SolvedPiece], list[Finding]], ...] = (ring_trouble, held_tops, missing_facts)
+CHECKS: tuple[Callable[[WholePiece], list[Finding]], ...] = (
+    ring_trouble,
+    trapped_panels,
+    drawer_bottoms,
+    loose_panels,
+    strips_across,
+    crossing_grain,
+    working_gaps,
+    unequal_finish,
+    held_tops,
+    missing_facts,
+)
 
 
-def all_findings(piece: SolvedPiece) -> tuple[Finding, ...]:
+def all_findings(whole: WholePiece) -> tuple[Finding, ...]:
     """Findings of every check, the gravest first."""
-    found = [finding for check in CHECKS for finding in check(piece)]
+    found = [finding for check in CHECKS for finding in check(whole)]
     return tuple(sorted(found, key=lambda finding: SEVERITIES.index(finding.severity)))
 
 

@@ -10,19 +10,19 @@ from movement_core.holding.fixed_anyway import if_fixed, solid_width_remark
 from movement_core.holding.held import ROCKS, TIPS, Held
 from movement_core.holding.plan_model import Wish
 from movement_core.holding.plate import hold
-from movement_core.piece.solve import SolvedPiece
 from movement_core.piece.top_place import Near, TopPlace, is_across, touch
 from movement_core.piece.top_plan import FLATNESS_MM, METAL_KINDS, held_as_drawn
 from movement_core.piece.top_shapes import DRIEST, month_of_case
-from movement_core.piece.tops import FoundTop, find_tops
+from movement_core.piece.tops import FoundTop
+from movement_core.piece.whole import WholePiece
 
 TRY_OUT = "'hold' on the command line tries out fasteners, battens and breadboard ends, with their places"
 
 
-def held_tops(piece: SolvedPiece) -> list[Finding]:
+def held_tops(whole: WholePiece) -> list[Finding]:
     """Findings on every top that can be worked out; what is missing of the others is told elsewhere."""
     found = []
-    for top in find_tops(piece):
+    for top in whole.tops:
         if top.top is not None:
             found += [finding for finding in (_flatness(top), _fixed_solid(top)) if finding]
     return found

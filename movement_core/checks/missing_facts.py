@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from movement_core.checks.finding import UNKNOWN, Finding
-from movement_core.piece.solve import SolvedPiece
+from movement_core.piece.whole import WholePiece
 
 
-def missing_facts(piece: SolvedPiece) -> list[Finding]:
+def missing_facts(whole: WholePiece) -> list[Finding]:
     """One finding for each part with a missing fact, naming all that is missing and what to say."""
     found = []
-    for solved in piece.parts:
+    for solved in whole.solved.parts:
         part = solved.part
         if not part.missing:
             continue

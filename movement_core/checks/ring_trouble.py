@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from movement_core.checks.finding import BREAKS, Finding
-from movement_core.piece.solve import SolvedPiece
+from movement_core.piece.whole import WholePiece
 
 
-def ring_trouble(piece: SolvedPiece) -> list[Finding]:
+def ring_trouble(whole: WholePiece) -> list[Finding]:
     """One finding for each part whose section holds the pith."""
     found = []
-    for solved in piece.parts:
+    for solved in whole.solved.parts:
         section = solved.section
         if section is None or not section.pith_inside or solved.part.rings.value is None:
             continue

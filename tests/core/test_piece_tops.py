@@ -20,6 +20,7 @@ from movement_core.piece.top_place import top_places
 from movement_core.piece.top_plan import edge_names, end_names, plan_top
 from movement_core.piece.top_shapes import LEAST_CUP, MOST_CUP, load_cases
 from movement_core.piece.tops import find_tops
+from movement_core.piece.whole import whole_piece
 from movement_core.sheet.seasons import centre_sentences, free_departure, month_span
 from movement_core.wood import all_species, find_species
 from tests.core.solids import box, rotation
@@ -372,16 +373,22 @@ def test_months_run_on_over_the_turn_of_the_year():
 def test_a_cross_grain_bar_fixed_solid_does_not_pass_unremarked():
     """75 mm most often, some 100 (common practice, no source)."""
     batten = Made("Batten", (60, 400, 30), (200, 0, 685), "white oak; grain y; cut quarter; built 9")
-    (found,) = [f for f in held_tops(solved([*top(UP), batten])) if f.check == "fixed-across-the-grain"]
+    (found,) = [
+        f for f in held_tops(whole_piece(solved([*top(UP), batten]))) if f.check == "fixed-across-the-grain"
+    ]
     assert (
         "Batten" in found.parts
         and "solid across 400 mm" in found.message
         and "split: likely" in found.message
     )
     short = replace(batten, size=(20, 70, 30))
-    assert not [f for f in held_tops(solved([*top(UP), short])) if f.check == "fixed-across-the-grain"]
+    assert not [
+        f for f in held_tops(whole_piece(solved([*top(UP), short]))) if f.check == "fixed-across-the-grain"
+    ]
     along = replace(batten, size=(600, 60, 30), tag="white oak; grain x; cut quarter; built 9")
-    assert not [f for f in held_tops(solved([*top(UP), along])) if f.check == "fixed-across-the-grain"]
+    assert not [
+        f for f in held_tops(whole_piece(solved([*top(UP), along]))) if f.check == "fixed-across-the-grain"
+    ]
 
 
 def test_a_bar_with_its_fasteners_drawn_is_not_remarked_on():
@@ -390,16 +397,18 @@ def test_a_bar_with_its_fasteners_drawn_is_not_remarked_on():
         for x in (-377, 377)
         for y in (-100, 0, 100)
     ]
-    checks = {f.check for f in held_tops(solved([*top(UP), *frame(), *buttons]))}
+    checks = {f.check for f in held_tops(whole_piece(solved([*top(UP), *frame(), *buttons])))}
     assert "fixed-across-the-grain" not in checks
-    assert "fixed-across-the-grain" in {f.check for f in held_tops(solved([*top(UP), *frame()]))}
+    assert "fixed-across-the-grain" in {f.check for f in held_tops(whole_piece(solved([*top(UP), *frame()])))}
 
 
 def test_a_top_without_a_frame_that_cups_is_found_and_a_flat_one_is_not():
     narrow_piths = tuple("pith 0 30" for _ in range(4))
-    (found,) = [f for f in held_tops(solved(top(narrow_piths, width=110))) if f.check == "top-not-flat"]
+    (found,) = [
+        f for f in held_tops(whole_piece(solved(top(narrow_piths, width=110)))) if f.check == "top-not-flat"
+    ]
     assert found.figures["out_of_flat_mm"] > 1.5 and found.month is not None
-    assert not held_tops(solved(top(tuple("rings 90" for _ in range(4)))))
+    assert not held_tops(whole_piece(solved(top(tuple("rings 90" for _ in range(4))))))
 
 
 def test_tilted_pieces_have_no_tops():

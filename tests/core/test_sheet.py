@@ -15,6 +15,7 @@ from movement_core.errors import UnknownName
 from movement_core.piece.part import Solid, parts_of
 from movement_core.piece.solve import solve_piece
 from movement_core.piece.tag_sources import tags_from_text
+from movement_core.piece.whole import whole_piece
 from movement_core.sheet.entry import file_entry
 from movement_core.sheet.listing import list_species, list_years
 from movement_core.sheet.table import COLUMNS, as_csv
@@ -40,7 +41,7 @@ def entry():
         for i, (name, tag) in enumerate(TAGS.items())
     ]
     piece = solve_piece(parts_of(solids), find_year("heated cold-winter home"), datetime.date(2026, 3, 15))
-    return file_entry("model.FCStd", piece, all_findings(piece), ("a face is broken",))
+    return file_entry("model.FCStd", piece, all_findings(whole_piece(piece)), ("a face is broken",))
 
 
 def test_the_entry_is_plain_json(entry):
@@ -118,7 +119,7 @@ def test_a_name_without_end_is_shortened_wherever_the_text_shows_it():
     ]
     piece = solve_piece(parts_of(solids), find_year("museum"), datetime.date(2026, 3, 15))
     errors = (f"{long} 4: a mesh, not a solid: make a solid of it first",)
-    entry = file_entry("model.FCStd", piece, all_findings(piece), errors, (f"{long} 5",))
+    entry = file_entry("model.FCStd", piece, all_findings(whole_piece(piece)), errors, (f"{long} 5",))
     text = as_text(entry)
     assert entry["parts"][0]["name"] == f"{long} 1", "the data keep it whole"
     assert len(text) < 6000 and "…" in text

@@ -18,6 +18,7 @@ from movement_core.piece.tags import Tags
 from movement_core.sheet.entry import file_entry
 from workbench_pkg.actions.reading import ReadPiece, read_piece
 from workbench_pkg.actions.settings import Settings
+from workbench_pkg.actions.whole import whole_of
 from workbench_pkg.actions.year import settings_of
 from workbench_pkg.host.documents import opened
 
@@ -48,9 +49,10 @@ def work_out(
     settings = settings or settings_of(doc)
     read = read_piece(doc, table, settings.shop)
     piece = solve_piece(read.parts, settings.year, settings.today, settings.today_mc)
-    told = (*errors, *read.unreadable)
+    whole, faceless = whole_of(piece, read.leaves)
+    told = (*errors, *read.unreadable, *faceless)
     entry = file_entry(
-        path or doc.FileName or doc.Label, piece, all_findings(piece), told, read.hidden, settings.told
+        path or doc.FileName or doc.Label, piece, all_findings(whole), told, read.hidden, settings.told
     )
     return Answer(read, piece, entry)
 

@@ -1,0 +1,42 @@
+"""Solid bottoms and backs let into the boards around them, with less room across their grain than they swell."""
+
+from __future__ import annotations
+
+from movement_core.checks.finding import BREAKS, Finding
+from movement_core.checks.trapped_panels import presses, room_figures, trapped_words
+from movement_core.piece.captive_room import CaptiveRoom
+from movement_core.piece.whole import WholePiece
+
+
+def drawer_bottoms(whole: WholePiece) -> list[Finding]:
+    """One finding for each bottom or back that pushes the boards around it apart."""
+    return [_finding(whole, room) for room in whole.rooms if not room.in_frame and presses(room)]
+
+
+def _finding(whole: WholePiece, room: CaptiveRoom) -> Finding:
+    in_drawer = any(room.captive.part in group.parts for group in whole.loose)
+    indices = (room.captive.part, *room.holders)
+    return Finding(
+        check="drawer-bottom" if in_drawer else "trapped-bottom-or-back",
+        severity=BREAKS,
+        parts=tuple(whole.name(i) for i in indices),
+        keys=tuple(whole.parts[i].part.key for i in indices),
+        message=f"across its grain {trapped_words(room)}. It pushes them apart, or buckles",
+        remedy=_remedy(room, in_drawer),
+        month=room.growth_month,
+        figures=room_figures(room),
+    )
+
+
+def _remedy(room: CaptiveRoom, in_drawer: bool) -> str:
+    if not in_drawer:
+        return (
+            f"leave {room.growth_mm + 1:.0f} mm of room in the grooves at its edges, glue it at one line at most; or "
+            "use plywood"
+        )
+    if room.captive.between(2):
+        return "let it slide out under the drawer's back: cut the back narrower, so that only the front's groove holds it"
+    return (
+        "run its grain from side to side, fix it in the front's groove, and let it slide under the back: a slotted "
+        "screw there, and room behind"
+    )

@@ -1,0 +1,77 @@
+"""Panels that shrink out of their grooves, show a bare line, or rattle in them."""
+
+from __future__ import annotations
+
+from movement_core.checks.finding import BREAKS, SHOWS, Finding
+from movement_core.checks.trapped_panels import room_figures
+from movement_core.piece.captive_room import CaptiveRoom
+from movement_core.piece.limits import limit
+from movement_core.piece.whole import WholePiece
+
+
+def loose_panels(whole: WholePiece) -> list[Finding]:
+    """One finding for each panel with too little tongue left in the dry season, and for each that rattles."""
+    found = []
+    for room in whole.rooms:
+        if room.least_cover_mm < limit("panel cover") and room.shrinkage_mm > 0:
+            found.append(_uncovered(whole, room))
+        play = room.most_play_mm
+        if play is not None and play > limit("panel rattle"):
+            found.append(_rattles(whole, room, play))
+    return found
+
+
+def _uncovered(whole: WholePiece, room: CaptiveRoom) -> Finding:
+    out = room.least_cover_mm < 0
+    left = (
+        f"{-room.least_cover_mm:.1f} mm short of its groove"
+        if out
+        else f"only {room.least_cover_mm:.1f} mm of it left in its groove"
+    )
+    return _told(
+        whole,
+        room,
+        "panel-leaves-its-groove",
+        BREAKS if out else SHOWS,
+        f"it shrinks {room.shrinkage_mm:.1f} mm: {left} at each edge, {limit('panel cover'):.0f} mm are wanted",
+        "deepen the grooves or widen the panel, keep it centred with a pin or a spot of glue at the middle of each "
+        "end, and finish its edges before it goes in",
+        room.shrinkage_month,
+        {"least_cover_mm": round(room.least_cover_mm, 2)},
+    )
+
+
+def _rattles(whole: WholePiece, room: CaptiveRoom, play: float) -> Finding:
+    return _told(
+        whole,
+        room,
+        "panel-rattles",
+        SHOWS,
+        f"its tongue has {play:.1f} mm of play in the width of its groove",
+        f"fit the tongue with {limit('panel rattle') / 2:.1f} mm of play or less, or set soft strips behind it",
+        None,
+        {"play_mm": round(play, 2)},
+    )
+
+
+def _told(
+    whole: WholePiece,
+    room: CaptiveRoom,
+    check: str,
+    severity: str,
+    message: str,
+    remedy: str,
+    month: int | None,
+    more: dict[str, float],
+) -> Finding:
+    indices = (room.captive.part, *room.holders)
+    return Finding(
+        check=check,
+        severity=severity,
+        parts=tuple(whole.name(i) for i in indices),
+        keys=tuple(whole.parts[i].part.key for i in indices),
+        message=message,
+        remedy=remedy,
+        month=month,
+        figures={**room_figures(room), **more},
+    )

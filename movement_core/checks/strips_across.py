@@ -1,0 +1,76 @@
+"""Narrow strips fixed across a wide board: mouldings outside, drawer runners, cleats and kickers inside."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+
+import numpy as np
+
+from movement_core.checks.crossing_grain import crossing_words, is_strip, judged_crossings, severity_of
+from movement_core.checks.finding import Finding
+from movement_core.piece.contact.polygons import Floats
+from movement_core.piece.crossing import Crossing
+from movement_core.piece.limits import limit
+from movement_core.piece.whole import WholePiece
+
+OUTSIDE_MM = (
+    30.0  # what reaches no further than this beyond the strip leaves it on the outside (own judgement)
+)
+MOULDING, RUNNER = "moulding-across-the-side", "runner-across-the-side"
+
+
+def strips_across(whole: WholePiece) -> list[Finding]:
+    """One finding for each board, and each kind of strip that lies across it."""
+    groups: dict[tuple[str, int, str], list[Crossing]] = defaultdict(list)
+    for crossing in judged_crossings(whole):
+        if is_strip(whole, crossing):
+            kind = MOULDING if _is_outside(whole, crossing) else RUNNER
+            groups[kind, crossing.carrier, crossing.verdict].append(crossing)
+    return [_finding(whole, kind, crossings) for (kind, _, _), crossings in groups.items()]
+
+
+def _is_outside(whole: WholePiece, crossing: Crossing) -> bool:
+    """Whether a strip lies on the outside of the piece."""
+    main = crossing.joint.meeting.main
+    assert main is not None  # it touches
+    outward = main.normal if crossing.carrier == crossing.joint.parts[0] else -main.normal
+    reach = max(_far(whole, index, outward) for index in range(len(whole.parts)))
+    return reach - _far(whole, crossing.other, outward) <= OUTSIDE_MM
+
+
+def _far(whole: WholePiece, index: int, direction: Floats) -> float:
+    frame = whole.parts[index].part.frame
+    half = np.abs(frame.axes @ direction) @ frame.size_mm / 2
+    return float(frame.centre @ direction + half)
+
+
+def _finding(whole: WholePiece, kind: str, crossings: list[Crossing]) -> Finding:
+    worst = max(crossings, key=lambda one: one.worst_mm)
+    indices = (*(crossing.other for crossing in crossings), worst.carrier)
+    what = "the moulding" if kind == MOULDING else "the strip (a runner, cleat or the like)"
+    return Finding(
+        check=kind,
+        severity=severity_of(worst),
+        parts=tuple(whole.name(i) for i in indices),
+        keys=tuple(whole.parts[i].part.key for i in indices),
+        message=crossing_words(worst, what),
+        remedy=_remedy(kind),
+        month=worst.month,
+        figures={
+            "width_mm": round(worst.width_mm, 1),
+            "least_mm": round(worst.least_mm, 2),
+            "most_mm": round(worst.most_mm, 2),
+        },
+    )
+
+
+def _remedy(kind: str) -> str:
+    if kind == MOULDING:
+        return (
+            f"glue it in the front {limit('glued across'):.0f} mm and the mitre only; behind that screws in slots from "
+            "inside, or dovetail keys that it slides on. If it is so already, confirm the joint as 'slides'"
+        )
+    return (
+        "fix it at the front and let it slide behind: slotted screws, or house it in a groove with its tenon in the "
+        "rail and room at the back. If it is so already, confirm the joint as 'slides'"
+    )

@@ -1,0 +1,87 @@
+"""Doors and drawers that jam, or whose gap grows too wide to look right; other gaps that close."""
+
+from __future__ import annotations
+
+from movement_core.checks.finding import JAMS, SHOWS, Finding
+from movement_core.piece.contact.across import GapYear, gap_to_leave
+from movement_core.piece.contact.found import FLAT
+from movement_core.piece.contact.joints import NEAR
+from movement_core.piece.limits import limit
+from movement_core.piece.whole import WholePiece
+
+
+def working_gaps(whole: WholePiece) -> list[Finding]:
+    """One finding for each pair of parts whose gap closes, and for each gap round a door or drawer that gapes."""
+    near = {joint.parts for joint in whole.joints if joint.kind == NEAR}
+    tightest: dict[tuple[int, int], GapYear] = {}
+    widest: dict[tuple[int, int], GapYear] = {}
+    for year in whole.gaps:
+        pair = year.gap.first, year.gap.second
+        works = between_groups(whole, *pair)
+        if year.gap.surface != FLAT or not (works or pair in near):
+            continue
+        tight = year.least_mm < (limit("gap least") if works else 0.0) and year.least_mm < year.gap.least_mm
+        if tight and (pair not in tightest or year.least_mm < tightest[pair].least_mm):
+            tightest[pair] = year
+        wide = year.most_mm > limit("gap most") and year.gap.most_mm <= limit("gap drawn")
+        if works and wide and (pair not in widest or year.most_mm > widest[pair].most_mm):
+            widest[pair] = year
+    return [_jams(whole, year) for year in tightest.values()] + [_gapes(whole, y) for y in widest.values()]
+
+
+def between_groups(whole: WholePiece, one: int, other: int) -> bool:
+    """Whether a door, drawer or the like lies on just one side of a gap, or two different ones on its two sides."""
+    return any((one in group.parts) != (other in group.parts) for group in whole.loose)
+
+
+def _jams(whole: WholePiece, year: GapYear) -> Finding:
+    leave = gap_to_leave(year, limit("gap left"))
+    works = between_groups(whole, year.gap.first, year.gap.second)
+    what = "it binds" if works else "the parts press on each other"
+    left = (
+        f"{year.least_mm:.1f} mm" if year.least_mm > 0 else f"nothing and {-year.least_mm:.1f} mm are missing"
+    )
+    return _finding(
+        whole,
+        year,
+        "inset-jams" if works else "gap-closes",
+        JAMS,
+        f"the gap between them, {year.gap.least_mm:.1f} mm as drawn, comes down to {left}: {what}",
+        f"leave {leave.set_mm:.1f} mm today, which becomes {leave.least_mm:.1f} to {leave.most_mm:.1f} mm; never plane "
+        "a part that sticks in the damp season until it has dried",
+        year.least_month,
+    )
+
+
+def _gapes(whole: WholePiece, year: GapYear) -> Finding:
+    return _finding(
+        whole,
+        year,
+        "gap-too-wide",
+        SHOWS,
+        f"the gap between them, {year.gap.least_mm:.1f} mm as drawn, opens to {year.most_mm:.1f} mm",
+        "use quarter-sawn wood or narrower parts, or let the door or front cover the edge",
+        year.most_month,
+    )
+
+
+def _finding(
+    whole: WholePiece, year: GapYear, check: str, severity: str, message: str, remedy: str, month: int
+) -> Finding:
+    pair = year.gap.first, year.gap.second
+    inside = [i for i in pair if any(i in group.parts for group in whole.loose)]
+    order = tuple(dict.fromkeys([*inside, *pair]))
+    return Finding(
+        check=check,
+        severity=severity,
+        parts=tuple(whole.name(i) for i in order),
+        keys=tuple(whole.parts[i].part.key for i in order),
+        message=message,
+        remedy=remedy,
+        month=month,
+        figures={
+            "drawn_mm": round(year.gap.least_mm, 2),
+            "least_mm": round(year.least_mm, 2),
+            "most_mm": round(year.most_mm, 2),
+        },
+    )

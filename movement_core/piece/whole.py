@@ -1,0 +1,150 @@
+"""The piece as a whole: what touches what, which joints that makes, what is captured, and all of it through the year.
+
+Built once for a solved piece and the faces of its solids; every check reads it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+from movement_core.piece.captive_room import CaptiveRoom, captive_rooms
+from movement_core.piece.contact.across import GapYear, JointMovement, gap_year, joint_movement
+from movement_core.piece.contact.bodies import Body
+from movement_core.piece.contact.captives import Captive, captives_of
+from movement_core.piece.contact.carried import Positions, carried_positions
+from movement_core.piece.contact.contacts import contacts_of
+from movement_core.piece.contact.found import REACH_MM, Touching
+from movement_core.piece.contact.joints import Joint, joints_of
+from movement_core.piece.contact.meetings import meetings_of
+from movement_core.piece.contact.rays import Kernel
+from movement_core.piece.crossing import Crossing, crossings_of
+from movement_core.piece.loose_groups import LooseGroup, loose_groups, settled
+from movement_core.piece.panels import GluedPanel, glued_panels
+from movement_core.piece.solve import SolvedPart, SolvedPiece
+from movement_core.piece.tops import FoundTop, find_tops
+
+NOTHING = Touching((), (), ())
+MOST_CARRIED = 900  # parts: beyond this the network is not solved, and gaps count from each part's own middle
+
+
+@dataclass(frozen=True, eq=False)
+class WholePiece:
+    """A solved piece and everything between its parts.
+
+    Attributes
+    ----------
+    solved : the parts through the year.
+    parts : those of them whose faces are known, in the order in which all indices below count.
+    touching : contacts, gaps and overlaps. joints : one for each pair that meets.
+    movements : what the seasons do across each joint, in the same order.
+    captives : parts held by their edges on two sides or more. loose : doors, drawers and the like.
+    positions : where the joints carry the parts; None where it was not worked out.
+    """
+
+    solved: SolvedPiece
+    parts: tuple[SolvedPart, ...] = ()
+    touching: Touching = NOTHING
+    joints: tuple[Joint, ...] = ()
+    movements: tuple[JointMovement, ...] = ()
+    captives: tuple[Captive, ...] = ()
+    loose: tuple[LooseGroup, ...] = ()
+    positions: Positions | None = None
+
+    @cached_property
+    def gaps(self) -> tuple[GapYear, ...]:
+        """Every gap through the year of which both parts are known."""
+        years = (
+            gap_year(gap, self.parts[gap.first], self.parts[gap.second], positions=self.positions)
+            for gap in self.touching.gaps
+        )
+        return tuple(year for year in years if year is not None)
+
+    @cached_property
+    def crossings(self) -> tuple[Crossing, ...]:
+        """Every joint across the grain, judged."""
+        return crossings_of(self.parts, self.movements, self._panel_of(), self._pairs_of_tops())
+
+    @cached_property
+    def rooms(self) -> tuple[CaptiveRoom, ...]:
+        """The room of every solid panel that is held by both its edges."""
+        return captive_rooms(self.parts, self.captives)
+
+    @cached_property
+    def panels(self) -> tuple[GluedPanel, ...]:
+        return glued_panels(self.solved)
+
+    @cached_property
+    def tops(self) -> tuple[FoundTop, ...]:
+        return find_tops(self.solved)
+
+    @cached_property
+    def index(self) -> Mapping[str, int]:
+        """Key of a part → its index."""
+        return {solved.part.key: index for index, solved in enumerate(self.parts)}
+
+    def name(self, index: int) -> str:
+        return self.parts[index].part.name
+
+    def _panel_of(self) -> dict[int, int]:
+        """Index of a board → number of the glued panel that it is part of."""
+        return {
+            self.index[board.part.key]: number
+            for number, panel in enumerate(self.panels)
+            for board in panel.boards
+            if board.part.key in self.index
+        }
+
+    def _pairs_of_tops(self) -> set[frozenset[int]]:
+        """Pairs of a top's board and something that touches the top, which the top as a whole is judged with."""
+        pairs = set()
+        for top in self.tops:
+            place = top.place
+            if top.top is None and not place.tied:
+                continue  # nothing judges it as a whole, and nothing shows that it slides
+            beside = [*place.under, *place.let_in, *place.battens, *place.ends, *place.fasteners]
+            for board in place.boards:
+                for near in beside:
+                    keys = board.part.key, near.solved.part.key
+                    if all(key in self.index for key in keys):
+                        pairs.add(frozenset(self.index[key] for key in keys))
+        return pairs
+
+
+def whole_piece(
+    solved: SolvedPiece,
+    bodies: Sequence[Body] = (),
+    kernel: Kernel | None = None,
+    confirmed: Mapping[tuple[str, str], str] | None = None,
+    reach_mm: float = REACH_MM,
+) -> WholePiece:
+    """Find out everything between the parts of a solved piece.
+
+    Parameters
+    ----------
+    solved : the parts through the year.
+    bodies : faces of its solids, by the keys of the parts; parts without one are left out of contacts and gaps.
+    kernel : the host's exact geometry for curved faces.
+    confirmed : kinds of joints that the maker gave, by the keys of the two parts in either order.
+    reach_mm : gaps wider than this are not looked for.
+
+    Raises
+    ------
+    UnknownName : a confirmed kind is no kind of joint.
+    """
+    known = {part.part.key: part for part in solved.parts}
+    placed = [body for body in bodies if body.key in known]
+    parts = tuple(known[body.key] for body in placed)
+    plain = [one.part for one in parts]
+    touching = contacts_of(placed, reach_mm, kernel)
+    joints = joints_of(plain, meetings_of(touching), confirmed)
+    loose = loose_groups(plain, joints)
+    joints = settled(joints, loose)
+    movements = tuple(joint_movement(joint, parts[joint.parts[0]], parts[joint.parts[1]]) for joint in joints)
+    captives = captives_of([part.frame for part in plain], [joint.meeting for joint in joints])
+    positions = None
+    if 2 <= len(parts) <= MOST_CARRIED:
+        largest = max(range(len(parts)), key=lambda index: plain[index].volume_mm3)
+        positions = carried_positions(parts, joints, ground=largest)
+    return WholePiece(solved, parts, touching, joints, movements, captives, loose, positions)
