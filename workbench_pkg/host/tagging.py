@@ -51,7 +51,10 @@ FACTS: dict[str, tuple[str, str]] = {
     "HeartsideFitted": ("App::PropertyFloat", "Moisture content when fitted, percent"),
     "HeartsideBuilt": ("App::PropertyFloat", "Moisture content when glued, flattened and fitted, percent"),
     "HeartsideLooks": ("App::PropertyFloat", "How much better the show face looks than the back"),
-    "HeartsideFigure": ("App::PropertyString", "Figure: plain, interlocked, curly, crotch, reaction or juvenile"),
+    "HeartsideFigure": (
+        "App::PropertyString",
+        "Figure: plain, interlocked, curly, crotch, reaction or juvenile",
+    ),
 }
 
 
