@@ -35,7 +35,10 @@ def _remedy(room: CaptiveRoom, in_drawer: bool) -> str:
             "use plywood"
         )
     if room.captive.between(2):
-        return "let it slide out under the drawer's back: cut the back narrower, so that only the front's groove holds it"
+        return (
+            "let it slide out under the drawer's back: cut the back narrower, so that only the groove of the front "
+            "holds it"
+        )
     return (
         "run its grain from side to side, fix it in the front's groove, and let it slide under the back: a slotted "
         "screw there, and room behind"

@@ -17,7 +17,7 @@ def working_gaps(whole: WholePiece) -> list[Finding]:
     widest: dict[tuple[int, int], GapYear] = {}
     for year in whole.gaps:
         pair = year.gap.first, year.gap.second
-        works = between_groups(whole, *pair)
+        works = whole.is_between_groups(*pair)
         if year.gap.surface != FLAT or not (works or pair in near):
             continue
         tight = year.least_mm < (limit("gap least") if works else 0.0) and year.least_mm < year.gap.least_mm
@@ -29,14 +29,9 @@ def working_gaps(whole: WholePiece) -> list[Finding]:
     return [_jams(whole, year) for year in tightest.values()] + [_gapes(whole, y) for y in widest.values()]
 
 
-def between_groups(whole: WholePiece, one: int, other: int) -> bool:
-    """Whether a door, drawer or the like lies on just one side of a gap, or two different ones on its two sides."""
-    return any((one in group.parts) != (other in group.parts) for group in whole.loose)
-
-
 def _jams(whole: WholePiece, year: GapYear) -> Finding:
     leave = gap_to_leave(year, limit("gap left"))
-    works = between_groups(whole, year.gap.first, year.gap.second)
+    works = whole.is_between_groups(year.gap.first, year.gap.second)
     what = "it binds" if works else "the parts press on each other"
     left = (
         f"{year.least_mm:.1f} mm" if year.least_mm > 0 else f"nothing and {-year.least_mm:.1f} mm are missing"

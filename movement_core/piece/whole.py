@@ -87,6 +87,10 @@ class WholePiece:
     def name(self, index: int) -> str:
         return self.parts[index].part.name
 
+    def is_between_groups(self, one: int, other: int) -> bool:
+        """Whether a door, drawer or the like ends between two parts: only one of them belongs to it."""
+        return any((one in group.parts) != (other in group.parts) for group in self.loose)
+
     def _panel_of(self) -> dict[int, int]:
         """Index of a board → number of the glued panel that it is part of."""
         return {

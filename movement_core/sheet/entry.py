@@ -17,8 +17,10 @@ from movement_core.piece.facts import Fact
 from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.piece.part import Part
 from movement_core.piece.solve import SolvedPart, SolvedPiece
+from movement_core.piece.whole import WholePiece
 from movement_core.section.panel import PanelShape
 from movement_core.section.twist import Twist
+from movement_core.sheet.between import between_entry
 
 Floats = NDArray[np.float64]
 
@@ -30,8 +32,12 @@ def file_entry(
     errors: Sequence[str] = (),
     hidden: Sequence[str] = (),
     told: Sequence[str] = (),
+    whole: WholePiece | None = None,
 ) -> dict[str, Any]:
-    """Everything about one file: units stand in the names, None is *not known*."""
+    """Everything about one file: units stand in the names, None is *not known*.
+
+    ``whole``: the piece with what lies between its parts; without it the entry has no joints, crossings and gaps.
+    """
     problems = [{"message": str(p), "part": p.part} for s in piece.parts for p in s.part.problems]
     problems += [
         {"message": f"part {s.part.name!r}: {s.trouble}", "part": s.part.name}
@@ -55,6 +61,7 @@ def file_entry(
         },
         "parts": [part_entry(solved) for solved in piece.parts],
         "panels": [panel_entry(panel) for panel in glued_panels(piece)],
+        **between_entry(whole),
         "hidden": list(hidden),
         "findings": [finding_entry(finding) for finding in findings],
         "errors": [{"message": message, "part": ""} for message in errors] + problems,

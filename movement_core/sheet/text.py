@@ -9,6 +9,8 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from movement_core.sheet.between_text import between_lines
+
 WIDTH = 118
 MOST_NOTES = 8
 NAME_CELLS = 60  # columns of a name in running text
@@ -25,6 +27,8 @@ def as_text(entry: Mapping[str, Any]) -> str:
     if entry["parts"]:
         blocks.append(_table(entry["parts"]))
     blocks += _panels(entry.get("panels", []))
+    between = ["  " + printable(line) for line in between_lines(entry)]
+    blocks += ["Between the parts\n" + "\n".join(between)] if between else []
     blocks += _notes(entry["parts"], entry.get("hidden", []))
     names = [each["name"] for each in (*entry["parts"], *entry.get("panels", []))]
     blocks += _findings(entry["findings"], names)

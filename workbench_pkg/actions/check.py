@@ -51,9 +51,8 @@ def work_out(
     piece = solve_piece(read.parts, settings.year, settings.today, settings.today_mc)
     whole, faceless = whole_of(piece, read.leaves)
     told = (*errors, *read.unreadable, *faceless)
-    entry = file_entry(
-        path or doc.FileName or doc.Label, piece, all_findings(whole), told, read.hidden, settings.told
-    )
+    shown = path or doc.FileName or doc.Label
+    entry = file_entry(shown, piece, all_findings(whole), told, read.hidden, settings.told, whole)
     return Answer(read, piece, entry)
 
 
