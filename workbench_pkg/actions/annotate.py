@@ -11,6 +11,7 @@ import numpy as np
 from movement_core.checks.finding import BREAKS, JAMS, SHOWS, UNKNOWN
 from movement_core.sheet.label_places import label_places
 from workbench_pkg.actions.check import Answer, table_beside, work_out
+from workbench_pkg.actions.joint import joints_beside
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.actions.year import keep_settings
@@ -57,8 +58,9 @@ def annotate_file(
     """
     check_target(output, [path], force)
     table, errors = table_beside(path)
+    joints, problems = joints_beside(path)
     with opened(path) as doc:
-        answer = work_out(doc, settings, table, shown or str(path), errors)
+        answer = work_out(doc, settings, table, shown or str(path), (*errors, *problems), joints)
         _write(doc, answer)
         with one_step(doc, "Heartside: keep the air"):
             keep_settings(doc, settings)

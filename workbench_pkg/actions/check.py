@@ -2,20 +2,21 @@
 
 from __future__ import annotations
 
-import codecs
 import csv
-import os
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from movement_core.checks import all_findings
-from movement_core.errors import FileError, HeartsideError
+from movement_core.errors import HeartsideError
+from movement_core.piece.joint_table import NamedJoint
 from movement_core.piece.solve import SolvedPiece, solve_piece
 from movement_core.piece.tag_sources import tags_from_table
 from movement_core.piece.tags import Tags
 from movement_core.sheet.entry import file_entry
+from workbench_pkg.actions.beside import find_beside, text_of
+from workbench_pkg.actions.joint import confirmed_joints, joints_beside
 from workbench_pkg.actions.reading import ReadPiece, read_piece
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.actions.whole import whole_of
@@ -40,17 +41,20 @@ def work_out(
     table: Mapping[str, Tags] | None = None,
     path: str = "",
     errors: tuple[str, ...] = (),
+    joints: Sequence[NamedJoint] = (),
 ) -> Answer:
     """Read a document and work it out; nothing in it is changed.
 
-    ``settings`` None: what the document's own study says. ``table``: tags from beside the model. ``path`` and
-    ``errors`` go into the report as they are.
+    ``settings`` None: what the document's own study says. ``table``: tags from beside the model, ``joints``: kinds of
+    joints from there; what the document itself says outranks both. ``path`` and ``errors`` go into the report as they
+    are.
     """
     settings = settings or settings_of(doc)
     read = read_piece(doc, table, settings.shop)
     piece = solve_piece(read.parts, settings.year, settings.today, settings.today_mc)
-    whole, faceless = whole_of(piece, read.leaves)
-    told = (*errors, *read.unreadable, *faceless)
+    confirmed, unmatched = confirmed_joints(doc, read.parts, joints)
+    whole, faceless = whole_of(piece, read.leaves, confirmed)
+    told = (*errors, *read.unreadable, *unmatched, *faceless)
     shown = path or doc.FileName or doc.Label
     entry = file_entry(shown, piece, all_findings(whole), told, read.hidden, settings.told, whole)
     return Answer(read, piece, entry)
@@ -67,8 +71,9 @@ def check_file(path: Path, settings: Settings, shown: str = "") -> dict[str, Any
     Raises FileError where the file cannot be opened or holds no solid.
     """
     table, errors = table_beside(path)
+    joints, problems = joints_beside(path)
     with opened(path) as doc:
-        return work_out(doc, settings, table, shown or str(path), errors).entry
+        return work_out(doc, settings, table, shown or str(path), (*errors, *problems), joints).entry
 
 
 def table_beside(path: Path) -> tuple[dict[str, Tags], tuple[str, ...]]:
@@ -77,46 +82,10 @@ def table_beside(path: Path) -> tuple[dict[str, Tags], tuple[str, ...]]:
     The name may be in capitals. UTF-8, or UTF-16 with its mark at the start.
     """
     try:
-        beside = _find_beside(path, path.stem + TABLE_ENDING)
+        beside = find_beside(path, path.stem + TABLE_ENDING)
         if beside is None:
             return {}, ()
-        tags, problems = tags_from_table(_decoded(beside), beside.name)
+        tags, problems = tags_from_table(text_of(beside), beside.name)
     except (HeartsideError, csv.Error, OSError) as error:
         return {}, (f"the tags beside the model cannot be read: {error}",)
     return tags, tuple(problem.message for problem in problems)
-
-
-def _find_beside(path: Path, name: str) -> Path | None:
-    """The one of that name beside a file, else the one that differs in capitals only."""
-    exact = path.with_name(name)
-    if os.path.lexists(exact):
-        return exact
-    if not path.is_file():
-        return None
-    found = sorted(each for each in os.listdir(path.parent) if each.lower() == name.lower())
-    if len(found) > 1:
-        raise FileError(
-            f"{' and '.join(found)} could both be meant", where=name, todo=f"keep one, and call it {name}"
-        )
-    return path.with_name(found[0]) if found else None
-
-
-def _decoded(table: Path) -> str:
-    if table.is_dir():
-        raise FileError("it is a folder", where=table.name, allowed="a CSV file", todo="rename the folder")
-    try:
-        data = table.read_bytes()
-    except OSError as error:
-        raise FileError(
-            f"{error.strerror}", where=table.name, todo="check the file and its permissions"
-        ) from None
-    encoding = "utf-16" if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)) else "utf-8-sig"
-    try:
-        return data.decode(encoding)
-    except UnicodeDecodeError as error:
-        line = data.count(b"\n", 0, error.start) + 1
-        raise FileError(
-            f"it is not written in {encoding.upper().removesuffix('-SIG')}",
-            where=f"{table.name}, line {line}",
-            todo="save it as UTF-8",
-        ) from None

@@ -1,0 +1,46 @@
+"""Text files that lie beside a model under its name."""
+
+from __future__ import annotations
+
+import codecs
+import os
+from pathlib import Path
+
+from movement_core.errors import FileError
+
+
+def find_beside(path: Path, name: str) -> Path | None:
+    """The one of that name beside a file, else the one that differs in capitals only."""
+    exact = path.with_name(name)
+    if os.path.lexists(exact):
+        return exact
+    if not path.is_file():
+        return None
+    found = sorted(each for each in os.listdir(path.parent) if each.lower() == name.lower())
+    if len(found) > 1:
+        raise FileError(
+            f"{' and '.join(found)} could both be meant", where=name, todo=f"keep one, and call it {name}"
+        )
+    return path.with_name(found[0]) if found else None
+
+
+def text_of(table: Path) -> str:
+    """Its text: UTF-8, or UTF-16 with its mark at the start. Raises FileError where it cannot be read."""
+    if table.is_dir():
+        raise FileError("it is a folder", where=table.name, allowed="a CSV file", todo="rename the folder")
+    try:
+        data = table.read_bytes()
+    except OSError as error:
+        raise FileError(
+            f"{error.strerror}", where=table.name, todo="check the file and its permissions"
+        ) from None
+    encoding = "utf-16" if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)) else "utf-8-sig"
+    try:
+        return data.decode(encoding)
+    except UnicodeDecodeError as error:
+        line = data.count(b"\n", 0, error.start) + 1
+        raise FileError(
+            f"it is not written in {encoding.upper().removesuffix('-SIG')}",
+            where=f"{table.name}, line {line}",
+            todo="save it as UTF-8",
+        ) from None
