@@ -7,13 +7,18 @@ from collections.abc import Callable
 from movement_core.checks.crossing_grain import crossing_grain
 from movement_core.checks.drawer_bottoms import drawer_bottoms
 from movement_core.checks.finding import SEVERITIES, Finding
+from movement_core.checks.free_boards import free_boards
 from movement_core.checks.held_tops import held_tops
 from movement_core.checks.loose_panels import loose_panels
 from movement_core.checks.missing_facts import missing_facts
+from movement_core.checks.mitres import mitres
+from movement_core.checks.overlaps import overlaps
 from movement_core.checks.ring_trouble import ring_trouble
 from movement_core.checks.strips_across import strips_across
 from movement_core.checks.trapped_panels import trapped_panels
+from movement_core.checks.twisted_parts import twisted_parts
 from movement_core.checks.unequal_finish import unequal_finish
+from movement_core.checks.wide_tenons import wide_tenons
 from movement_core.checks.working_gaps import working_gaps
 from movement_core.piece.whole import WholePiece
 
@@ -24,9 +29,14 @@ CHECKS: tuple[Callable[[WholePiece], list[Finding]], ...] = (
     loose_panels,
     strips_across,
     crossing_grain,
+    wide_tenons,
+    mitres,
     working_gaps,
     unequal_finish,
+    free_boards,
+    twisted_parts,
     held_tops,
+    overlaps,
     missing_facts,
 )
 

@@ -1,0 +1,22 @@
+"""Solids drawn in the same place: a slip of the model, and how they are joined cannot be told."""
+
+from __future__ import annotations
+
+from movement_core.checks.finding import UNKNOWN, Finding
+from movement_core.piece.whole import WholePiece
+
+
+def overlaps(whole: WholePiece) -> list[Finding]:
+    """One finding for each pair of solids that overlap."""
+    return [
+        Finding(
+            check="drawn-twice",
+            severity=UNKNOWN,
+            parts=(whole.name(one.first), whole.name(one.second)),
+            keys=tuple(whole.parts[i].part.key for i in (one.first, one.second)),
+            message=f"they are drawn in the same place, {one.depth_mm:.2f} mm deep: what joins them cannot be told",
+            remedy="cut one out of the other, or draw them apart",
+            figures={"depth_mm": round(one.depth_mm, 3), "volume_mm3": round(one.volume_mm3, 1)},
+        )
+        for one in whole.touching.overlaps
+    ]
