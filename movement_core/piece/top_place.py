@@ -91,9 +91,12 @@ class TopPlace:
         return tuple(one for one in self.fasteners if any(touch(one, other) for other in self.under))
 
 
-def top_places(piece: SolvedPiece) -> tuple[TopPlace, ...]:
-    """Every level panel and wide level board, those that are captured elsewhere included (they say so)."""
-    panels = glued_panels(piece)
+def top_places(piece: SolvedPiece, panels: Sequence[GluedPanel] | None = None) -> tuple[TopPlace, ...]:
+    """Every level panel and wide level board, those that are captured elsewhere included (they say so).
+
+    ``panels``: the glued panels of the piece, where they have been worked out already.
+    """
+    panels = glued_panels(piece) if panels is None else panels
     glued = {id(board) for panel in panels for board in panel.boards}
     found = [_of_panel(piece, panel) for panel in panels if _level(panel.axes[1])]
     for solved in piece.parts:

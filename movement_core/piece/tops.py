@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -14,6 +15,7 @@ from movement_core.holding.polygon import polygon_area
 from movement_core.holding.rails import Member, Rail, what_lies_under
 from movement_core.holding.stiffeners import bar
 from movement_core.holding.travel import WidthStrain
+from movement_core.piece.panels import GluedPanel
 from movement_core.piece.solve import SolvedPiece
 from movement_core.piece.stiffness import BoardStiffness, bar_modulus, board_stiffness, panel_stiffness
 from movement_core.piece.top_place import RECTANGLE_SHARE, Near, TopPlace, top_places
@@ -64,9 +66,12 @@ class FoundTop:
         return sum(values) / len(values) if len(values) == len(known) else None
 
 
-def find_tops(piece: SolvedPiece) -> tuple[FoundTop, ...]:
-    """Every top of a piece; those that cannot be worked out say why."""
-    return tuple(top_of(place) for place in top_places(piece) if not place.captured)
+def find_tops(piece: SolvedPiece, panels: Sequence[GluedPanel] | None = None) -> tuple[FoundTop, ...]:
+    """Every top of a piece; those that cannot be worked out say why.
+
+    ``panels``: the glued panels of the piece, where they have been worked out already.
+    """
+    return tuple(top_of(place) for place in top_places(piece, panels) if not place.captured)
 
 
 def top_of(place: TopPlace) -> FoundTop:

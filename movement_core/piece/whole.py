@@ -77,7 +77,7 @@ class WholePiece:
 
     @cached_property
     def tops(self) -> tuple[FoundTop, ...]:
-        return find_tops(self.solved)
+        return find_tops(self.solved, self.panels)
 
     @cached_property
     def index(self) -> Mapping[str, int]:

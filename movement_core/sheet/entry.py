@@ -60,7 +60,7 @@ def file_entry(
             "metered": piece.metered_mc is not None,
         },
         "parts": [part_entry(solved) for solved in piece.parts],
-        "panels": [panel_entry(panel) for panel in glued_panels(piece)],
+        "panels": [panel_entry(panel) for panel in (glued_panels(piece) if whole is None else whole.panels)],
         **between_entry(whole),
         "hidden": list(hidden),
         "findings": [finding_entry(finding) for finding in findings],
