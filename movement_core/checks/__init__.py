@@ -17,6 +17,7 @@ from movement_core.checks.ring_trouble import ring_trouble
 from movement_core.checks.strips_across import strips_across
 from movement_core.checks.trapped_panels import trapped_panels
 from movement_core.checks.twisted_parts import twisted_parts
+from movement_core.checks.two_fixed_lines import two_fixed_lines
 from movement_core.checks.unequal_finish import unequal_finish
 from movement_core.checks.wide_tenons import wide_tenons
 from movement_core.checks.working_gaps import working_gaps
@@ -29,6 +30,7 @@ CHECKS: tuple[Callable[[WholePiece], list[Finding]], ...] = (
     loose_panels,
     strips_across,
     crossing_grain,
+    two_fixed_lines,
     wide_tenons,
     mitres,
     working_gaps,

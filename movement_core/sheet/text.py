@@ -228,7 +228,7 @@ def _findings(findings: Sequence[Mapping[str, Any]], names: Sequence[str]) -> li
     for finding in findings:
         when = f" (worst in {finding['month']})" if finding["month"] else ""
         key = (finding["severity"], finding["message"] + when, finding["remedy"])
-        alike.setdefault(key, []).append(" and ".join(_name(name) for name in finding["parts"]))
+        alike.setdefault(key, []).append(" + ".join(_name(name) for name in finding["parts"]))
     lines = []
     for (severity, message, remedy), where in alike.items():
         lines.append(_wrapped(f"[{severity}] {_listed(where)}: {_brief(message, names)}", "  "))

@@ -395,3 +395,29 @@ def test_a_piece_without_faces_is_still_checked():
     piece = solve_piece(piece_of(side_with(OUTSIDE)), HOME, DAY)
     assert whole_piece(piece).crossings == ()
     assert all_findings(whole_piece(piece)) == ()
+
+
+# ---- fixed lines -----------------------------------------------------------------------------------------------
+
+
+def on_two_bars(second):
+    """A top on two steel bars that a steel plate keeps apart; the second one held as asked."""
+    board = blocks("board", [((0, 0, 0), (600, 300, 20))])
+    bars = [blocks(f"bar {i}", [((100, y, -20), (500, y + 20, 0))]) for i, y in enumerate((0.0, 280.0))]
+    plate = blocks("plate", [((100, 0, -40), (500, 300, -20))])
+    pairs = [(board, f"{OAK}; grain x; show z"), *((bar, "steel") for bar in bars), (plate, "steel")]
+    return pairs, {("board", "bar 0"): kinds.SCREWED, ("board", "bar 1"): second}
+
+
+def test_a_board_with_two_fixed_lines():
+    pairs, said = on_two_bars(kinds.SCREWED)
+    finding = only(pairs, "two-fixed-lines", confirmed=said)
+    assert finding.severity == "breaks"
+    assert finding.figures["apart_mm"] == pytest.approx(280)
+    assert set(finding.parts) == {"board", "bar 0", "bar 1"}
+
+
+@pytest.mark.parametrize("second", [kinds.SLIDES, kinds.RESTS, kinds.HOUSED])
+def test_a_board_with_one_fixed_line(second):
+    pairs, said = on_two_bars(second)
+    assert not found(pairs, "two-fixed-lines", confirmed=said)

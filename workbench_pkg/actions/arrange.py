@@ -9,7 +9,7 @@ from movement_core.errors import InputError, UnknownName
 from movement_core.piece.arrange import arrange_panel
 from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.sheet.arrangements import study_entry
-from workbench_pkg.actions.check import table_beside, work_out
+from workbench_pkg.actions.check import solve_document, table_beside
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.host.documents import opened
 
@@ -23,7 +23,7 @@ def arrange_document(
     table: Any = None,
 ) -> list[dict[str, Any]]:
     """The studies of a document's glued panels; ``board`` picks the panel that holds a board of that name."""
-    panels = _picked(glued_panels(work_out(doc, settings, table).piece), board)
+    panels = _picked(glued_panels(solve_document(doc, settings, table)[1]), board)
     found = []
     for panel in panels:
         study = arrange_panel(panel, may_turn, may_reorder)

@@ -35,6 +35,15 @@ class Answer:
     entry: dict[str, Any]
 
 
+def solve_document(
+    doc: Any, settings: Settings | None = None, table: Mapping[str, Tags] | None = None
+) -> tuple[ReadPiece, SolvedPiece]:
+    """A document's parts through the year, without what lies between them; the arguments are those of ``work_out``."""
+    settings = settings or settings_of(doc)
+    read = read_piece(doc, table, settings.shop)
+    return read, solve_piece(read.parts, settings.year, settings.today, settings.today_mc)
+
+
 def work_out(
     doc: Any,
     settings: Settings | None = None,
@@ -50,8 +59,7 @@ def work_out(
     are.
     """
     settings = settings or settings_of(doc)
-    read = read_piece(doc, table, settings.shop)
-    piece = solve_piece(read.parts, settings.year, settings.today, settings.today_mc)
+    read, piece = solve_document(doc, settings, table)
     confirmed, unmatched = confirmed_joints(doc, read.parts, joints)
     whole, faceless = whole_of(piece, read.leaves, confirmed)
     told = (*errors, *read.unreadable, *unmatched, *faceless)

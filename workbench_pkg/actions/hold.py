@@ -13,7 +13,7 @@ from movement_core.piece.top_place import TopPlace, top_places
 from movement_core.piece.top_plan import plan_top
 from movement_core.piece.tops import top_of
 from movement_core.sheet.holding import plans_entry, untold_entry
-from workbench_pkg.actions.check import table_beside, work_out
+from workbench_pkg.actions.check import solve_document, table_beside
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.host.documents import opened
 
@@ -46,7 +46,7 @@ def hold_document(
     """
     wish = wish or HoldWish()
     found = []
-    for place in _picked(top_places(work_out(doc, settings, table).piece), wish.top):
+    for place in _picked(top_places(solve_document(doc, settings, table)[1]), wish.top):
         top = top_of(place)
         if top.top is None:
             found.append(untold_entry(top))
