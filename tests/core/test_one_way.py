@@ -12,7 +12,7 @@ import pytest
 
 ROOT = Path(__file__).resolve().parents[2]
 
-BOTTOM = {"errors", "sources", "tables", "names"}
+BOTTOM = {"errors", "sources", "tables", "names", "wording"}
 CORE_STREET = [
     {"sheet"},
     {"checks"},

@@ -1,4 +1,6 @@
-"""The commands. Each only gathers what is selected, opens a panel, or calls an action through the recorded channel."""
+"""Tagging, the year, the report and the answer in the model. Each command only gathers what is selected, opens a
+panel, or calls an action through the recorded channel.
+"""
 
 from __future__ import annotations
 
@@ -8,52 +10,14 @@ import FreeCAD as App
 import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
+from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command
 from workbench_pkg.panels import recorded
-from workbench_pkg.panels.icons import icon
-from workbench_pkg.panels.telling import problem, told, unexpected
+from workbench_pkg.panels.telling import told
 
 translate = App.Qt.translate
 
 
-def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
-    """Marks a text for translation; the host looks the translation up itself."""
-    return text
-
-
-class _Command:
-    name = ""
-    menu = ""
-    tip = ""
-    picture = ""
-    kind = "AlterDoc"
-
-    def GetResources(self) -> dict[str, str]:
-        return {
-            "Pixmap": icon(self.picture),
-            "MenuText": self.menu,
-            "ToolTip": self.tip,
-            "WhatsThis": self.name,
-            "StatusTip": self.tip,
-            "CmdType": self.kind,
-        }
-
-    def IsActive(self) -> bool:
-        """The host asks several times a second, so this looks at nothing inside the document."""
-        return App.ActiveDocument is not None and not Gui.Control.activeDialog()
-
-    def Activated(self, index: int = 0) -> None:
-        try:
-            self.do(App.ActiveDocument)
-        except HeartsideError as error:
-            problem(str(error))
-        except Exception as error:
-            problem(unexpected(error))
-
-    def do(self, doc: Any) -> None:
-        raise NotImplementedError
-
-
-class Tag(_Command):
+class Tag(Command):
     name, picture = "Heartside_Tag", "tag_wood"
     menu = QT_TRANSLATE_NOOP("Heartside_Tag", "Tag wood …")
     tip = QT_TRANSLATE_NOOP(
@@ -67,7 +31,7 @@ class Tag(_Command):
         Gui.Control.showDialog(TagPanel())
 
 
-class Untag(_Command):
+class Untag(Command):
     name, picture = "Heartside_Untag", "untag"
     menu = QT_TRANSLATE_NOOP("Heartside_Untag", "Take tags off")
     tip = QT_TRANSLATE_NOOP("Heartside_Untag", "Take everything said of their wood off the selected boards")
@@ -85,7 +49,7 @@ class Untag(_Command):
         told(translate("Heartside", "Tags taken off {count}").format(count=len(chosen.leaves)))
 
 
-class SetYear(_Command):
+class SetYear(Command):
     name, picture = "Heartside_Year", "set_year"
     menu = QT_TRANSLATE_NOOP("Heartside_Year", "Year of air …")
     tip = QT_TRANSLATE_NOOP("Heartside_Year", "Choose the air that the piece will live in, month by month")
@@ -96,7 +60,7 @@ class SetYear(_Command):
         Gui.Control.showDialog(YearPanel(doc))
 
 
-class OpenReport(_Command):
+class OpenReport(Command):
     name, picture = "Heartside_Report", "report"
     kind = ""
     menu = QT_TRANSLATE_NOOP("Heartside_Report", "Report")
@@ -110,7 +74,7 @@ class OpenReport(_Command):
         open_report(doc)
 
 
-class Annotate(_Command):
+class Annotate(Command):
     name, picture = "Heartside_Annotate", "annotate"
     menu = QT_TRANSLATE_NOOP("Heartside_Annotate", "Annotate the model")
     tip = QT_TRANSLATE_NOOP("Heartside_Annotate", "Work the piece out and put a label at every board")
@@ -123,7 +87,7 @@ class Annotate(_Command):
         told(translate("Heartside", "Annotated"))
 
 
-class Remove(_Command):
+class Remove(Command):
     name, picture = "Heartside_Remove", "remove"
     menu = QT_TRANSLATE_NOOP("Heartside_Remove", "Remove the answer")
     tip = QT_TRANSLATE_NOOP(
@@ -134,3 +98,6 @@ class Remove(_Command):
     def do(self, doc: Any) -> None:
         recorded.run("annotate", "remove", recorded.document(doc))
         told(translate("Heartside", "Answer removed"))
+
+
+COMMANDS = (Tag(), Untag(), SetYear(), OpenReport(), Annotate(), Remove())

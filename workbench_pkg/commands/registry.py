@@ -1,4 +1,8 @@
-"""What can be clicked: registered with the host, and put into toolbar, menu and context menu."""
+"""What can be clicked: registered with the host, and put into toolbar, menu and context menu.
+
+Each module of ``MODULES`` holds the commands of one kind of work as ``COMMANDS``, in the order in which they stand in
+the menu; a separator divides the modules.
+"""
 
 from __future__ import annotations
 
@@ -6,33 +10,32 @@ from typing import Any
 
 import FreeCADGui as Gui
 
-from workbench_pkg.commands.clicks import Annotate, OpenReport, Remove, SetYear, Tag, Untag
+from workbench_pkg.commands import clicks
 
-COMMANDS = {
-    "Heartside_Tag": Tag(),
-    "Heartside_Untag": Untag(),
-    "Heartside_Year": SetYear(),
-    "Heartside_Report": OpenReport(),
-    "Heartside_Annotate": Annotate(),
-    "Heartside_Remove": Remove(),
-}
-ORDER = [
-    *("Heartside_Tag", "Heartside_Untag", "Separator", "Heartside_Year", "Separator"),
-    *("Heartside_Report", "Heartside_Annotate", "Heartside_Remove"),
-]
+MODULES = (clicks,)
 
 
 def register() -> None:
     """Make the commands known to the host."""
-    for name, command in COMMANDS.items():
-        Gui.addCommand(name, command)
+    for module in MODULES:
+        for command in module.COMMANDS:
+            Gui.addCommand(command.name, command)
+
+
+def order() -> list[str]:
+    """Names of all commands as they stand in toolbar and menu."""
+    names: list[str] = []
+    for module in MODULES:
+        names += ["Separator"] if names else []
+        names += [command.name for command in module.COMMANDS]
+    return names
 
 
 def fill(workbench: Any) -> None:
     """Toolbar and menu of the workbench."""
     register()
-    workbench.appendToolbar("Heartside", ORDER)
-    workbench.appendMenu("Heartside", ORDER)
+    workbench.appendToolbar("Heartside", order())
+    workbench.appendMenu("Heartside", order())
 
 
 def fill_context_menu(workbench: Any, recipient: str) -> None:

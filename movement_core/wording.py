@@ -1,0 +1,47 @@
+"""Sentences for people, which a front end may want in another language.
+
+Every sentence that the core says is written through :func:`say` as a template and its values. Without a catalogue the
+template itself is said. A front end that has translations says everything inside :func:`speaking`.
+"""
+
+from __future__ import annotations
+
+import string
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from contextvars import ContextVar
+
+_catalogue: ContextVar[Mapping[str, str] | None] = ContextVar("catalogue", default=None)
+
+
+def say(template: str, /, **values: object) -> str:
+    """A sentence: its template in the language that is spoken, filled with values.
+
+    >>> say("{part} moves {mm:.1f} mm", part="door", mm=1.25)
+    'door moves 1.2 mm'
+    """
+    return (_catalogue.get() or {}).get(template, template).format(**values)
+
+
+@contextmanager
+def speaking(catalogue: Mapping[str, str] | None) -> Iterator[None]:
+    """Say everything inside in another language. ``catalogue``: template → template with the same fields.
+
+    >>> with speaking({"{n} boards": "{n} Bretter"}):
+    ...     say("{n} boards", n=3)
+    '3 Bretter'
+    """
+    before = _catalogue.set(catalogue)
+    try:
+        yield
+    finally:
+        _catalogue.reset(before)
+
+
+def fields(template: str) -> frozenset[str]:
+    """Names of the values that a template asks for: those of a translation must be the same.
+
+    >>> sorted(fields("{part} moves {mm:.1f} mm"))
+    ['mm', 'part']
+    """
+    return frozenset(name for _, name, _, _ in string.Formatter().parse(template) if name is not None)
