@@ -30,7 +30,7 @@ EXTENSION = "workbench_pkg"
 DOWN_TO_ACTIONS = {"actions", "objects", "host"}
 EXTENSION_MAY = {
     "entry": {"commands", "panels", "views"} | DOWN_TO_ACTIONS,
-    "commands": {"panels"} | DOWN_TO_ACTIONS,
+    "commands": {"panels", "views"} | DOWN_TO_ACTIONS,
     "views": {"panels"} | DOWN_TO_ACTIONS,
     "panels": DOWN_TO_ACTIONS,
     "batch": DOWN_TO_ACTIONS | {"setup", "demo"},
