@@ -47,8 +47,13 @@ EXTENSION_MAY = {
 BEFORE_SET_UP = {
     "workbench_pkg.__main__",
     "workbench_pkg.setup",
+    "workbench_pkg.batch.answering",
     "workbench_pkg.batch.cli",
+    "workbench_pkg.batch.commands",
     "workbench_pkg.batch.output",
+    "workbench_pkg.batch.parsing",
+    "workbench_pkg.batch.shared_words",
+    "workbench_pkg.batch.values",
     "workbench_pkg.batch.words",
     "workbench_pkg.demo.faults",
 }

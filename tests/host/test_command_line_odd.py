@@ -13,7 +13,7 @@ import pytest
 
 from movement_core import __version__
 from tests.host.test_command_line import GOOD, ROOT, heartside, save
-from workbench_pkg.batch.cli import demo_names
+from workbench_pkg.batch.commands.demo import demo_names
 
 ENVIRONMENT = {**os.environ, "PYTHONPATH": str(ROOT)}
 

@@ -1,0 +1,95 @@
+"""``demo``: build, check and annotate the demo models. Standard library only."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import os
+import sys
+import tempfile
+from pathlib import Path
+from typing import Any
+
+from workbench_pkg.batch.answering import ALL_HOLD, NOT_CHECKED, ask_worker, tell_errors
+from workbench_pkg.batch.output import REPORTS
+from workbench_pkg.batch.shared_words import Shared, settings_typed
+from workbench_pkg.demo.faults import BENCH, SIDEBOARD, TABLE
+from workbench_pkg.setup import SetupError
+
+
+def add_words(commands: Any, shared: Shared) -> None:
+    demo = commands.add_parser(
+        "demo",
+        parents=[shared.common, shared.air, shared.day],
+        help="build, check and annotate the demo models",
+    )
+    demo.add_argument("--output", type=Path, default=Path("heartside-demo"), metavar="DIR")
+    demo.add_argument("--force", action="store_true", help="replace files of these names in DIR")
+    demo.set_defaults(command="demo", carry_out=carry_out)
+
+
+def demo_names() -> dict[str, tuple[str, ...]]:
+    """Each demo model that is checked, and the other files that a demo writes for it."""
+    models = {f"{TABLE}.FCStd": (), f"{SIDEBOARD}.FCStd": (), f"{BENCH}.step": (f"{BENCH}.wood.csv",)}
+    made = ("-annotated.FCStd", "-report.txt", "-report.json")
+    return {name: (*more, *(Path(name).stem + end for end in made)) for name, more in models.items()}
+
+
+def carry_out(options: argparse.Namespace) -> int:
+    folder: Path = options.output
+    try:
+        _refuse_to_replace(folder, options.force)
+        folder.mkdir(parents=True, exist_ok=True)
+        # Everything is made beside and moved at the end: whatever stops us leaves no half of it.
+        with tempfile.TemporaryDirectory(prefix=".heartside-", dir=folder) as work:
+            if not _make_demo(options, Path(work)):
+                return NOT_CHECKED
+            for name in _all_names():
+                os.replace(Path(work, name), folder / name)
+    except OSError as error:
+        print(f"heartside: {folder}: the demo cannot be written there ({error.strerror or error}). "
+              "To do: name another folder with --output.", file=sys.stderr)  # fmt: skip
+        return NOT_CHECKED
+    lines = [
+        f"  {folder / model}\n    annotated  {folder / others[-3]}\n"
+        f"    report     {folder / others[-2]}, and the same as .json"
+        for model, others in demo_names().items()
+    ]
+    print("The demo pieces are invented, for trying Heartside out. Results:\n" + "\n".join(lines))
+    return ALL_HOLD
+
+
+def _all_names() -> list[str]:
+    return [name for model, others in demo_names().items() for name in (model, *others)]
+
+
+def _refuse_to_replace(folder: Path, force: bool) -> None:
+    """SetupError where files of the demo's names are there: they may be somebody's work by now."""
+    there = [name for name in _all_names() if os.path.lexists(folder / name)]
+    if there and not force:
+        named = ", ".join(there[:3]) + (f" and {len(there) - 3} more" if len(there) > 3 else "")
+        raise SetupError(
+            f"{folder}: {named} {'is' if len(there) == 1 else 'are'} there already. Nothing was written.\n"
+            "To do: add --force to replace what is there, or name another folder with --output."
+        )
+
+
+def _make_demo(options: argparse.Namespace, work: Path) -> bool:
+    """Build, check and annotate the demo models in a folder, printing each report; False where that failed."""
+    settings = settings_typed(options)
+    built = ask_worker({"command": "demo", "folder": str(work.resolve()), **settings})
+    if tell_errors(built):
+        return False
+    for name, others in demo_names().items():
+        annotated, report, data = others[-3:]
+        job = {"file": str(work.resolve() / name), "shown": str(options.output / name), **settings}
+        target = {"output": str(work.resolve() / annotated), "output_shown": str(options.output / annotated)}
+        answer = ask_worker({"command": "annotate", "force": False, **target, **job})
+        if tell_errors(answer):
+            return False
+        Path(work, report).write_text(answer["text"] + "\n", encoding="utf-8")
+        whole = {**REPORTS["check"], "files": [answer["entry"]], "errors": []}
+        text = json.dumps(whole, indent=1, ensure_ascii=False)
+        Path(work, data).write_text(text + "\n", encoding="utf-8")
+        print(answer["text"], end="\n\n", flush=True)
+    return True

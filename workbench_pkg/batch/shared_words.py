@@ -1,0 +1,102 @@
+"""Words that several commands share, and what was typed of them. Standard library only."""
+
+from __future__ import annotations
+
+import argparse
+import os
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from workbench_pkg.batch import values
+from workbench_pkg.batch.parsing import Parser
+
+ROOMS = {  # field of the core's Rooms → option, unit, meaning
+    "heating_c": ("heating", "C", "rooms are kept at least this warm (default 20)"),
+    "cooling_c": ("cooling", "C", "rooms are kept at most this warm"),
+    "humidifier_rh": ("humidify", "RH", "rooms are kept at least this humid"),
+    "dehumidifier_rh": ("dehumidify", "RH", "rooms are kept at most this humid"),
+}
+
+
+@dataclass(frozen=True)
+class Shared:
+    """Parsers to be handed to a command as parents: what every command takes, the air, the day."""
+
+    common: Parser
+    air: Parser
+    day: Parser
+
+
+def shared_words() -> Shared:
+    return Shared(common_words(), air_words(), day_words())
+
+
+def common_words() -> Parser:
+    common = Parser(add_help=False)
+    common.add_argument(
+        "--install", action="store_true", help="fetch what is missing with the system's packages"
+    )
+    common.add_argument("--debug", action="store_true", help="show the traceback of an error")
+    return common
+
+
+def air_words() -> Parser:
+    """The air that the piece lives in, and what a logger's file may leave open."""
+    air = Parser(add_help=False)
+    what = "a year by name ('years'), a place ('places'), or a .csv file of twelve months or of a logger"
+    air.add_argument("--year", default=None, metavar="AIR", help=f"the air it lives in: {what}")
+    for name, unit, meaning in ROOMS.values():
+        air.add_argument(f"--{name}", type=float, default=None, metavar=unit, help=f"with a place: {meaning}")
+    air.add_argument("--date-order", choices=("ymd", "dmy", "mdy"), default=None,
+                     help="how a logger writes its dates, where its file leaves that open")  # fmt: skip
+    air.add_argument("--temperature-unit", choices=("C", "F"), type=str.upper, default=None,
+                     help="in what a logger writes temperatures, where its file leaves that open")  # fmt: skip
+    air.add_argument("--columns", type=values.columns, default=None, metavar="NAME=WHERE,…",
+                     help="which columns of a logger's file are date, time, temperature and humidity: "
+                     "numbers (1 = first) or headings, such as temperature=3,humidity=4")  # fmt: skip
+    air.add_argument("--complete-with", default=None, metavar="AIR",
+                     help="the air of months that a logger did not see")  # fmt: skip
+    return air
+
+
+def day_words() -> Parser:
+    """The day, the moisture of the wood on it, and the shop it was built in."""
+    day = Parser(add_help=False)
+    day.add_argument(
+        "--date", type=values.date, default=None, metavar="DATE", help="today, YYYY-MM-DD (default: this day)"
+    )
+    day.add_argument("--moisture", type=values.moisture, default=None, metavar="PERCENT",
+                     help="moisture of the wood today by meter; default: in step with the air")  # fmt: skip
+    day.add_argument("--shop", default=None, metavar="AIR", help="the air it was built in, for parts whose "
+                     "moisture was not metered; with --built-on")  # fmt: skip
+    day.add_argument(
+        "--built-on", type=values.date, default=None, metavar="DATE", help="the day it was built"
+    )
+    return day
+
+
+def settings_typed(options: argparse.Namespace) -> dict[str, Any]:
+    """What was typed of the air and the day, for the worker."""
+    return {
+        "year": options.year or None,
+        "date": getattr(options, "date", None),
+        "moisture": getattr(options, "moisture", None),
+        "shop": getattr(options, "shop", None),
+        "built_on": getattr(options, "built_on", None),
+        "date_order": options.date_order,
+        "temperature_unit": options.temperature_unit,
+        "columns": options.columns,
+        "complete_with": options.complete_with,
+        "rooms": {
+            field: getattr(options, name)
+            for field, (name, _, _) in ROOMS.items()
+            if getattr(options, name) is not None
+        },
+        "debug": options.debug,
+    }
+
+
+def file_typed(path: Path) -> dict[str, Any]:
+    """A file for the worker: where it lies, and how it was typed."""
+    return {"file": os.path.abspath(path), "shown": str(path)}
