@@ -1,7 +1,8 @@
 """Where a piece's tops are, and what carries, stiffens or captures them: from the boxes of the parts.
 
 A top is a glued panel or one wide board that lies level, is not housed in other parts along two opposite edges,
-and so is held by what it rests on. Everything is told in the top's own frame, however the piece stands.
+is no layer between others, and so is held by what it rests on. Everything is told in the top's own frame, however
+the piece stands.
 """
 
 from __future__ import annotations
@@ -26,6 +27,8 @@ SMALL_MM = 80.0  # a part no longer than this under a top is a fastener or a blo
 EDGE_SHARE = 0.5  # an edge housed along half of its length is captured
 RECTANGLE_SHARE = 0.97  # a top that fills less of its box is round or shaped (own)
 SAME_WAY = 0.97  # cosine: grain within 14°
+COVERED_SHARE = 0.5  # a panel that other parts cover above and below over half of it is a layer, no top (own)
+NAMED = 3  # so many parts are named where a reason lists them
 
 
 @dataclass(frozen=True, eq=False)
@@ -98,22 +101,19 @@ def top_places(piece: SolvedPiece, panels: Sequence[GluedPanel] | None = None) -
     """
     panels = glued_panels(piece) if panels is None else panels
     glued = {id(board) for panel in panels for board in panel.boards}
-    found = [_of_panel(piece, panel) for panel in panels if _level(panel.axes[1])]
+    boxes = _boxes(piece)
+    found = [_touching(boxes, _bare(panel.boards, panel.axes)) for panel in panels if _level(panel.axes[1])]
     for solved in piece.parts:
         frame = solved.part.frame
         wide = frame.grain.known and frame.length_mm > frame.width_mm >= LEAST_TOP_MM
         flat = wide and frame.width_mm >= 4 * frame.thickness_mm
         if id(solved) not in glued and solved.part.moves and flat and _level(frame.axes[1]):
-            found.append(_touching(piece, _bare((solved,), frame.axes)))
+            found.append(_touching(boxes, _bare((solved,), frame.axes)))
     return tuple(found)
 
 
 def _level(up: Floats) -> bool:
     return abs(float(up[2])) > LEVEL
-
-
-def _of_panel(piece: SolvedPiece, panel: GluedPanel) -> TopPlace:
-    return _touching(piece, _bare(panel.boards, panel.axes))
 
 
 def _bare(boards: Sequence[SolvedPart], axes: Floats) -> TopPlace:
@@ -155,19 +155,66 @@ def _corners(solved: SolvedPart) -> Floats:
     return np.asarray(frame.centre + (signs * frame.size_mm) @ frame.axes)
 
 
-def _touching(piece: SolvedPiece, place: TopPlace) -> TopPlace:
+@dataclass(frozen=True, eq=False)
+class _Boxes:
+    """The boxes of all parts of a piece: corners (n, 8, 3), global, and how much of its box each part fills."""
+
+    parts: tuple[SolvedPart, ...]
+    corners: Floats
+    filled: Floats
+    all_named_differently: bool
+
+    def names(self, others: NDArray[np.int64]) -> list[str]:
+        """Names of some of the parts, those that come again with a number."""
+        names = [self.parts[index].part.name for index in others.tolist()]
+        if self.all_named_differently:
+            return names
+        taken: dict[str, int] = {}
+        for at, name in enumerate(names):
+            taken[name] = taken.get(name, 0) + 1
+            if taken[name] > 1:
+                names[at] = f"{name} ({taken[name]})"
+        return names
+
+
+def _boxes(piece: SolvedPiece) -> _Boxes:
+    parts = tuple(piece.parts)
+    corners = np.array([_corners(solved) for solved in parts]).reshape(-1, 8, 3)
+    volumes = np.array([solved.part.volume_mm3 for solved in parts])
+    boxes = np.array([np.prod(solved.part.frame.size_mm) for solved in parts])
+    names = {solved.part.name for solved in parts}
+    return _Boxes(
+        parts, corners, np.minimum(volumes / np.maximum(boxes, 1e-9), 1.0), len(names) == len(parts)
+    )
+
+
+def _touching(boxes: _Boxes, place: TopPlace) -> TopPlace:
     own = {id(board) for board in place.boards}
-    others = [solved for solved in piece.parts if id(solved) not in own]
-    near = _near(place, others)
-    size = np.array([place.length_mm, place.width_mm])
-    plate_low, plate_high = -size / 2, size / 2
-    words = ("under", "let_in", "battens", "ends", "fasteners", "passing")
+    others = np.array([i for i, solved in enumerate(boxes.parts) if id(solved) not in own], dtype=np.int64)
+    local = (boxes.corners[others] - place.origin) @ place.axes.T[:, [2, 0, 1]]  # along, across, up
+    lows, highs = local.min(axis=1), local.max(axis=1)
+    names = boxes.names(others)
+    half = np.array([place.length_mm, place.width_mm]) / 2
+    plate = np.array([[-half[0], -half[1], 0.0], [half[0], half[1], place.thickness_mm]])
+    near = ((lows <= plate[1] + TOUCH_MM) & (highs >= plate[0] - TOUCH_MM)).all(axis=1)
+    words = ("under", "let_in", "battens", "ends", "fasteners", "passing", "above")
     kinds: dict[str, list[Near]] = {word: [] for word in words}
-    for one in near:
-        overlap = np.minimum(one.high[:2], plate_high) - np.maximum(one.low[:2], plate_low)
+    covered = {True: 0.0, False: 0.0}  # area, mm²: above, below
+    for at in np.flatnonzero(near).tolist():
+        solved = boxes.parts[others[at]]
+        highest = local[at][np.argsort(-local[at][:, 2], kind="stable")[:4], :2]
+        one = Near(solved, names[at], lows[at], highs[at], _around(highest))
+        overlap = np.minimum(one.high[:2], half) - np.maximum(one.low[:2], -half)
+        lies_on = bool(one.low[2] >= place.thickness_mm - TOUCH_MM)
+        if overlap.min() > TOUCH_MM and (lies_on or one.high[2] <= TOUCH_MM):
+            covered[lies_on] += float(np.prod(overlap) * boxes.filled[others[at]])
         if _is_end(place, one):
             kinds["ends"].append(one)
-        elif overlap.min() <= TOUCH_MM or one.high[2] < -TOUCH_MM or one.low[2] > TOUCH_MM:
+        elif overlap.min() <= TOUCH_MM:
+            continue
+        elif lies_on and one.low[2] > TOUCH_MM:
+            kinds["above"].append(one)
+        elif one.low[2] > TOUCH_MM:
             continue
         elif one.high[2] >= place.thickness_mm - TOUCH_MM:
             kinds["passing"].append(one)
@@ -177,10 +224,14 @@ def _touching(piece: SolvedPiece, place: TopPlace) -> TopPlace:
             if (one.high - one.low).max() <= SMALL_MM:
                 kinds["fasteners"].append(one)
             else:
-                loose = is_across(place, one) and not _carried(one, near)
+                loose = is_across(place, one) and not _carried(at, lows, highs)
                 kinds["battens" if loose else "under"].append(one)
         else:
             kinds["let_in"].append(one)
+    captured = _captured(place, kinds["passing"])
+    if not captured and min(covered.values()) >= COVERED_SHARE * place.length_mm * place.width_mm:
+        below = [*kinds["under"], *kinds["battens"], *kinds["fasteners"]]
+        captured = f"it is a layer between others: on it {_some(kinds['above'])}, under it {_some(below)}"
     return replace(
         place,
         under=tuple(kinds["under"]),
@@ -188,23 +239,13 @@ def _touching(piece: SolvedPiece, place: TopPlace) -> TopPlace:
         battens=tuple(kinds["battens"]),
         ends=tuple(kinds["ends"]),
         fasteners=tuple(kinds["fasteners"]),
-        captured=_captured(place, kinds["passing"]),
+        captured=captured,
     )
 
 
-def _near(place: TopPlace, others: Sequence[SolvedPart]) -> list[Near]:
-    found: list[Near] = []
-    taken: dict[str, int] = {}
-    for solved in others:
-        local = (_corners(solved) - place.origin) @ place.axes.T  # across, up, along
-        points = local[:, [2, 0, 1]]  # along, across, up
-        name = solved.part.name
-        taken[name] = taken.get(name, 0) + 1
-        if taken[name] > 1:
-            name = f"{name} ({taken[name]})"
-        highest = points[np.argsort(-points[:, 2], kind="stable")[:4], :2]
-        found.append(Near(solved, name, points.min(axis=0), points.max(axis=0), _around(highest)))
-    return found
+def _some(found: Sequence[Near]) -> str:
+    names = [one.name for one in found[:NAMED]]
+    return ", ".join(names) + (f" and {len(found) - NAMED} more" if len(found) > NAMED else "")
 
 
 def _around(points: Floats) -> tuple[Point, ...]:
@@ -247,14 +288,12 @@ def _is_end(place: TopPlace, one: Near) -> bool:
     return bool(level and thick_as and meets and shared >= EDGE_SHARE * place.width_mm)
 
 
-def _carried(one: Near, near: Sequence[Near]) -> bool:
+def _carried(bar: int, lows: Floats, highs: Floats) -> bool:
     """Whether any other part of some size touches a bar: a leg below it, an apron at its end."""
-    for other in near:
-        if other is one or (other.high - other.low).max() <= SMALL_MM:
-            continue
-        if touch(one, other):
-            return True
-    return False
+    meets = ((lows <= highs[bar] + TOUCH_MM) & (highs >= lows[bar] - TOUCH_MM)).all(axis=1)
+    meets &= (highs - lows).max(axis=1) > SMALL_MM
+    meets[bar] = False
+    return bool(meets.any())
 
 
 def touch(one: Near, other: Near) -> bool:

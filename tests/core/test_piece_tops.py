@@ -116,6 +116,39 @@ def test_a_housed_panel_is_no_top_and_says_where():
     assert place.captured == "its ends are housed in Side L, Side R"
 
 
+def layers(count):
+    """Glued panels laid on each other with no frame, from below."""
+    each = []
+    for level in range(count):
+        each += [
+            replace(one, name=f"Layer {level} {one.name}", centre=(*one.centre[:2], 20.0 * level))
+            for one in top(UP)
+        ]
+    return each
+
+
+def test_a_layer_between_others_is_no_top_and_says_so():
+    piece = solved(layers(4))
+    places = top_places(piece)
+    assert len(places) == 4
+    assert [bool(place.captured) for place in places] == [False, True, True, False]
+    assert places[1].captured == (
+        "it is a layer between others: on it Layer 2 Board 1, Layer 2 Board 2, Layer 2 Board 3 and 1 more, "
+        "under it Layer 0 Board 1, Layer 0 Board 2, Layer 0 Board 3 and 1 more"
+    )
+    assert [found.name for found in find_tops(piece)] == [places[0].name, places[3].name]
+
+
+def test_a_top_with_things_on_it_is_a_top_and_what_lies_over_less_than_half_covers_nothing():
+    hutch = Made("Hutch", (850, 400, 300), (0, 0, 720 + 150), "white oak; grain x; cut flat; built 9")
+    assert [found.name for found in find_tops(solved(top(UP) + frame() + [hutch]))] == ["Board 1 … Board 4"]
+    narrow = [
+        Made(f"Strip {z}", (900, 200, 20), (0, 0, z), "white oak; grain x; cut quarter; built 9")
+        for z in (690, 730)
+    ]
+    assert "Board 1 … Board 4" in [found.name for found in find_tops(solved(top(UP) + narrow))]
+
+
 def test_battens_breadboard_ends_buttons_and_parts_let_in():
     batten = Made("Batten", (60, 400, 30), (200, 0, 685), "white oak; grain y; cut quarter; built 9")
     end = Made("End", (90, 440, 20), (495, 0, 710), "white oak; grain y; cut quarter; built 9")

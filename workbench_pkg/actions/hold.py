@@ -69,7 +69,8 @@ def _picked(places: Sequence[TopPlace], name: str) -> list[TopPlace]:
             return tops
         raise InputError(
             f"no top lies in it{_captured(places)}",
-            allowed="a glued panel, or one board of 150 mm and wider, that lies level and is not housed on two sides",
+            allowed="a glued panel, or one board of 150 mm and wider, that lies level, is not housed on two sides "
+            "and is no layer between others",
         )
     picked = [place for place in tops if any(board.part.name == name for board in place.boards)]
     if picked:
@@ -79,7 +80,7 @@ def _picked(places: Sequence[TopPlace], name: str) -> list[TopPlace]:
             raise InputError(
                 place.captured,
                 where=f"top {name!r}",
-                todo="such a panel needs room in its groove, no fasteners",
+                todo="such a part needs no fasteners; a housed panel needs room in its groove",
             )
     names = ", ".join(board.part.name for place in tops for board in place.boards)
     raise UnknownName(f"no top has a board {name!r}", where="top", allowed=names or "there is no top")
