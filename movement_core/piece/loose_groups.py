@@ -34,8 +34,8 @@ class LooseGroup:
 def loose_groups(parts: Sequence[Part], joints: Sequence[Joint]) -> tuple[LooseGroup, ...]:
     """Every group with room on two opposite sides that is joined to the rest by hardware or by lying on it only."""
     inert = {i for i, part in enumerate(parts) if part.species.value and part.species.value.kind == "inert"}
-    owner = _groups(
-        len(parts), [joint for joint in joints if _is_firm(joint) and not inert & set(joint.parts)]
+    owner = groups_of(
+        len(parts), [joint for joint in joints if is_firm(joint) and not inert & set(joint.parts)]
     )
     members: dict[int, set[int]] = defaultdict(set)
     for index, group in enumerate(owner):
@@ -82,14 +82,14 @@ def settled(joints: Sequence[Joint], groups: Sequence[LooseGroup]) -> tuple[Join
     return tuple(settle(joint) for joint in joints)
 
 
-def _is_firm(joint: Joint) -> bool:
+def is_firm(joint: Joint) -> bool:
     """Whether a joint makes one thing of two parts, as far as moving about goes."""
     if joint.kind in (NEAR, RESTS, OVERLAP) or (joint.origin != INFERRED and joint.kind == SLIDES):
         return False
     return joint.kind != UNKNOWN or joint.meeting.shape not in (FACE, CURVED_FIT)
 
 
-def _groups(count: int, joints: Sequence[Joint]) -> list[int]:
+def groups_of(count: int, joints: Sequence[Joint]) -> list[int]:
     """For each part the number of the group that joints make of it."""
     owner = list(range(count))
 
