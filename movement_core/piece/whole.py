@@ -26,7 +26,9 @@ from movement_core.piece.solve import SolvedPart, SolvedPiece
 from movement_core.piece.tops import FoundTop, find_tops
 
 NOTHING = Touching((), (), ())
-MOST_CARRIED = 900  # parts: beyond this the network is not solved, and gaps count from each part's own middle
+MOST_CARRIED = (
+    10_000  # parts: beyond this the network is not solved, and gaps count from each part's own middle
+)
 
 
 @dataclass(frozen=True, eq=False)

@@ -14,10 +14,11 @@ from dataclasses import dataclass
 import numpy as np
 
 from movement_core.air.daily import DAYS
+from movement_core.piece.contact.blocks import BlockSystem, Ints
 from movement_core.piece.contact.joints import HOUSED, NEAR, OVERLAP, POINT, SLIDES, UNTOLD, WHOLE, Joint
 from movement_core.piece.contact.meetings import Meeting
 from movement_core.piece.contact.polygons import Floats
-from movement_core.piece.contact.swelling import swelling_of
+from movement_core.piece.contact.swelling import Swelling, swelling_of
 from movement_core.piece.solve import SolvedPart
 
 LOOSE = 1e-5  # weight of what merely lies in place beside what is held: a free panel floats in the middle
@@ -51,47 +52,57 @@ def carried_positions(solved: Sequence[SolvedPart], joints: Sequence[Joint], gro
     joints : between them; those that hold nothing hold nothing here.
     ground : the part whose middle is taken to stay.
     """
-    count = len(solved)
     swellings = [swelling_of(one) for one in solved]
-    matrix = GROUNDED * np.eye(3 * count)
-    wanted = np.zeros((3 * count, DAYS + 1))
-    rows: list[tuple[int, int, Floats, Floats]] = []  # one, other, projection (3, 3), own difference (366, 3)
-    for joint in joints:
-        one, other = joint.parts
-        main = joint.meeting.main
-        if joint.kind in (NEAR, OVERLAP) or main is None:
-            continue
-        apart = np.zeros((DAYS + 1, 3))
-        for part, sign in ((one, -1.0), (other, 1.0)):
-            swelling = swellings[part]
-            if swelling is not None:
-                moves = [swelling.shift(main.centre, swelling.centre, axis).middle for axis in np.eye(3)]
-                apart += sign * np.stack(moves, axis=1)
-        held = _held(joint)
-        weight = held + LOOSE * (np.eye(3) - held)
-        rows.append((one, other, held, apart))
-        # Least squares of shift_other − shift_one + apart = 0, weighted.
-        a, b = slice(3 * one, 3 * one + 3), slice(3 * other, 3 * other + 3)
-        for place, sign in ((a, -1.0), (b, 1.0)):
-            matrix[place, place] += weight
-            wanted[place] -= sign * weight @ apart.T
-        matrix[a, b] -= weight
-        matrix[b, a] -= weight
-    here = slice(3 * ground, 3 * ground + 3)
-    matrix[here, here] += np.eye(3) * FAST
-    solution = np.linalg.solve(matrix, wanted).reshape(count, 3, DAYS + 1)
-    shift: Floats = np.asarray(solution.transpose(0, 2, 1), dtype=np.float64)
-    strained = [
-        float(np.linalg.norm((shift[other] - shift[one] + apart) @ held, axis=1).max())
-        for one, other, held, apart in rows
-    ]
-    places = iter(strained)
-    used = [joint.kind not in (NEAR, OVERLAP) and joint.meeting.main is not None for joint in joints]
+    used = [index for index, joint in enumerate(joints) if carries(joint)]
+    chosen = [joints[index] for index in used]
+    pairs = np.array([joint.parts for joint in chosen], dtype=np.intp).reshape(-1, 2)
+    points = np.array([_centre(joint) for joint in chosen]).reshape(-1, 3)
+    held = np.array([held_directions(joint) for joint in chosen]).reshape(-1, 3, 3)
+    # Least squares of shift_other − shift_one + apart = 0, weighted.
+    weight = held + LOOSE * (np.eye(3) - held)
+    apart = _own_shift(swellings, pairs[:, 1], points) - _own_shift(swellings, pairs[:, 0], points)
+    matrix = np.tile(GROUNDED * np.eye(3), (len(solved), 1, 1))
+    wanted = np.zeros((len(solved), 3, DAYS + 1))
+    pull = weight @ apart
+    for place, sign in ((pairs[:, 0], 1.0), (pairs[:, 1], -1.0)):
+        np.add.at(matrix, place, weight)
+        np.add.at(wanted, place, sign * pull)
+    matrix[ground] += np.eye(3) * FAST
+    shift = BlockSystem(matrix, pairs, -weight).solve(wanted)
+    left = np.swapaxes(held, 1, 2) @ (shift[pairs[:, 1]] - shift[pairs[:, 0]] + apart)
+    strained = np.zeros(len(joints))
+    strained[used] = np.linalg.norm(left, axis=1).max(axis=1)
     unknown = tuple(index for index, one in enumerate(swellings) if one is None)
-    return Positions(shift, np.array([next(places) if use else 0.0 for use in used]), unknown)
+    return Positions(np.ascontiguousarray(np.swapaxes(shift, 1, 2)), strained, unknown)
 
 
-def _held(joint: Joint) -> Floats:
+def carries(joint: Joint) -> bool:
+    """Whether two parts touch there, so that one can carry the other."""
+    return joint.kind not in (NEAR, OVERLAP) and joint.meeting.main is not None
+
+
+def _centre(joint: Joint) -> Floats:
+    main = joint.meeting.main
+    return np.zeros(3) if main is None else main.centre
+
+
+def _own_shift(swellings: Sequence[Swelling | None], which: Ints, points: Floats) -> Floats:
+    """(joints, 3, 366) how far a point of a part goes by its own swelling about its middle."""
+    axes = np.array([np.eye(3) if one is None else one.axes for one in swellings])
+    centre = np.array([np.zeros(3) if one is None else one.centre for one in swellings])
+    strain = np.array([middle_strains(one) for one in swellings])
+    from_middle = np.einsum("jab,jb->ja", axes[which], points - centre[which])
+    return np.asarray(np.swapaxes(axes[which], 1, 2) @ (from_middle[:, :, None] * strain[which]))
+
+
+def middle_strains(swelling: Swelling | None) -> Floats:
+    """(3, 366) strains along a part's axes, in the middle of their range; 0 where they are not known."""
+    if swelling is None:
+        return np.zeros((3, DAYS + 1))
+    return np.stack([strain.middle for strain in swelling.strains])
+
+
+def held_directions(joint: Joint) -> Floats:
     """(3, 3) projection on the directions in which a joint holds."""
     if joint.holds in (WHOLE, POINT, UNTOLD):
         return np.eye(3)
