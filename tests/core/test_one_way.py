@@ -37,7 +37,7 @@ EXTENSION_MAY = {
     "demo": DOWN_TO_ACTIONS | {"setup"},
     "actions": {"objects", "host"},
     "objects": {"host"},
-    "host": set(),
+    "host": {"setup"},
     "setup": set(),
     "host_tests": DOWN_TO_ACTIONS,
     "__main__": {"setup", "batch"},

@@ -15,11 +15,15 @@ from workbench_pkg.setup.packages import (
     missing_packages,
 )
 from workbench_pkg.setup.profile import link_project, project_root
+from workbench_pkg.setup.standing import HostEnded, HostHung, StandingHost
 
 __all__ = [
+    "HostEnded",
     "HostFacts",
+    "HostHung",
     "HostRun",
     "SetupError",
+    "StandingHost",
     "ask_host",
     "ensure_host",
     "ensure_packages",

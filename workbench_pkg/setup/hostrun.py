@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
+import contextlib
 import json
 import os
 import shutil
 import subprocess
 import sys
 import tempfile
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import IO, Any
 
 from workbench_pkg.setup.packages import SetupError, ensure_packages
 from workbench_pkg.setup.profile import link_project
+from workbench_pkg.setup.whole_files import work_folder
 
 HOST_PACKAGES = ("freecad",)
 """Debian packages that bring the host with its Python, numpy and Qt binding."""
@@ -135,16 +138,54 @@ def run_in_host(
     The work's stdout and stderr are this process's own (or captured); whatever the host prints by itself is
     kept apart and ends in .chatter. The add-on is linked into the profile and importable.
     """
+    with prepared(target, arguments, host=host, profile=profile, env=env) as ready:
+        scratch = ready.scratch
+        captured = (scratch / "stdout").open("w+", encoding="utf-8") if capture else None
+        with (scratch / "chatter").open("w+", encoding="utf-8", errors="replace") as chatter:
+            process = start(ready, chatter, captured.fileno() if captured is not None else None)
+            code = _wait(process, timeout_s)
+        text = None
+        if captured is not None:
+            captured.seek(0)
+            text = captured.read()
+            captured.close()
+        exit_file = scratch / "exit"
+        crashed = not exit_file.exists()
+        chatter_text = last_words(scratch)
+        if crashed:
+            chatter_text += f"\nthe host ended with code {code}"
+        return HostRun(CRASHED if crashed else int(exit_file.read_text()), crashed, text, chatter_text)
+
+
+@dataclass(frozen=True)
+class Ready:
+    """A host that can be started: its command, what it will do, its environment, a folder that goes with it."""
+
+    command: list[str]
+    task: dict[str, Any]
+    environment: dict[str, str]
+    scratch: Path
+
+
+@contextmanager
+def prepared(
+    target: str | Path,
+    arguments: Sequence[str] = (),
+    *,
+    host: str | None = None,
+    profile: Path | None = None,
+    env: Mapping[str, str] | None = None,
+) -> Iterator[Ready]:
+    """Everything that a host needs to start on a module or script; the arguments are those of ``run_in_host``."""
     program = find_host(host)
     if program is None:
         raise SetupError("FreeCAD's command line, freecadcmd, was not found")
-    with tempfile.TemporaryDirectory(prefix="heartside-") as scratch_name:
-        scratch = Path(scratch_name)
+    with work_folder(tempfile.gettempdir(), "heartside-") as scratch:
         home = profile if profile is not None else scratch / "profile"
         home.mkdir(parents=True, exist_ok=True)  # the host ignores a folder that is not there
         addon = link_project(home)
-        start = scratch / "heartside_inside.py"
-        shutil.copyfile(Path(__file__).with_name("inside.py"), start)
+        script = scratch / "heartside_inside.py"
+        shutil.copyfile(Path(__file__).with_name("inside.py"), script)
         task: dict[str, Any] = {
             "script": os.path.abspath(target) if isinstance(target, Path) else "",
             "module": target if isinstance(target, str) else "",
@@ -155,21 +196,16 @@ def run_in_host(
             "stderr": None,
         }
         environment = {**os.environ, **(env or {}), **_locale(), "FREECAD_USER_HOME": str(home)}
-        captured = (scratch / "stdout").open("w+", encoding="utf-8") if capture else None
-        with (scratch / "chatter").open("w+", encoding="utf-8", errors="replace") as chatter:
-            code = _start([program, str(start)], task, environment, captured, chatter, timeout_s)
-            chatter.seek(0)
-            last_words = "\n".join(chatter.read().strip().splitlines()[-20:])
-        text = None
-        if captured is not None:
-            captured.seek(0)
-            text = captured.read()
-            captured.close()
-        exit_file = scratch / "exit"
-        crashed = not exit_file.exists()
-        if crashed:
-            last_words += f"\nthe host ended with code {code}"
-        return HostRun(CRASHED if crashed else int(exit_file.read_text()), crashed, text, last_words)
+        yield Ready([program, str(script)], task, environment, scratch)
+
+
+def last_words(scratch: Path) -> str:
+    """The last lines that the host itself printed."""
+    with contextlib.suppress(OSError), (scratch / "chatter").open("rb") as file:
+        file.seek(max(0, file.seek(0, os.SEEK_END) - 65536))
+        text = file.read().decode("utf-8", "replace")
+        return "\n".join(text.strip().splitlines()[-20:])
+    return ""
 
 
 def _locale() -> dict[str, str]:
@@ -178,45 +214,49 @@ def _locale() -> dict[str, str]:
     return {"LC_ALL": "C.UTF-8"} if named in (None, "", "C", "POSIX") else {}
 
 
-def _start(
-    command: list[str],
-    task: dict[str, Any],
-    environment: dict[str, str],
-    captured: IO[str] | None,
-    chatter: IO[str],
-    timeout_s: float | None,
-) -> int:
-    """Start the host on the task and wait for it; its exit code (which means little)."""
+def start(
+    ready: Ready, chatter: IO[str], out: int | None = None, jobs: int | None = None
+) -> subprocess.Popen[bytes]:
+    """Start the host on its task.
+
+    chatter  takes what the host itself prints
+    out      descriptor for what the work prints on stdout; this process's own when None
+    jobs     descriptor for the work's stdin; nothing to read when None
+    """
     streams: dict[str, Any] = {}
     descriptors: list[int] = []
+    task = dict(ready.task)
     if os.name == "posix":
         sys.stdout.flush()
-        out = os.dup(captured.fileno() if captured is not None else 1)
-        err = os.dup(2)
-        descriptors = [out, err]
-        task.update(stdout=out, stderr=err)
+        descriptors = [os.dup(1 if out is None else out), os.dup(2)]
+        task.update(stdout=descriptors[0], stderr=descriptors[1])
         streams = {"stdout": chatter, "stderr": chatter, "pass_fds": descriptors}
-    elif captured is not None:
-        streams = {"stdout": captured}
-    environment["HEARTSIDE_TASK"] = json.dumps(task)
+    elif out is not None:
+        streams = {"stdout": out}
+    environment = {**ready.environment, "HEARTSIDE_TASK": json.dumps(task)}
+    stdin = subprocess.DEVNULL if jobs is None else jobs
     try:
-        process = subprocess.Popen(command, env=environment, stdin=subprocess.DEVNULL, **streams)
+        return subprocess.Popen(ready.command, env=environment, stdin=stdin, **streams)
     except OSError as error:
-        raise SetupError(f"{command[0]} cannot be started: {error}") from error
+        raise SetupError(f"{ready.command[0]} cannot be started: {error}") from error
     finally:
         for descriptor in descriptors:
             os.close(descriptor)
+
+
+def _wait(process: subprocess.Popen[bytes], timeout_s: float | None) -> int:
+    """The exit code of the host (which means little)."""
     try:
         return process.wait(timeout_s)
     except subprocess.TimeoutExpired:
         process.kill()
         return process.wait()
     except BaseException:
-        _stop(process)
+        stop(process)
         raise
 
 
-def _stop(process: subprocess.Popen[bytes], patience_s: float = 10.0) -> None:
+def stop(process: subprocess.Popen[bytes], patience_s: float = 10.0) -> None:
     """End the host: it may clear up, and is killed where it does not, or where we are stopped once more."""
     process.terminate()
     try:
