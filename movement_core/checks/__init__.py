@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 
 from movement_core.checks.crossing_grain import crossing_grain
 from movement_core.checks.drawer_bottoms import drawer_bottoms
 from movement_core.checks.finding import SEVERITIES, Finding
+from movement_core.checks.fitting_lines import fitting_lines
 from movement_core.checks.free_boards import free_boards
 from movement_core.checks.held_tops import held_tops
+from movement_core.checks.lock_lines import lock_lines
 from movement_core.checks.loose_panels import loose_panels
 from movement_core.checks.missing_facts import missing_facts
 from movement_core.checks.mitres import mitres
 from movement_core.checks.overlaps import overlaps
 from movement_core.checks.ring_trouble import ring_trouble
+from movement_core.checks.slide_lines import slide_lines
 from movement_core.checks.strips_across import strips_across
 from movement_core.checks.trapped_panels import trapped_panels
 from movement_core.checks.twisted_parts import twisted_parts
@@ -38,6 +41,9 @@ CHECKS: tuple[Callable[[WholePiece], list[Finding]], ...] = (
     free_boards,
     twisted_parts,
     held_tops,
+    fitting_lines,
+    lock_lines,
+    slide_lines,
     overlaps,
     missing_facts,
 )
@@ -45,8 +51,12 @@ CHECKS: tuple[Callable[[WholePiece], list[Finding]], ...] = (
 
 def all_findings(whole: WholePiece) -> tuple[Finding, ...]:
     """Findings of every check, the gravest first."""
-    found = [finding for check in CHECKS for finding in check(whole)]
-    return tuple(sorted(found, key=lambda finding: SEVERITIES.index(finding.severity)))
+    return by_gravity([finding for check in CHECKS for finding in check(whole)])
 
 
-__all__ = ["CHECKS", "Finding", "all_findings"]
+def by_gravity(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    """Findings in the order in which they are told, the gravest first."""
+    return tuple(sorted(findings, key=lambda finding: SEVERITIES.index(finding.severity)))
+
+
+__all__ = ["CHECKS", "Finding", "all_findings", "by_gravity"]

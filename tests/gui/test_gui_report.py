@@ -31,13 +31,37 @@ def piece(main_window, doc, pump):
         existing_panel().hide()
 
 
+@pytest.fixture
+def run(wait_until):
+    """run(command): click it, and wait until it has done what it does."""
+    from workbench_pkg.panels import working
+
+    def click(name):
+        FreeCADGui.runCommand(name)
+        wait_until(lambda: not working.is_busy(), 60)
+
+    return click
+
+
+@pytest.fixture
+def press_again(wait_until):
+    """press_again(): work the report out again, and wait for it."""
+    from workbench_pkg.panels import working
+
+    def click():
+        bench.widget("HeartsideReportAgain", QtWidgets.QPushButton).click()
+        wait_until(lambda: not working.is_busy(), 60)
+
+    return click
+
+
 def cell(table, row, column, role=QtCore.Qt.DisplayRole):
     return table.model().index(row, column).data(role)
 
 
-def test_report_lists_every_board_and_changes_nothing(piece, doc, pump, shot):
+def test_report_lists_every_board_and_changes_nothing(piece, doc, pump, shot, run):
     before, steps = property_dump(doc), doc.UndoCount
-    FreeCADGui.runCommand("Heartside_Report")
+    run("Heartside_Report")
     pump(0.3)
     table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
     assert table.isVisible() and table.rowCount() == 9
@@ -50,12 +74,12 @@ def test_report_lists_every_board_and_changes_nothing(piece, doc, pump, shot):
     assert doc.UndoCount == steps
 
 
-def test_sizes_follow_the_unit_system_of_the_host(piece, doc, pump):
+def test_sizes_follow_the_unit_system_of_the_host(piece, doc, pump, run):
     units = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Units")
     before = units.GetInt("UserSchema", 0)
     try:
         FreeCAD.Units.setSchema(3)  # inches, decimal
-        FreeCADGui.runCommand("Heartside_Report")
+        run("Heartside_Report")
         pump(0.2)
         table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
         assert '"' in cell(table, 0, 3) or "in" in cell(table, 0, 3)
@@ -64,45 +88,45 @@ def test_sizes_follow_the_unit_system_of_the_host(piece, doc, pump):
         FreeCAD.Units.setSchema(before)
 
 
-def test_choosing_a_row_selects_its_board(piece, doc, pump):
-    FreeCADGui.runCommand("Heartside_Report")
+def test_choosing_a_row_selects_its_board(piece, doc, pump, run):
+    run("Heartside_Report")
     table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
     table.selectRow(bench.texts(table).index("Board 3"))
     pump(0.2)
     assert [o.Name for o in FreeCADGui.Selection.getSelection(doc.Name)] == ["Board3"]
 
 
-def test_choosing_a_finding_selects_what_it_is_about(piece, doc, pump):
+def test_choosing_a_finding_selects_what_it_is_about(piece, doc, pump, run):
     from workbench_pkg.actions.tag import tag
 
     tag([piece[1]], species=None)
-    FreeCADGui.runCommand("Heartside_Report")
+    run("Heartside_Report")
     findings = bench.widget("HeartsideReportFindings", QtWidgets.QListWidget)
     bench.choose_text(findings, "Board 2")
     pump(0.2)
     assert [o.Name for o in FreeCADGui.Selection.getSelection(doc.Name)] == ["Board2"]
 
 
-def test_working_out_again_shows_what_has_changed(piece, doc, pump):
-    FreeCADGui.runCommand("Heartside_Report")
+def test_working_out_again_shows_what_has_changed(piece, doc, pump, run, press_again):
+    run("Heartside_Report")
     table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
     piece[0].Width = 100
     doc.recompute()
     before = cell(table, 0, 3)
-    bench.widget("HeartsideReportAgain", QtWidgets.QPushButton).click()
+    press_again()
     assert cell(table, 0, 3) != before
 
 
-def test_a_report_of_a_closed_document_says_so(piece, doc, pump):
-    FreeCADGui.runCommand("Heartside_Report")
+def test_a_report_of_a_closed_document_says_so(piece, doc, pump, run, press_again):
+    run("Heartside_Report")
     FreeCAD.closeDocument(doc.Name)
     pump(0.2)
-    bench.widget("HeartsideReportAgain", QtWidgets.QPushButton).click()
+    press_again()
     assert "closed" in bench.problems()[0]
 
 
-def test_text_can_be_copied(piece, doc, pump):
-    FreeCADGui.runCommand("Heartside_Report")
+def test_text_can_be_copied(piece, doc, pump, run):
+    run("Heartside_Report")
     bench.widget("HeartsideReportCopy", QtWidgets.QPushButton).click()
     assert "Board 1" in QtWidgets.QApplication.clipboard().text()
 
@@ -112,9 +136,9 @@ def apart_from_state(before, after):
     return [line for line in differences(before, after) if ".state: " not in line]
 
 
-def test_annotate_undo_redo_remove(piece, doc, pump, shot):
+def test_annotate_undo_redo_remove(piece, doc, pump, shot, run):
     before, steps = property_dump(doc), doc.UndoCount
-    FreeCADGui.runCommand("Heartside_Annotate")
+    run("Heartside_Annotate")
     pump(0.5)
     assert bench.problems() == []
     assert doc.UndoCount == steps + 1
@@ -137,14 +161,14 @@ def test_annotate_undo_redo_remove(piece, doc, pump, shot):
     assert apart_from_state(annotated, property_dump(doc)) == []
 
 
-def test_annotating_an_empty_document_leaves_no_trace_of_parts(main_window, doc, pump):
-    FreeCADGui.runCommand("Heartside_Annotate")
+def test_annotating_an_empty_document_leaves_no_trace_of_parts(main_window, doc, pump, run):
+    run("Heartside_Annotate")
     pump(0.2)
     labels = [o for o in doc.Objects if o.TypeId == "App::AnnotationLabel"]
     assert labels == []
 
 
-def test_an_error_while_annotating_is_told_and_leaves_nothing(piece, doc, pump, monkeypatch):
+def test_an_error_while_annotating_is_told_and_leaves_nothing(piece, doc, pump, monkeypatch, run):
     from workbench_pkg.actions import annotate as module
 
     def fail(*_):
@@ -152,7 +176,7 @@ def test_an_error_while_annotating_is_told_and_leaves_nothing(piece, doc, pump, 
 
     monkeypatch.setattr(module, "write_results", fail)
     before, steps = property_dump(doc), doc.UndoCount
-    FreeCADGui.runCommand("Heartside_Annotate")
+    run("Heartside_Annotate")
     pump(0.2)
     (text,) = bench.problems()
     assert "the glue has not set" in text
@@ -160,7 +184,7 @@ def test_an_error_while_annotating_is_told_and_leaves_nothing(piece, doc, pump, 
     assert doc.UndoCount == steps
 
 
-def test_clicks_are_recorded_as_lines_that_run_by_themselves(piece, doc, monkeypatch, pump):
+def test_clicks_are_recorded_as_lines_that_run_by_themselves(piece, doc, monkeypatch, pump, run):
     lines = []
     true = FreeCADGui.doCommand
 
@@ -169,7 +193,7 @@ def test_clicks_are_recorded_as_lines_that_run_by_themselves(piece, doc, monkeyp
         true(line)
 
     monkeypatch.setattr(FreeCADGui, "doCommand", note)
-    FreeCADGui.runCommand("Heartside_Annotate")
+    run("Heartside_Annotate")
     FreeCADGui.runCommand("Heartside_Remove")
     before = property_dump(doc)
     assert any("annotate(" in line for line in lines)

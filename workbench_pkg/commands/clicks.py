@@ -80,10 +80,18 @@ class Annotate(Command):
     tip = QT_TRANSLATE_NOOP("Heartside_Annotate", "Work the piece out and put a label at every board")
 
     def do(self, doc: Any) -> None:
+        from workbench_pkg.panels.working_out import work_out_soon
+
+        work_out_soon(doc, self._write, key=self.name)
+
+    @staticmethod
+    def _write(doc: Any, answer: Any) -> None:
+        from workbench_pkg.actions.annotate import given
         from workbench_pkg.panels import report_panel
 
-        recorded.run("annotate", "annotate", recorded.document(doc))
-        report_panel.refresh(doc)
+        with given(answer):
+            recorded.run("annotate", "annotate", recorded.document(doc))
+        report_panel.show_if_open(doc, answer)
         told(translate("Heartside", "Annotated"))
 
 

@@ -10,12 +10,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
+import FreeCAD as App
 import numpy as np
 import Part
 from numpy.typing import NDArray
 
 from movement_core.piece.contact.bodies import CHORD_MM, Body, CurvedFace, Cylinder, PlanarFace
-from workbench_pkg.host.leaf import Leaf
+from workbench_pkg.host.leaf import Leaf, moved
 from workbench_pkg.host.shapes import affine, is_planar
 
 Floats = NDArray[np.float64]
@@ -27,6 +28,7 @@ SAME_MM = 1e-7  # the host's own confusion distance
 class _OwnFaces:
     """Faces of a solid in its own frame, and the host's faces in the same order, flat ones first."""
 
+    solid: Any
     planar: list[tuple[Floats, list[Floats]]]  # normal, loops
     curved: list[tuple[Floats, Cylinder | None]]  # triangles, what is exactly known
     shapes: list[Any]
@@ -34,11 +36,14 @@ class _OwnFaces:
 
 @dataclass(eq=False)
 class LeafFaces:
-    """The bodies of leaves, in their order, and exact answers about them: the core's ``Kernel``."""
+    """The bodies of leaves, in their order, and exact answers about them: the core's ``Kernel``.
 
-    leaves: tuple[Leaf, ...]
+    It holds copies of the solids and looks at no document, so it may be asked from another thread than the window's.
+    """
+
     bodies: tuple[Body, ...]
     _own: list[_OwnFaces]
+    _places: list[tuple[Any, bool]]  # matrix, and whether it stretches, shears or mirrors
     _placed: dict[tuple[int, int], Any] = field(default_factory=dict)
 
     def face_distance(self, body: int, face: int, other: int, other_face: int) -> float | None:
@@ -49,7 +54,7 @@ class LeafFaces:
 
     def shared_volume(self, body: int, other: int) -> float | None:
         try:
-            common = self.leaves[body].global_solid().common(self.leaves[other].global_solid())
+            common = self._solid(body).common(self._solid(other))
             return float(abs(common.Volume))
         except Exception:
             return None
@@ -58,13 +63,16 @@ class LeafFaces:
         key = body, face
         if key not in self._placed:
             shape = self._own[body].shapes[face].copy()
-            matrix = self.leaves[body].matrix
-            if self.leaves[body].is_scaled():
+            matrix, scaled = self._places[body]
+            if scaled:
                 shape = shape.transformGeometry(matrix)
             else:
                 shape.transformShape(matrix)
             self._placed[key] = shape
         return self._placed[key]
+
+    def _solid(self, body: int) -> Any:
+        return moved(self._own[body].solid.copy(), *self._places[body])
 
 
 def faces_of(leaves: Sequence[Leaf]) -> LeafFaces:
@@ -77,7 +85,8 @@ def faces_of(leaves: Sequence[Leaf]) -> LeafFaces:
             known[key] = _own_faces(leaf.local_solid())
         own.append(known[key])
         bodies.append(_body(leaf, known[key]))
-    return LeafFaces(tuple(leaves), tuple(bodies), own)
+    places = [(App.Matrix(leaf.matrix), leaf.is_scaled()) for leaf in leaves]
+    return LeafFaces(tuple(bodies), own, places)
 
 
 def _body(leaf: Leaf, own: _OwnFaces) -> Body:
@@ -117,7 +126,7 @@ def _own_faces(solid: Any) -> _OwnFaces:
             if len(triangles):
                 curved.append((triangles, _cylinder(face, outward)))
                 curved_shapes.append(face)
-    return _OwnFaces(planar, curved, flat_shapes + curved_shapes)
+    return _OwnFaces(solid, planar, curved, flat_shapes + curved_shapes)
 
 
 def _loops(face: Any) -> list[Floats]:

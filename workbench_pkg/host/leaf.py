@@ -62,11 +62,15 @@ class Leaf:
 
     def global_solid(self) -> Any:
         """A copy of the solid where it stands. Unless scaled, its surfaces keep their types."""
-        solid = self.local_solid()
-        if self.is_scaled():
-            return solid.transformGeometry(self.matrix).Solids[0]  # comes back as an untyped shape
-        solid.Placement = App.Placement(self.matrix).multiply(solid.Placement)
-        return solid
+        return moved(self.local_solid(), self.matrix, self.is_scaled())
+
+
+def moved(solid: Any, matrix: Any, scaled: bool) -> Any:
+    """A solid of nobody else's, moved; ``scaled``: the matrix stretches, shears or mirrors."""
+    if scaled:
+        return solid.transformGeometry(matrix).Solids[0]  # comes back as an untyped shape
+    solid.Placement = App.Placement(matrix).multiply(solid.Placement)
+    return solid
 
 
 @dataclass(frozen=True)

@@ -17,9 +17,10 @@ import FreeCAD as App
 from workbench_pkg.host.labels import RESULTS_KIND, add_label, remove_results, results_group
 from workbench_pkg.host.marks import NO_RECOMPUTE, READ_ONLY, add_property, objects_of_kind
 
-__all__ = ["PartLabel", "remove_results", "report_of", "results_of", "write_results"]
+__all__ = ["PartLabel", "noted_fingerprint", "remove_results", "report_of", "results_of", "write_results"]
 
 REPORT = "HeartsideReport"
+FINGERPRINT = "HeartsideFingerprint"
 HIDDEN = 4
 
 Point = tuple[float, float, float]
@@ -57,12 +58,23 @@ def report_of(doc: Any) -> dict[str, Any] | None:
     return None
 
 
-def write_results(doc: Any, entry: Mapping[str, Any], labels: Sequence[PartLabel]) -> Any:
+def noted_fingerprint(doc: Any) -> str | None:
+    """What the document stood at when its answer was worked out; None where there is no answer, "" where it was
+    not noted."""
+    for group in results_of(doc):
+        return str(getattr(group, FINGERPRINT)) if FINGERPRINT in group.PropertiesList else ""
+    return None
+
+
+def write_results(
+    doc: Any, entry: Mapping[str, Any], labels: Sequence[PartLabel], fingerprint: str = ""
+) -> Any:
     """Put a group with its labels into the document. The caller opens the transaction."""
     group = results_group(doc)
     _set(group, "App::PropertyString", "HeartsideYear", entry["year"]["name"], "Year of air")
     _set(group, "App::PropertyString", "HeartsideDate", entry["today"]["date"], "Day of the answer")
     _set(group, "App::PropertyString", REPORT, json.dumps(entry, ensure_ascii=False), "The report", HIDDEN)
+    _set(group, "App::PropertyString", FINGERPRINT, fingerprint, "What the model stood at", HIDDEN)
     for label in labels:
         _label(doc, label)
     for obj in (group, *group.Group):

@@ -10,11 +10,12 @@ import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
 from movement_core.sheet.text import as_text
-from workbench_pkg.actions.check import work_out
+from workbench_pkg.actions.check import Answer
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
 from workbench_pkg.panels import rows
 from workbench_pkg.panels.report_table import ReportTable, mark, rank_of
 from workbench_pkg.panels.telling import problem, unexpected
+from workbench_pkg.panels.working_out import work_out_soon
 
 translate = App.Qt.translate
 NAME = "HeartsideReport"
@@ -51,23 +52,11 @@ class ReportPanel(QtWidgets.QDockWidget):
         self.table.itemSelectionChanged.connect(lambda: self._select(self.table.chosen_keys()))
         self.findings.itemSelectionChanged.connect(self._select_finding)
 
-    def show_document(self, doc: Any) -> bool:
-        """Work a document out and show it; False, with the reason told, where that cannot be done."""
-        QtWidgets.QApplication.setOverrideCursor(QtGui.QCursor(QtCore.Qt.WaitCursor))
-        try:
-            answer = work_out(doc)
-        except HeartsideError as error:
-            problem(str(error))
-            return False
-        except Exception as error:
-            problem(unexpected(error))
-            return False
-        finally:
-            QtWidgets.QApplication.restoreOverrideCursor()
+    def show_answer(self, doc: Any, answer: Answer) -> None:
+        """Show what working a document out gave."""
         self.document = doc.Name
         self.places = {leaf.key: (leaf.root.Name, leaf.sub) for leaf in answer.read.leaves}
         self.fill(answer.entry)
-        return True
 
     def fill(self, entry: dict[str, Any]) -> None:
         """Show a report."""
@@ -105,8 +94,13 @@ class ReportPanel(QtWidgets.QDockWidget):
         doc = App.listDocuments().get(self.document)
         if doc is None:
             problem(translate("Heartside", "The document of this report is closed."))
-        else:
-            self.show_document(doc)
+            return
+        try:
+            open_report(doc)
+        except HeartsideError as error:
+            problem(str(error))
+        except Exception as error:
+            problem(unexpected(error))
 
     def _select_finding(self) -> None:
         chosen = sorted(index.row() for index in self.findings.selectedIndexes())
@@ -152,22 +146,24 @@ def existing_panel() -> ReportPanel | None:
     return Gui.getMainWindow().findChild(QtWidgets.QDockWidget, NAME)
 
 
-def open_report(doc: Any) -> ReportPanel | None:
-    """Open or raise the report window with a document worked out anew; None where that could not be done."""
+def open_report(doc: Any) -> None:
+    """Work a document out and then open or raise the report window with it. Raises what reading the document does."""
+    work_out_soon(doc, _open_with, key=NAME)
+
+
+def _open_with(doc: Any, answer: Answer) -> None:
     window = Gui.getMainWindow()
     panel = existing_panel()
     if panel is None:
         panel = ReportPanel(window)
         window.addDockWidget(QtCore.Qt.BottomDockWidgetArea, panel)
-    if not panel.show_document(doc):
-        return None
+    panel.show_answer(doc, answer)
     panel.show()
     panel.raise_()
-    return panel
 
 
-def refresh(doc: Any) -> None:
+def show_if_open(doc: Any, answer: Answer) -> None:
     """Bring the report up to date where it is open and shows this document."""
     panel = existing_panel()
     if panel is not None and panel.isVisible() and panel.document == doc.Name:
-        panel.show_document(doc)
+        panel.show_answer(doc, answer)
