@@ -1,6 +1,7 @@
 """Boards and panels held fast at lines apart across their grain by things that do not move with them.
 
-Only joints that are known to hold count: whether something is glued at all is asked elsewhere.
+Only joints that are known to hold count: whether something is glued at all is asked elsewhere. Boards on hinges, hooks
+and bolts are told of by the check of their fittings.
 """
 
 from __future__ import annotations
@@ -10,6 +11,8 @@ from collections import defaultdict
 import numpy as np
 
 from movement_core.checks.finding import BREAKS, Finding
+from movement_core.checks.fitting_lines import boards_on_fittings
+from movement_core.checks.fittings import is_fitting
 from movement_core.piece.contact.carried import carried_positions
 from movement_core.piece.contact.joints import DOVETAILED, GLUED_EDGE, PEGGED, POINT, WHOLE, Joint
 from movement_core.piece.limits import limit
@@ -24,14 +27,15 @@ def two_fixed_lines(whole: WholePiece) -> list[Finding]:
     if not firm or len(whole.parts) > MOST_CARRIED:
         return []
     strained = carried_positions(whole.parts, firm).strained_mm
-    own = _owners(whole, firm)
+    own, told = _owners(whole, firm), boards_on_fittings(whole)
     holds: dict[int, list[tuple[Joint, int, float]]] = defaultdict(list)
     for joint, apart in zip(firm, strained.tolist()):
         one, other = joint.parts
         if own[one] == own[other] or joint.kind in MOVE_ALONG:
             continue
-        holds[own[one]].append((joint, one, apart))
-        holds[own[other]].append((joint, other, apart))
+        for board, beyond in ((one, other), (other, one)):
+            if not (is_fitting(whole, beyond) and whole.parts[board].part.key in told):
+                holds[own[board]].append((joint, board, apart))
     found = (_judge(whole, held) for held in holds.values())
     return [finding for finding in found if finding is not None]
 

@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-import datetime
-
 import numpy as np
 import pytest
 
-from movement_core.air.presets import find_year
 from movement_core.checks import all_findings
 from movement_core.errors import UnknownName
 from movement_core.piece.contact import joints as kinds
@@ -15,27 +12,8 @@ from movement_core.piece.limits import limit, limits
 from movement_core.piece.solve import solve_piece
 from movement_core.piece.whole import whole_piece
 from movement_core.sources import PROVENANCES
-from tests.core.contact_solids import STILL, blocks, piece_of, pose, prism
-
-HOME = find_year("heated cold-winter home")
-DAY = datetime.date(2026, 3, 15)
-OAK = "white oak; pith 0 -200; built 8"
-TURNED = pytest.mark.parametrize("where", [STILL, pose(11)], ids=["as drawn", "turned"])
-
-
-def whole(pairs, where=STILL, confirmed=None):
-    piece = solve_piece(piece_of(pairs, where), HOME, DAY)
-    return whole_piece(piece, [body for body, _ in pairs], confirmed=confirmed)
-
-
-def found(pairs, check, where=STILL, confirmed=None):
-    return [f for f in all_findings(whole(pairs, where, confirmed)) if f.check == check]
-
-
-def only(pairs, check, where=STILL, confirmed=None):
-    (finding,) = found(pairs, check, where, confirmed)
-    return finding
-
+from tests.core.contact_solids import STILL, blocks, piece_of, prism
+from tests.core.whole_pieces import DAY, HOME, OAK, TURNED, found, only, whole
 
 # ---- panels in frames ------------------------------------------------------------------------------------------
 
