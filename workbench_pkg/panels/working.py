@@ -220,4 +220,6 @@ class _Bar(QtWidgets.QWidget):
         self.escape.setEnabled(False)
         self.escape.deleteLater()
         Gui.getMainWindow().statusBar().removeWidget(self)
+        for part in (self, self.button):
+            part.setObjectName("")  # it lives on until the event loop comes round
         self.deleteLater()
