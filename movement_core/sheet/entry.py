@@ -21,6 +21,7 @@ from movement_core.piece.whole import WholePiece
 from movement_core.section.panel import PanelShape
 from movement_core.section.twist import Twist
 from movement_core.sheet.between import between_entry
+from movement_core.sheet.identity import finding_ids
 
 Floats = NDArray[np.float64]
 
@@ -63,7 +64,10 @@ def file_entry(
         "panels": [panel_entry(panel) for panel in (glued_panels(piece) if whole is None else whole.panels)],
         **between_entry(whole),
         "hidden": list(hidden),
-        "findings": [finding_entry(finding) for finding in findings],
+        "findings": [
+            {"id": one, **finding_entry(finding)}
+            for one, finding in zip(finding_ids(findings, path), findings)
+        ],
         "errors": [{"message": message, "part": ""} for message in errors] + problems,
     }
 
