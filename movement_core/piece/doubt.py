@@ -6,8 +6,9 @@ read by eye. *Likely* holds the truth about two times in three, *nearly certain*
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from weakref import WeakKeyDictionary
 
 import numpy as np
 
@@ -24,6 +25,8 @@ CLIMATE_MC_SD = 1.0
 PITH_ANGLE_SD = 3.0
 STATED_ANGLE_SD = 5.0
 RADIUS_CV = 0.1
+
+_KNOWN: WeakKeyDictionary[Course, dict[tuple[object, ...], Doubt | None]] = WeakKeyDictionary()
 
 
 @dataclass(frozen=True)
@@ -45,16 +48,38 @@ class Doubt:
 
 def width_doubt(solved: SolvedPart, when: str) -> Doubt | None:
     """Doubt of the width "today", "driest" or "wettest"; None where the width or the moisture is not known."""
-    return _size_doubt(solved, solved.width, when, turned=False)
+    return _once(solved, solved.width, when, lambda: _size_doubt(solved, solved.width, when, turned=False))
 
 
 def thickness_doubt(solved: SolvedPart, when: str) -> Doubt | None:
     """The same of the thickness."""
-    return _size_doubt(solved, solved.thickness, when, turned=True)
+    return _once(
+        solved, solved.thickness, when, lambda: _size_doubt(solved, solved.thickness, when, turned=True)
+    )
 
 
 def cup_doubt(solved: SolvedPart, when: str) -> Doubt | None:
     """Doubt of the cup, linear in its causes; None where only a range of cups is known."""
+    return _once(solved, solved.cup, when, lambda: _cup_doubt(solved, when))
+
+
+def _once(
+    solved: SolvedPart, course: Course | None, when: str, work_out: Callable[[], Doubt | None]
+) -> Doubt | None:
+    """The doubt of a course on a day: parts of the same wood share their courses, and so their doubts."""
+    if course is None:
+        return None
+    part = solved.part
+    facts = (part.species.value, part.rings.value, part.figure.value, part.fitted_mc.value)
+    since = (part.flattened_mc.value, solved.today_mc, solved.metered, solved.driest_day, solved.wettest_day)
+    key = (when, id(facts[0]), *facts[1:], *since)
+    known = _KNOWN.setdefault(course, {})
+    if key not in known:
+        known[key] = work_out()
+    return known[key]
+
+
+def _cup_doubt(solved: SolvedPart, when: str) -> Doubt | None:
     course = solved.cup
     species, change = solved.part.species.value, _change(solved, when, "flattened")
     if (

@@ -64,7 +64,7 @@ class GluedPanel:
     def drawn_steps_mm(self) -> Floats:
         """Steps at the glue lines before anything moves, show faces then back faces: boards of unequal thickness."""
         assert self.panel is not None  # asked only where there is a shape
-        flat = self.panel.shape(0.0)
+        flat = self.panel.shape(0.0, settle=False)  # nothing moves, so nothing has to settle
         return np.concatenate([flat.step_show_mm, flat.step_back_mm])
 
     @property
@@ -93,7 +93,8 @@ def glued_panels(piece: SolvedPiece) -> tuple[GluedPanel, ...]:
     """Every panel of two boards or more."""
     wooden = [solved for solved in piece.parts if _is_board(solved.part)]
     groups = _groups([solved.part for solved in wooden])
-    return tuple(_panel([wooden[index] for index in group]) for group in groups)
+    known: dict[tuple[object, ...], PanelShape] = {}
+    return tuple(_panel([wooden[index] for index in group], known) for group in groups)
 
 
 def _is_board(part: Part) -> bool:
@@ -143,7 +144,8 @@ def _edge_to_edge(parts: Sequence[Part]) -> list[tuple[int, int]]:
     return pairs
 
 
-def _panel(boards: list[SolvedPart]) -> GluedPanel:
+def _panel(boards: list[SolvedPart], known: dict[tuple[object, ...], PanelShape]) -> GluedPanel:
+    """The panel of boards from left to right; ``known`` holds the shapes of those already worked out."""
     axes = boards[0].part.frame.axes
     over = tuple(bool(board.part.frame.axes[1] @ axes[1] < 0) for board in boards)
     turned = tuple(bool(board.part.frame.axes[2] @ axes[2] < 0) for board in boards)
@@ -151,12 +153,30 @@ def _panel(boards: list[SolvedPart]) -> GluedPanel:
     if unknown:
         why = f"the pith or the moisture is not known of {', '.join(unknown)}"
         return GluedPanel(tuple(boards), over, turned, axes, None, None, why)
+    alike = same_woods(boards, axes)
     try:
         panel = Panel([board_as_laid(board, axes) for board in boards])
-        shape = panel.shape(_changes(boards), each_board=True)
+        if alike not in known:
+            known[alike] = panel.shape(_changes(boards), each_board=True)
     except HeartsideError as error:
         return GluedPanel(tuple(boards), over, turned, axes, None, None, str(error))
-    return GluedPanel(tuple(boards), over, turned, axes, panel, shape)
+    return GluedPanel(tuple(boards), over, turned, axes, panel, known[alike])
+
+
+def same_woods(boards: Sequence[SolvedPart], axes: Floats) -> tuple[object, ...]:
+    """All that the free shape of boards laid side by side hangs on, but their names and place.
+
+    Parts of the same wood share their moistures (``solve_piece``), so these count by identity; sizes count to a
+    millionth of a millimetre.
+    """
+    found: list[object] = []
+    for solved in boards:
+        part, own = solved.part, solved.part.frame.axes
+        over, side = bool(own[1] @ axes[1] < 0), bool(own[0] @ axes[0] < 0)
+        size = tuple(np.round(part.frame.size_mm, 6).tolist())
+        woods = (id(part.species.value), part.rings.value, part.figure.value, size, over, side)
+        found.append((*woods, id(solved.mc_days), id(solved.width), solved.today_mc, part.flattened_mc.value))
+    return tuple(found)
 
 
 def _has_pith(solved: SolvedPart) -> bool:

@@ -143,8 +143,34 @@ def solve_piece(
     """
     day = day_of_year(today)
     moistures = _moistures(parts, air)
-    solved = tuple(_tried(part, moisture, day, today_mc) for part, moisture in zip(parts, moistures))
-    return SolvedPiece(solved, air, today, today_mc)
+    known: dict[tuple[object, ...], SolvedPart] = {}
+    solved = []
+    for part, moisture in zip(parts, moistures):
+        alike = _same_wood(part, moisture)
+        first = known.get(alike)
+        one = _tried(part, moisture, day, today_mc) if first is None else replace(first, part=part)
+        if not one.trouble:  # what is wrong is told with the part's own name
+            known.setdefault(alike, one)
+        solved.append(one)
+    return SolvedPiece(tuple(solved), air, today, today_mc)
+
+
+def _same_wood(part: Part, moisture: _Moisture | None) -> tuple[object, ...]:
+    """All that the year of a part hangs on but its name and place: parts that share it are worked out once.
+
+    Sizes count to a millionth of a millimetre, since a host carries the same board to two places with two roundings.
+    """
+    return (
+        id(part.species.value),
+        id(moisture),
+        tuple(np.round(part.frame.size_mm, 6).tolist()),
+        part.frame.grain.known,
+        part.rings.value,
+        part.figure.value,
+        part.fitted_mc.value,
+        part.flattened_mc.value,
+        tuple(part.missing),
+    )
 
 
 # ---- moisture ---------------------------------------------------------------------------------------------

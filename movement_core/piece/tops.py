@@ -9,13 +9,13 @@ import numpy as np
 
 from movement_core.errors import HeartsideError
 from movement_core.holding.metal_base import BLOCKED_FACE, NO_WOOD_TO_STEEL_GLUE
-from movement_core.holding.model import Beam, Bearing, Elastic, Plate
+from movement_core.holding.model import Beam, Bearing, Elastic, LoadCase, Plate
 from movement_core.holding.plan_model import Top
 from movement_core.holding.polygon import polygon_area
 from movement_core.holding.rails import Member, Rail, what_lies_under
 from movement_core.holding.stiffeners import bar
 from movement_core.holding.travel import WidthStrain
-from movement_core.piece.panels import GluedPanel
+from movement_core.piece.panels import GluedPanel, same_woods
 from movement_core.piece.solve import SolvedPiece
 from movement_core.piece.stiffness import BoardStiffness, bar_modulus, board_stiffness, panel_stiffness
 from movement_core.piece.top_place import RECTANGLE_SHARE, Near, TopPlace, top_places
@@ -71,17 +71,23 @@ def find_tops(piece: SolvedPiece, panels: Sequence[GluedPanel] | None = None) ->
 
     ``panels``: the glued panels of the piece, where they have been worked out already.
     """
-    return tuple(top_of(place) for place in top_places(piece, panels) if not place.captured)
+    known: dict[tuple[object, ...], tuple[LoadCase, ...]] = {}
+    return tuple(top_of(place, known) for place in top_places(piece, panels) if not place.captured)
 
 
-def top_of(place: TopPlace) -> FoundTop:
-    """A top from its place."""
+def top_of(place: TopPlace, known: dict[tuple[object, ...], tuple[LoadCase, ...]] | None = None) -> FoundTop:
+    """A top from its place; ``known`` holds the free shapes of tops of the same wood, worked out before."""
     missing = what_is_missing(place.boards)
     if missing:
         return FoundTop(place, None, missing)
     try:
         moistures = moistures_of(place.boards)
-        cases = load_cases(place, moistures)
+        alike = (*same_woods(place.boards, place.axes), tuple(np.round(place.lines_mm, 6).tolist()))
+        cases = known.get(alike) if known is not None else None
+        if cases is None:
+            cases = load_cases(place, moistures)
+        if known is not None:
+            known[alike] = cases
         padded, plain = width_strain(place, moistures), width_strain(place, moistures, with_doubt=False)
         notes: list[str] = []
         plate, gravity = _plate(place, notes)
