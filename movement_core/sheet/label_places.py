@@ -30,12 +30,12 @@ def label_places(anchors_mm: Floats) -> Floats:
     left[order[: (len(anchors) + 1) // 2]] = True
     places = np.empty_like(anchors)
     for side, rack in ((left, across.min() - ASIDE * diagonal), (~left, across.max() + ASIDE * diagonal)):
-        heights = _spread(height[side], SPACING * diagonal)
+        heights = spread_apart(height[side], SPACING * diagonal)
         places[side] = centre + rack * RIGHT + heights[:, None] * np.array([0.0, 0.0, 1.0]) / UP[2]
     return places
 
 
-def _spread(heights: Floats, spacing: float) -> Floats:
+def spread_apart(heights: Floats, spacing: float) -> Floats:
     """Heights moved as little as needed to stand at least ``spacing`` apart, order kept."""
     if not len(heights):
         return heights

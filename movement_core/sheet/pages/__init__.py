@@ -1,0 +1,1 @@
+"""The movement sheet: one page data, drawn as HTML and as PDF."""
