@@ -16,8 +16,12 @@ from movement_core.checks.missing_facts import missing_facts
 from movement_core.checks.mitres import mitres
 from movement_core.checks.overlaps import overlaps
 from movement_core.checks.ring_trouble import ring_trouble
+from movement_core.checks.round_tenons import round_tenons
+from movement_core.checks.shoulder_lines import shoulder_lines
 from movement_core.checks.slide_lines import slide_lines
 from movement_core.checks.strips_across import strips_across
+from movement_core.checks.tenon_wedges import tenon_wedges
+from movement_core.checks.through_tenons import through_tenons
 from movement_core.checks.trapped_panels import trapped_panels
 from movement_core.checks.twisted_parts import twisted_parts
 from movement_core.checks.two_fixed_lines import two_fixed_lines
@@ -35,6 +39,10 @@ CHECKS: tuple[Callable[[WholePiece], list[Finding]], ...] = (
     crossing_grain,
     two_fixed_lines,
     wide_tenons,
+    through_tenons,
+    tenon_wedges,
+    round_tenons,
+    shoulder_lines,
     mitres,
     working_gaps,
     unequal_finish,

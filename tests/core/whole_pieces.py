@@ -18,9 +18,9 @@ OAK = "white oak; pith 0 -200; built 8"
 TURNED = pytest.mark.parametrize("where", [STILL, pose(11)], ids=["as drawn", "turned"])
 
 
-def whole(pairs, where=STILL, confirmed=None):
+def whole(pairs, where=STILL, confirmed=None, air=HOME):
     """A whole piece of [(body, tag), …]."""
-    piece = solve_piece(piece_of(pairs, where), HOME, DAY)
+    piece = solve_piece(piece_of(pairs, where), air, DAY)
     return whole_piece(piece, [body for body, _ in pairs], confirmed=confirmed)
 
 
