@@ -9,8 +9,9 @@ import Part
 import pytest
 from bench import V, at, box, link
 
+from movement_core.piece.contact.bodies import CHORD_MM
 from workbench_pkg.host.leaves import read_leaves
-from workbench_pkg.host.shapes import CHORD_MM, extents, outline, volume
+from workbench_pkg.host.shapes import extents, outline, volume
 
 TILT = at(100, -50, 30, (1, 2, 3), 40)
 

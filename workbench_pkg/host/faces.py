@@ -15,13 +15,12 @@ import numpy as np
 import Part
 from numpy.typing import NDArray
 
-from movement_core.piece.contact.bodies import CHORD_MM, Body, CurvedFace, Cylinder, PlanarFace
+from movement_core.piece.contact.bodies import Body, CurvedFace, Cylinder, PlanarFace
 from workbench_pkg.host.leaf import Leaf, moved
-from workbench_pkg.host.shapes import affine, is_planar
+from workbench_pkg.host.own import OwnSolid
+from workbench_pkg.host.shapes import affine
 
 Floats = NDArray[np.float64]
-
-SAME_MM = 1e-7  # the host's own confusion distance
 
 
 @dataclass(frozen=True, eq=False)
@@ -29,7 +28,7 @@ class _OwnFaces:
     """Faces of a solid in its own frame, and the host's faces in the same order, flat ones first."""
 
     solid: Any
-    planar: list[tuple[Floats, list[Floats]]]  # normal, loops
+    planar: list[tuple[Floats, tuple[Floats, ...]]]  # normal, loops
     curved: list[tuple[Floats, Cylinder | None]]  # triangles, what is exactly known
     shapes: list[Any]
 
@@ -77,14 +76,13 @@ class LeafFaces:
 
 def faces_of(leaves: Sequence[Leaf]) -> LeafFaces:
     """Read the faces of leaves. Raises what the host raises on a solid it cannot read."""
-    known: dict[tuple[str, str, int], _OwnFaces] = {}
+    known: dict[OwnSolid, _OwnFaces] = {}
     own, bodies = [], []
     for leaf in leaves:
-        key = leaf.source.Document.Name, leaf.source.Name, leaf.index
-        if key not in known:
-            known[key] = _own_faces(leaf.local_solid())
-        own.append(known[key])
-        bodies.append(_body(leaf, known[key]))
+        if leaf.own not in known:
+            known[leaf.own] = _own_faces(leaf.own)
+        own.append(known[leaf.own])
+        bodies.append(_body(leaf, known[leaf.own]))
     places = [(App.Matrix(leaf.matrix), leaf.is_scaled()) for leaf in leaves]
     return LeafFaces(tuple(bodies), own, places)
 
@@ -113,72 +111,22 @@ def _carried(one: Cylinder, linear: Floats, offset: Floats) -> Cylinder:
     return Cylinder(point, axis, one.radius_mm, one.low_mm, one.high_mm, one.angle, one.hollow)
 
 
-def _own_faces(solid: Any) -> _OwnFaces:
-    outward = -1.0 if solid.Volume < 0 else 1.0
-    planar, curved, flat_shapes, curved_shapes = [], [], [], []
-    for face in solid.Faces:
-        if is_planar(face):
-            loops = _loops(face)
-            planar.append((_normal(face) * outward, loops))
-            flat_shapes.append(face)
-        else:
-            triangles = _mesh(face, outward)
-            if len(triangles):
-                curved.append((triangles, _cylinder(face, outward)))
-                curved_shapes.append(face)
-    return _OwnFaces(solid, planar, curved, flat_shapes + curved_shapes)
+def _own_faces(solid: OwnSolid) -> _OwnFaces:
+    curved, curved_shapes = [], []
+    flat = [face for face in solid.faces if face.flat]
+    for face, mesh in zip((face.shape for face in solid.faces if not face.flat), solid.meshes):
+        triangles = _triangles(face, mesh, solid.outward)
+        if len(triangles):
+            curved.append((triangles, _cylinder(face, solid.outward)))
+            curved_shapes.append(face)
+    planar = [(face.normal, loops) for face, loops in zip(flat, solid.loops) if face.normal is not None]
+    return _OwnFaces(solid.solid, planar, curved, [face.shape for face in flat] + curved_shapes)
 
 
-def _loops(face: Any) -> list[Floats]:
-    """The outer outline and the holes of a flat face."""
-    wires = face.Wires
-    if len(wires) > 1:
-        outer = face.OuterWire
-        wires = [outer, *(wire for wire in wires if not wire.isSame(outer))]
-    return [_points(wire) for wire in wires]
-
-
-def _points(wire: Any) -> Floats:
-    """(K, 3) points in order round a wire: its corners, and on curves as many as the chords need."""
-    points: list[tuple[float, float, float]] = []
-    edges = wire.OrderedEdges
-    if all(isinstance(edge.Curve, (Part.Line, Part.LineSegment)) for edge in edges):
-        points = [tuple(vertex.Point) for vertex in wire.OrderedVertexes]
-        return np.array(points)
-    runs = [_run(edge) for edge in edges]
-    for index, run in enumerate(runs):
-        following = runs[(index + 1) % len(runs)]
-        ahead = min(np.linalg.norm(run[-1] - end) for end in (following[0], following[-1]))
-        behind = min(np.linalg.norm(run[0] - end) for end in (following[0], following[-1]))
-        if index == 0 and behind < ahead:
-            runs[0] = run[::-1]
-        elif index and np.linalg.norm(run[0] - runs[index - 1][-1]) > np.linalg.norm(
-            run[-1] - runs[index - 1][-1]
-        ):
-            runs[index] = run[::-1]
-    joined = np.concatenate([run[:-1] for run in runs])
-    apart = np.linalg.norm(joined - np.roll(joined, 1, axis=0), axis=1) > SAME_MM
-    return np.asarray(joined[apart])
-
-
-def _run(edge: Any) -> Floats:
-    """Points along an edge, its ends included."""
-    if isinstance(edge.Curve, (Part.Line, Part.LineSegment)):
-        return np.array([tuple(edge.Vertexes[0].Point), tuple(edge.Vertexes[-1].Point)])
-    return np.array([tuple(point) for point in edge.discretize(Deflection=CHORD_MM)])
-
-
-def _normal(face: Any) -> Floats:
-    u0, u1, v0, v1 = face.ParameterRange
-    return _vector(face.normalAt((u0 + u1) / 2, (v0 + v1) / 2))
-
-
-def _mesh(face: Any, outward: float) -> Floats:
+def _triangles(face: Any, mesh: tuple[Floats, NDArray[np.int64]], outward: float) -> Floats:
     """(T, 3, 3) triangles of a curved face, seen anticlockwise from outside."""
-    points, corners = face.copy().tessellate(CHORD_MM)
-    if not corners:
-        return np.zeros((0, 3, 3))
-    triangles = np.array([tuple(point) for point in points])[np.array(corners)]
+    points, corners = mesh
+    triangles = points[corners]
     cross = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
     triangles, cross = triangles[(size := np.linalg.norm(cross, axis=1)) > 1e-12], cross[size > 1e-12]
     if not len(triangles):

@@ -7,6 +7,7 @@ from typing import Any
 
 import FreeCAD as App
 
+from workbench_pkg.host.own import OwnSolid
 from workbench_pkg.host.relations import is_plain_group, members
 
 AS_OBJECT, AS_MATRIX = (
@@ -27,6 +28,7 @@ class Leaf:
     element : index in a link array whose elements are not objects of the document; then owner is the array.
     source : the object that has the shape.
     solid : the solid, in the frame of the document or container that `source` lies in.
+    own : the same in the own frame of `source`, for reading; all leaves that show this solid share it.
     matrix : from the own frame of `source` (its Placement taken off) to the global frame.
     root, sub : object and path that getSubObject and the selection understand.
     array : the link array that the instance is an element of.
@@ -39,6 +41,7 @@ class Leaf:
     element: int | None
     source: Any
     solid: Any
+    own: OwnSolid
     matrix: Any
     visible: bool
     root: Any
@@ -49,9 +52,7 @@ class Leaf:
 
     def local_solid(self) -> Any:
         """A copy of the solid in its own frame."""
-        solid = self.solid.copy()
-        solid.Placement = self.source.Placement.inverse().multiply(solid.Placement)
-        return solid
+        return self.own.solid.copy()
 
     def is_scaled(self) -> bool:
         """True when the matrix stretches, shears or mirrors: a link with a scale."""

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from workbench_pkg.host.leaf import AS_MATRIX, AS_OBJECT, Leaf, Reading, Unreadable
+from workbench_pkg.host.own import OwnSolid
 from workbench_pkg.host.relations import (
     can_be_a_part,
     is_a,
@@ -82,6 +83,7 @@ class _Walk:
     hidden: bool
     leaves: list[Leaf] = field(default_factory=list)
     unreadable: list[Unreadable] = field(default_factory=list)
+    shapes: dict[tuple[str, str], list[tuple[Any, OwnSolid]]] = field(default_factory=dict)
 
     def give_up(self, place: _Place, obj: Any | None, why: str) -> None:
         name = place.label or place.key if obj is None else place.name_of(obj)
@@ -151,7 +153,7 @@ class _Walk:
         if why:
             self.give_up(place, obj, why)
             return
-        solids = target.Shape.Solids
+        solids = self._solids(target)
         if not solids:
             return
         matrix = place.root.getSubObject(place.sub, retType=AS_MATRIX)
@@ -159,7 +161,7 @@ class _Walk:
             self.give_up(place, obj, "its link is scaled to nothing")
             return
         by_number = place.element is not None and not is_a(obj, "App::LinkElement")
-        for i, solid in enumerate(solids):
+        for i, (solid, own) in enumerate(solids):
             self.leaves.append(
                 Leaf(
                     key=f"{place.key}/{i}",
@@ -168,6 +170,7 @@ class _Walk:
                     element=place.element if by_number else None,
                     source=target,
                     solid=solid,
+                    own=own,
                     matrix=matrix,
                     visible=place.visible,
                     root=place.root,
@@ -177,6 +180,13 @@ class _Walk:
                     trail=place.trail,
                 )
             )
+
+    def _solids(self, target: Any) -> list[tuple[Any, OwnSolid]]:
+        """The solids of an object, taken from it once however many links show it."""
+        key = _identity(target)
+        if key not in self.shapes:
+            self.shapes[key] = [(solid, OwnSolid(solid, target.Placement)) for solid in target.Shape.Solids]
+        return self.shapes[key]
 
 
 def _identity(obj: Any) -> tuple[str, str]:
