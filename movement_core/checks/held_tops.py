@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import fields, is_dataclass
 
 from movement_core.checks.finding import SHOWS, UNKNOWN, Finding
 from movement_core.holding.anchor_plan import plan_anchors
@@ -22,24 +23,30 @@ TRY_OUT = "'hold' on the command line tries out fasteners, battens and breadboar
 def held_tops(whole: WholePiece) -> list[Finding]:
     """Findings on every top that can be worked out; what is missing of the others is told elsewhere."""
     found = []
+    known: dict[object, tuple[Held, ...]] = {}
     for top in whole.tops:
         if top.top is not None:
-            found += [finding for finding in (_flatness(top), _fixed_solid(top)) if finding]
+            found += [finding for finding in (_flatness(top, known), _fixed_solid(top)) if finding]
     return found
 
 
-def _flatness(found: FoundTop) -> Finding | None:
-    """Out of flat with the fasteners drawn, with no frame at all, or with no plan that would do."""
+def _flatness(found: FoundTop, known: dict[object, tuple[Held, ...]]) -> Finding | None:
+    """Out of flat with the fasteners drawn, with no frame at all, or with no plan that would do.
+
+    ``known`` holds what tops do that nothing fastens: shelves and layers that are alike are worked out once.
+    """
     top = found.top
     assert top is not None
-    trial = top.prepared()
-    drawn = held_as_drawn(found, trial)
+    drawn = held_as_drawn(found)
     if drawn:
         count = len(found.place.tied)
         return _departs(
             found, drawn, f"with the {count} fasteners drawn under it", "place more of them, or others"
         )
-    loose = tuple(hold(trial, [], top.cases))
+    alike = id(top.cases), _measures((top.plate, top.rails, top.bearings, top.beams))
+    if alike not in known:
+        known[alike] = tuple(hold(top.prepared(), [], top.cases))
+    loose = known[alike]
     if not top.rails and not top.bearings:
         return _departs(found, loose, "with nothing under it", "give it battens, breadboard ends or a frame")
     if max(held.out_of_flat_mm for held in loose) <= FLATNESS_MM or not top.rails:
@@ -51,6 +58,17 @@ def _flatness(found: FoundTop) -> Finding | None:
     return _departs(
         found, plan.held, "held by as many screws as its frame has room for", "; ".join(plan.what_would[:2])
     )
+
+
+def _measures(of: object) -> object:
+    """What there is to measure of a top and its frame, to a millionth of a millimetre: all but the names."""
+    if isinstance(of, float):
+        return round(of, 6)
+    if isinstance(of, tuple):
+        return tuple(_measures(each) for each in of)
+    if is_dataclass(of):
+        return tuple(_measures(getattr(of, field.name)) for field in fields(of) if field.name != "name")
+    return of
 
 
 def _departs(found: FoundTop, held: Sequence[Held], how: str, remedy: str) -> Finding | None:
