@@ -154,7 +154,7 @@ def gap_year(
             stays.append(solved.part.frame.centre if positions is not None else point)
         changes = _flat_changes(gap, one, two, stays)
         if positions is not None:
-            carried = positions.between(gap.first, gap.second) @ gap.normal
+            carried = positions.between(gap.first, gap.second, gap.centre) @ gap.normal
             changes = [change + Span(carried, carried, carried) for change in changes]
     tight = min(changes, key=lambda change: float(change.least.min()))
     wide = max(changes, key=lambda change: float(change.most.max()))

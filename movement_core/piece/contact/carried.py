@@ -38,8 +38,8 @@ class Positions:
     strained_mm: Floats
     unknown: tuple[int, ...]
 
-    def between(self, one: int, other: int) -> Floats:
-        """(366, 3) shift of the other part less that of the one."""
+    def between(self, one: int, other: int, point: Floats | None = None) -> Floats:
+        """(366, 3) shift of the other part less that of the one, which is the same at all points."""
         return np.asarray(self.shift_mm[other] - self.shift_mm[one])
 
 

@@ -1,0 +1,230 @@
+"""A whole piece as a network of elastic parts, springs and stops, solved through the year.
+
+The strains of all parts through the year are sums of a few courses: a few states are solved, and every day is made of
+them. Only what the stops press is looked for day by day.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from movement_core.piece.contact.blocks import Ints
+from movement_core.piece.contact.carried import middle_strains
+from movement_core.piece.contact.found import Contact, Gap
+from movement_core.piece.contact.joints import GLUED_EDGE, Joint
+from movement_core.piece.contact.network import ElasticParts, Network, Solution, Stops, Ties
+from movement_core.piece.contact.polygons import Floats
+from movement_core.piece.contact.pressing import pressing_forces
+from movement_core.piece.contact.swelling import swelling_of
+from movement_core.piece.restrained_parts import WIDTH, Hold, elastic_parts, moduli_of
+from movement_core.piece.restrained_ties import (
+    GIVE_MM3_PER_N,
+    Patch,
+    glued_faces,
+    patches_of,
+    room_between,
+    stopping_faces,
+)
+from movement_core.piece.solve import SolvedPart
+from movement_core.piece.stiffness import BoardStiffness
+from movement_core.wood import Species
+
+PRESS_MM = 0.02  # faces that overlap by less would do so by the roughness of the wood (own judgement)
+ROUNDS = 6  # of looking for further stops that close because of the first
+DRY_WEIGHT = 1.12  # of wood at 12 % ÷ its oven-dry weight
+STILL_OPEN = "some faces still overlap a little: not every stop was followed"
+
+Face = tuple[int, Contact | Gap]  # number of the joint, and what faces each other there
+
+
+@dataclass(frozen=True, eq=False)
+class Push:
+    """What one spring or stop does to the first part of its joint, (3, 366) N; its area, and the face's normal."""
+
+    force_n: Floats
+    area_mm2: float | None
+    normal: Floats
+
+
+@dataclass(frozen=True, eq=False)
+class PieceNetwork:
+    """A network through the year.
+
+    Attributes
+    ----------
+    parts : as the network has them. shift_mm : (N, 3, 366) of their own zeros, and kept : (N, 3, 366) strains kept
+        from them, with nothing stopped. stress_mpa : (N, 366) along each part's width, tension positive, with stops.
+    states : those solved, and course : (states, 366) how much of each there is on each day.
+    patches, stops : the springs and the closed stops, with the numbers of their joints. notes : what was not followed.
+    """
+
+    parts: ElasticParts
+    shift_mm: Floats
+    kept: Floats
+    stress_mpa: Floats
+    states: Solution
+    course: Floats
+    patches: tuple[tuple[int, Patch], ...]
+    stops: tuple[Face, ...]
+    notes: tuple[str, ...]
+
+    def pushes(self) -> dict[int, list[Push]]:
+        """All springs that hold and all stops that close, by the number of their joint."""
+        found: dict[int, list[Push]] = defaultdict(list)
+        for place, (number, patch) in enumerate(self.patches):
+            if patch.firm:
+                force = np.asarray(self.states.tie_force_n[place] @ self.course)
+                found[number].append(Push(force, patch.area_mm2, patch.normal))
+        for place, (number, face) in enumerate(self.stops):
+            pressed = self.states.stop_force_n[place] @ self.course
+            found[number].append(Push(-face.normal[:, None] * pressed, face.area_mm2, face.normal))
+        return found
+
+
+def piece_network(
+    solved: Sequence[SolvedPart], joints: Sequence[Joint], if_solid: bool, ground: int = 0
+) -> PieceNetwork:
+    """The network of a piece, solved.
+
+    Parameters
+    ----------
+    solved : the parts, as the joints number them. joints : between them. ground : the part that is taken to stay.
+    if_solid : whether unknown joints are taken as glued, or as free.
+    """
+    boards: dict[tuple[Species, float], BoardStiffness] = {}
+    moduli = [moduli_of(one, boards) for one in solved]
+    patches, holds, faces = _between(solved, joints, if_solid)
+    ties = Ties(
+        np.array([joints[number].parts for number, _ in patches], dtype=np.intp).reshape(-1, 2),
+        np.array([patch.point for _, patch in patches]).reshape(-1, 3),
+        np.array([patch.stiffness for _, patch in patches]).reshape(-1, 3, 3),
+    )
+    modes, course = courses(np.array([middle_strains(swelling_of(one)) for one in solved]))
+    network = Network(elastic_parts(solved, moduli, holds), ties, ground)
+    free = states = network.untouched(modes)
+    days = course
+    stops = _stops(joints, faces)
+    closed = np.zeros(len(faces), dtype=bool)
+    order = np.zeros(0, dtype=np.intp)
+    notes: tuple[str, ...] = (STILL_OPEN,)
+    first = network.parts
+    for _ in range(ROUNDS):
+        overlap = -room_days(network, stops, states, days).min(axis=1, initial=np.inf)
+        more = (overlap > PRESS_MM) & ~closed
+        if not more.any():
+            notes = ()
+            break
+        closed |= more
+        order = np.flatnonzero(closed)
+        pressed_on = [hold for place in order.tolist() for hold in _stop_holds(joints, faces[place])]
+        network = Network(elastic_parts(solved, moduli, [*holds, *pressed_on]), ties, ground)
+        some = _chosen(stops, order)
+        unstopped, pushed = network.untouched(modes), network.pushed(some)
+        force = pressing_forces(room_days(network, some, unstopped, course), network.give(some, pushed))
+        states, days = _beside(unstopped, pushed), np.concatenate([course, force])
+    across = np.array([one.e_mpa[WIDTH] for one in moduli])
+    return PieceNetwork(
+        first,
+        np.asarray(free.shift_mm @ course),
+        np.asarray(free.kept @ course),
+        np.asarray(across[:, None] * (states.kept[:, WIDTH] @ days)),
+        states,
+        days,
+        tuple(patches),
+        tuple(faces[place] for place in order.tolist()),
+        notes,
+    )
+
+
+def courses(strains: Floats) -> tuple[Floats, Floats]:
+    """Strains (N, 3, days) as few states (N, 3, states) times their courses (states, days), to a part in 10⁷."""
+    flat = strains.reshape(-1, strains.shape[2])
+    values, vectors = np.linalg.eigh(flat.T @ flat)
+    kept = vectors[:, values > 1e-14 * max(float(values.max(initial=0.0)), 1e-300)]
+    return np.asarray((flat @ kept).reshape(*strains.shape[:2], -1)), np.asarray(kept.T)
+
+
+def room_days(network: Network, stops: Stops, states: Solution, course: Floats) -> Floats:
+    """(stops, days) room at stops, of states and how much of each there is on each day."""
+    moved = network.room_mm(stops, states) - stops.room_mm[:, None]
+    return np.asarray(stops.room_mm[:, None] + moved @ course)
+
+
+def _between(
+    solved: Sequence[SolvedPart], joints: Sequence[Joint], if_solid: bool
+) -> tuple[list[tuple[int, Patch]], list[Hold], list[Face]]:
+    """Springs of all joints, where they take hold, and the faces that may press."""
+    density = [_density(one) for one in solved]
+    known = [swelling_of(one) is not None for one in solved]
+    patches: list[tuple[int, Patch]] = []
+    holds: list[Hold] = []
+    faces: list[Face] = []
+    for number, joint in enumerate(joints):
+        dense = [one for one in (density[part] for part in joint.parts) if one is not None]
+        found = patches_of(joint, float(np.mean(dense)) if dense else None, if_solid)
+        patches += [(number, patch) for patch in found]
+        firm = [patch for patch in found if patch.firm]
+        if firm:
+            points = np.array([patch.point for patch in firm])
+            if firm[0].area_mm2 is not None:
+                points = np.concatenate([loop for face in glued_faces(joint) for loop in face.outline])
+            passes = joint.kind == GLUED_EDGE
+            holds += [Hold(part, points, np.eye(3), passes) for part in joint.parts]
+        if all(known[part] for part in joint.parts):
+            faces += [(number, face) for face in stopping_faces(joint, if_solid)]
+    return patches, holds, faces
+
+
+def _density(solved: SolvedPart) -> float | None:
+    """kg/m³ at 12 %."""
+    species = solved.part.species.value
+    if species is None or species.kind != "wood" or species.specific_gravity_12 is None:
+        return None
+    return 1000 * DRY_WEIGHT * species.specific_gravity_12
+
+
+def _stop_holds(joints: Sequence[Joint], one: Face) -> list[Hold]:
+    number, face = one
+    points = np.concatenate(face.outline)
+    return [Hold(part, points, np.outer(face.normal, face.normal)) for part in joints[number].parts]
+
+
+def _stops(joints: Sequence[Joint], faces: Sequence[Face]) -> Stops:
+    normals = np.array([face.normal for _, face in faces]).reshape(-1, 3)
+    centre = np.array([face.centre for _, face in faces]).reshape(-1, 3)
+    half = (
+        np.array([face.size_mm / 2 if isinstance(face, Gap) else 0.0 for _, face in faces])[:, None] * normals
+    )
+    return Stops(
+        np.array([joints[number].parts for number, _ in faces], dtype=np.intp).reshape(-1, 2),
+        np.stack([centre - half, centre + half], axis=1),
+        normals,
+        np.array([room_between(face) for _, face in faces]),
+        np.array([GIVE_MM3_PER_N / max(face.area_mm2, 1.0) for _, face in faces]),
+    )
+
+
+def _chosen(stops: Stops, which: Ints) -> Stops:
+    return Stops(
+        stops.pairs[which],
+        stops.points[which],
+        stops.normals[which],
+        stops.room_mm[which],
+        stops.give_mm_per_n[which],
+    )
+
+
+def _beside(one: Solution, other: Solution) -> Solution:
+    """The states of both, one's first; stops press in the other's only."""
+    still = np.zeros((len(other.stop_force_n), one.strain.shape[2]))
+    return Solution(
+        np.concatenate([one.shift_mm, other.shift_mm], axis=2),
+        np.concatenate([one.strain, other.strain], axis=2),
+        np.concatenate([one.kept, other.kept], axis=2),
+        np.concatenate([one.tie_force_n, other.tie_force_n], axis=2),
+        np.concatenate([still, other.stop_force_n], axis=1),
+    )
