@@ -46,7 +46,7 @@ def hold_document(
     """
     wish = wish or HoldWish()
     found = []
-    for place in _picked(top_places(solve_document(doc, settings, table)[1]), wish.top):
+    for place in picked_tops(top_places(solve_document(doc, settings, table)[1]), wish.top):
         top = top_of(place)
         if top.top is None:
             found.append(untold_entry(top))
@@ -62,7 +62,8 @@ def hold_file(path: Path, settings: Settings, wish: HoldWish | None = None) -> l
         return hold_document(doc, settings, wish, table)
 
 
-def _picked(places: Sequence[TopPlace], name: str) -> list[TopPlace]:
+def picked_tops(places: Sequence[TopPlace], name: str) -> list[TopPlace]:
+    """The tops among the places, or the one with a board of that name; an error tells what there is."""
     tops = [place for place in places if not place.captured]
     if not name:
         if tops:
