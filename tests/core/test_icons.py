@@ -12,13 +12,14 @@ ROOT = Path(__file__).resolve().parents[2]
 ENTRY = ROOT / "workbench_pkg" / "entry"
 ICONS = sorted([*ENTRY.glob("*.svg"), *(ROOT / "icons").glob("*.svg")])
 COMMAND_ICONS = ("tag_wood", "untag", "set_year", "annotate", "remove", "report")
+TREE_ICONS = ("study", "study_stale")
 SVG = "{http://www.w3.org/2000/svg}"
 METADATA = "{https://wiki.freecad.org/Package_Metadata}"
 PLAIN = {"svg", "title", "path", "rect", "circle"}  # what the host's small SVG reader draws for certain
 
 
 def test_every_icon_is_there():
-    assert {path.stem for path in ENTRY.glob("*.svg")} == {"heartside", *COMMAND_ICONS}
+    assert {path.stem for path in ENTRY.glob("*.svg")} == {"heartside", *COMMAND_ICONS, *TREE_ICONS}
 
 
 def test_the_workbench_icon_is_the_same_in_both_places():

@@ -21,6 +21,8 @@ LIGHT = {
     "workbench_pkg",
     "workbench_pkg.objects",
     "workbench_pkg.objects.restoring",
+    "workbench_pkg.panels",
+    "workbench_pkg.panels.stale",
     "workbench_pkg.views",
     "workbench_pkg.views.watching",
 }
@@ -31,7 +33,10 @@ import sys, types
 app, gui = types.ModuleType("FreeCAD"), types.ModuleType("FreeCADGui")
 app.addDocumentObserver = lambda observer: None
 gui.Workbench = type("Workbench", (), {})
-gui.addWorkbench = lambda workbench: None
+gui.addWorkbench = gui.addLanguagePath = lambda it: None
+gui.addPreferencePage = lambda page, group: None
+gui.getLocale = lambda: "English"
+app.Qt = types.SimpleNamespace(translate=lambda context, text: text)
 sys.modules.update(FreeCAD=app, FreeCADGui=gui)
 before = set(sys.modules)
 for name in ("Init.py", "InitGui.py"):

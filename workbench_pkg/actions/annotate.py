@@ -21,6 +21,7 @@ from workbench_pkg.host.documents import opened
 from workbench_pkg.host.saving import check_target, save_copy
 from workbench_pkg.host.units import short_length
 from workbench_pkg.objects.results import PartLabel, remove_results, results_of, write_results
+from workbench_pkg.objects.study import drop_answer, set_parts, study_for_answer
 
 RANK_OF_SEVERITY = {BREAKS: 2, JAMS: 2, SHOWS: 1, UNKNOWN: 1}
 CUP_WORTH_SAYING_MM = 0.3
@@ -57,14 +58,19 @@ def _write(doc: Any, answer: Answer) -> None:
     labels = labels_of(answer)
     with one_step(doc, "Heartside: annotate"):
         remove_results(doc)
+        study = study_for_answer(doc)
+        set_parts(
+            study, [leaf.owner if leaf.owner.Document == doc else leaf.root for leaf in answer.read.leaves]
+        )
         write_results(doc, answer.entry, labels, answer.fingerprint)
 
 
 def remove(doc: Any) -> int:
-    """Take every answer out of the document, one undo step; returns how many objects went."""
+    """Take every answer out of the document, one undo step; returns of how many objects it was."""
     if not results_of(doc):
         return 0
     with one_step(doc, "Heartside: remove the answer"):
+        drop_answer(doc)
         return remove_results(doc)
 
 

@@ -10,9 +10,10 @@ from typing import Any
 
 import FreeCADGui as Gui
 
-from workbench_pkg.commands import clicks
+from workbench_pkg.commands import clicks, seeing
+from workbench_pkg.host.language import speak
 
-MODULES = (clicks,)
+MODULES = (clicks, seeing)
 
 
 def register() -> None:
@@ -33,6 +34,7 @@ def order() -> list[str]:
 
 def fill(workbench: Any) -> None:
     """Toolbar and menu of the workbench."""
+    speak()
     register()
     workbench.appendToolbar("Heartside", order())
     workbench.appendMenu("Heartside", order())

@@ -29,8 +29,25 @@ class HeartsideWorkbench(FreeCADGui.Workbench):
         return "Gui::PythonWorkbench"
 
 
+def load_translations():
+    import os
+
+    import workbench_pkg
+
+    folder = os.path.join(os.path.dirname(workbench_pkg.__file__), "resources", "translations")
+    FreeCADGui.addLanguagePath(folder)
+    if FreeCADGui.getLocale() not in (
+        "English",
+        "C",
+    ):  # the host has chosen its language before it came to us
+        FreeCADGui.updateLocale()
+
+
+load_translations()
 FreeCADGui.addWorkbench(HeartsideWorkbench())
 
+from workbench_pkg.panels import stale  # noqa: E402
 from workbench_pkg.views import watching  # noqa: E402
 
 watching.watch()
+stale.watch()

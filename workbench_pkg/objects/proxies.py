@@ -53,7 +53,7 @@ class StudyView(_Stateless):
     def getIcon(self) -> str:
         from workbench_pkg.views import study_view
 
-        return study_view.tree_icon()
+        return study_view.tree_icon(getattr(self, "Object", None))
 
     def claimChildren(self) -> list[Any]:
         from workbench_pkg.views import study_view

@@ -5,33 +5,56 @@ It is a plain feature with plain properties:
 HeartsideYear           name of the year of air, or the path of a CSV file of twelve months; "" is the usual one
 HeartsideDate           day of the check, YYYY-MM-DD; "" is the day on which it is asked
 HeartsideTodayMoisture  moisture content of the wood on that day, percent; absent where nobody measured it
-HeartsideAsked          what else the air was asked with, as JSON: rooms, shop, day it was built; absent where nothing
+HeartsideShop           air of the shop, named like the year, and
+HeartsideBuiltOn        the day the piece was built there, YYYY-MM-DD; absent where nobody said
+HeartsideFlatness       the most that a top may be out of flat, shown in the host's unit; absent: the usual
+HeartsideAsked          what else the air was asked with, as JSON: rooms, answers to a logger; absent where nothing
+HeartsideParts          the objects of the last answer, as hidden links: recomputing, deleting and copying the model
+                        does not know of them
+HeartsideForAnswer      there where an answer made the study, so that it goes with the answer if nothing else is in it
+
+The parts are not claimed as children: the host's tree would take them out of their place and put them below the study.
 """
 
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 import FreeCAD as App
 
 from workbench_pkg.host.marks import (
     CURRENT_SCHEMA,
+    NO_RECOMPUTE,
+    SCHEMA,
     add_property,
     kind_of,
     mark,
     objects_of_kind,
     schema_of,
 )
+from workbench_pkg.host.relations import KIND_PROPERTY
 from workbench_pkg.objects.proxies import Study, StudyView
 
 KIND = "study"
 YEAR, DATE, TODAY, ASKED = "HeartsideYear", "HeartsideDate", "HeartsideTodayMoisture", "HeartsideAsked"
+SHOP, BUILT_ON, FLATNESS = "HeartsideShop", "HeartsideBuiltOn", "HeartsideFlatness"
+PARTS, FOR_ANSWER = "HeartsideParts", "HeartsideForAnswer"
+HIDDEN = 4
 _TEXTS = {
     YEAR: "Year of air that the piece lives in",
     DATE: "Day of the check, YYYY-MM-DD; empty: the day on which it is asked",
 }
+_EXPLAINED = {
+    TODAY: "Moisture content of the wood on that day, percent",
+    SHOP: "Air of the shop in which the piece was built",
+    BUILT_ON: "Day on which the piece was built, YYYY-MM-DD",
+    FLATNESS: "The most that a top may be out of flat",
+    ASKED: "What else the air was asked with: rooms of a place, answers to a logger's file",
+    PARTS: "What the last answer is about",
+}
+_WORDS = {"shop": SHOP, "built_on": BUILT_ON}  # words of the settings that have a property of their own
 
 
 def find_study(doc: Any) -> Any | None:
@@ -86,33 +109,90 @@ def today_moisture(doc: Any) -> float | None:
 
 
 def asked_of(doc: Any) -> dict[str, Any]:
-    """What else the study was asked with: rooms, shop, day it was built."""
+    """What else the study was asked with: rooms, shop, day it was built, answers to a logger's file."""
     try:
-        return dict(json.loads(get_text(doc, ASKED) or "{}"))
+        asked = dict(json.loads(get_text(doc, ASKED) or "{}"))
     except ValueError:
-        return {}
+        asked = {}
+    for word, name in _WORDS.items():
+        text = get_text(doc, name)
+        if text:
+            asked[word] = text
+    return asked
 
 
 def set_asked(obj: Any, asked: Mapping[str, Any]) -> None:
     """Note what else the study was asked with; nothing takes it away."""
-    if not asked:
-        if ASKED in obj.PropertiesList:
-            obj.removeProperty(ASKED)
-        return
-    add_property(
-        obj, "App::PropertyString", ASKED, "What else the air was asked with: rooms, shop, day built"
-    )
-    setattr(obj, ASKED, json.dumps(asked, ensure_ascii=False))
+    others = {word: value for word, value in asked.items() if word not in _WORDS}
+    for word, name in _WORDS.items():
+        _set_or_remove(obj, "App::PropertyString", name, asked.get(word) or None, _EXPLAINED[name])
+    text = json.dumps(others, ensure_ascii=False) if others else None
+    _set_or_remove(obj, "App::PropertyString", ASKED, text, _EXPLAINED[ASKED])
 
 
 def set_today_moisture(obj: Any, percent: float | None) -> None:
     """Note the moisture of the day; None takes it away."""
-    if percent is None:
-        if TODAY in obj.PropertiesList:
-            obj.removeProperty(TODAY)
+    _set_or_remove(obj, "App::PropertyFloat", TODAY, percent, _EXPLAINED[TODAY])
+
+
+def flatness_mm(doc: Any) -> float | None:
+    """The most that a top of the document may be out of flat, mm; None where nobody wished anything."""
+    obj = find_study(doc)
+    return float(getattr(obj, FLATNESS)) if obj is not None and FLATNESS in obj.PropertiesList else None
+
+
+def set_flatness(obj: Any, most_mm: float | None) -> None:
+    """Note how flat a top is to stay; None takes it away."""
+    _set_or_remove(obj, "App::PropertyLength", FLATNESS, most_mm, _EXPLAINED[FLATNESS])
+
+
+def set_parts(obj: Any, parts: Iterable[Any]) -> None:
+    """Note the objects that an answer is about; those of other documents are left out. None take the list away."""
+    own = [part for part in dict.fromkeys(parts) if part.Document == obj.Document]
+    _set_or_remove(obj, "App::PropertyLinkListHidden", PARTS, own or None, _EXPLAINED[PARTS])
+
+
+def parts_of(obj: Any) -> list[Any]:
+    """The objects that the last answer is about."""
+    return list(getattr(obj, PARTS)) if PARTS in obj.PropertiesList else []
+
+
+def study_for_answer(doc: Any) -> Any:
+    """The study of a document; one that is made here goes again with the answer. The caller opens the transaction."""
+    found = find_study(doc)
+    if found is not None:
+        return found
+    made = ensure_study(doc)
+    add_property(
+        made, "App::PropertyBool", FOR_ANSWER, "Made by an answer, and goes with it", NO_RECOMPUTE | HIDDEN
+    )
+    setattr(made, FOR_ANSWER, True)
+    return made
+
+
+def drop_answer(doc: Any) -> None:
+    """Take the links of an answer off the study, and the study where nothing but the answer made it."""
+    obj = find_study(doc)
+    if obj is None:
         return
-    add_property(obj, "App::PropertyFloat", TODAY, "Moisture content of the wood on that day, percent")
-    setattr(obj, TODAY, float(percent))
+    set_parts(obj, ())
+    if FOR_ANSWER in obj.PropertiesList and not _says_anything(obj):
+        doc.removeObject(obj.Name)
+
+
+def _says_anything(obj: Any) -> bool:
+    ours = {KIND_PROPERTY, SCHEMA, FOR_ANSWER}
+    said = [name for name in obj.PropertiesList if name.startswith("Heartside") and name not in ours]
+    return any(getattr(obj, name) for name in said)
+
+
+def _set_or_remove(obj: Any, kind: str, name: str, value: Any, explanation: str) -> None:
+    if value is None:
+        if name in obj.PropertiesList:
+            obj.removeProperty(name)
+        return
+    add_property(obj, kind, name, explanation)
+    setattr(obj, name, value)
 
 
 def _complete(obj: Any) -> None:

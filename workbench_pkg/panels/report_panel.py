@@ -12,7 +12,7 @@ from movement_core.errors import HeartsideError
 from movement_core.sheet.text import as_text
 from workbench_pkg.actions.check import Answer
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
-from workbench_pkg.panels import rows
+from workbench_pkg.panels import rows, stale
 from workbench_pkg.panels.report_table import ReportTable, mark, rank_of
 from workbench_pkg.panels.telling import problem, unexpected
 from workbench_pkg.panels.working_out import work_out_soon
@@ -27,11 +27,17 @@ class ReportPanel(QtWidgets.QDockWidget):
     def __init__(self, parent: QtWidgets.QWidget) -> None:
         super().__init__(translate("Heartside", "Heartside report"), parent)
         self.setObjectName(NAME)
-        self.document = ""
+        self.document, self.fingerprint = "", ""
         self.places: dict[str, tuple[str, str]] = {}  # key of a board → root object and path below it
         self.heading = QtWidgets.QLabel()
         self.heading.setObjectName("HeartsideReportHeading")
         self.heading.setTextFormat(QtCore.Qt.PlainText)
+        self.stale = QtWidgets.QLabel(
+            translate("Heartside", "The model has changed since: work it out again.")
+        )
+        self.stale.setObjectName("HeartsideReportStale")
+        self.stale.setStyleSheet("color: #b3261e; font-weight: bold")
+        self.stale.hide()
         self.again = QtWidgets.QPushButton(translate("Heartside", "Work out again"))
         self.again.setObjectName("HeartsideReportAgain")
         self.copy = QtWidgets.QPushButton(translate("Heartside", "Copy as text"))
@@ -56,7 +62,10 @@ class ReportPanel(QtWidgets.QDockWidget):
         """Show what working a document out gave."""
         self.document = doc.Name
         self.places = {leaf.key: (leaf.root.Name, leaf.sub) for leaf in answer.read.leaves}
+        self.fingerprint = answer.fingerprint
         self.fill(answer.entry)
+        self._mark_stale(False)
+        self._follow()
 
     def fill(self, entry: dict[str, Any]) -> None:
         """Show a report."""
@@ -89,6 +98,22 @@ class ReportPanel(QtWidgets.QDockWidget):
         if not self.findings.count():
             self.findings.addItem(translate("Heartside", "Nothing found that would break, jam or show."))
         self.text.setPlainText(as_text(entry))
+
+    def _follow(self) -> None:
+        doc = App.listDocuments().get(self.document)
+        if doc is not None:
+            stale.follow(doc, NAME, self.fingerprint, self._mark_stale)
+
+    def _mark_stale(self, is_stale: bool) -> None:
+        self.stale.setVisible(is_stale)
+
+    def showEvent(self, event: QtGui.QShowEvent) -> None:
+        self._follow()
+        super().showEvent(event)
+
+    def closeEvent(self, event: QtGui.QCloseEvent) -> None:
+        stale.forget(self.document, NAME)
+        super().closeEvent(event)
 
     def work_out_again(self) -> None:
         doc = App.listDocuments().get(self.document)
@@ -125,6 +150,7 @@ class ReportPanel(QtWidgets.QDockWidget):
         column.setContentsMargins(4, 2, 4, 4)
         top = QtWidgets.QHBoxLayout()
         top.addWidget(self.heading, 1)
+        top.addWidget(self.stale)
         top.addWidget(self.copy)
         top.addWidget(self.again)
         column.addLayout(top)

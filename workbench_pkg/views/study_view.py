@@ -8,10 +8,12 @@ import FreeCADGui as Gui
 
 from workbench_pkg.objects.results import results_of
 from workbench_pkg.panels.icons import icon
+from workbench_pkg.panels.stale import is_stale
 
 
-def tree_icon() -> str:
-    return icon("heartside")
+def tree_icon(obj: Any) -> str:
+    """Our sign; with a mark on it while the answer below no longer fits the model."""
+    return icon("study_stale" if obj is not None and is_stale(obj.Document) else "study")
 
 
 def children(obj: Any) -> list[Any]:

@@ -1,0 +1,18 @@
+"""Words that the core says as they stand in its data, so that no ``say`` with a literal names them."""
+
+from __future__ import annotations
+
+DATA_WORDS = (
+    # months
+    "January", "February", "March", "April", "May", "June",
+    "July", "August", "September", "October", "November", "December",
+    # cuts
+    "flat", "rift", "quarter", "flat-sawn", "rift-sawn", "quarter-sawn",
+    # kinds of joint
+    "glued edge", "glued cross-grain", "glued end grain", "tenoned", "dovetailed", "lapped", "screwed", "hinged",
+    "fixed at a point", "pegged", "housed free", "slides", "rests", "near", "overlap", "unknown",
+    # what a part may leave unsaid
+    "species", "grain", "rings", "moisture",
+    # gravity of a finding
+    "breaks", "jams", "shows",
+)  # fmt: skip

@@ -1,0 +1,69 @@
+"""Finds every text that can be translated, by reading the source of both packages. Standard library only.
+
+``translate("Context", "text")``              a text of the window
+``QT_TRANSLATE_NOOP("Context", "text")``      one that the host translates itself, such as the name of a command
+``say("template", …)``, ``tell("template", …)``  a sentence of the core, in the context ``SENTENCES``
+
+What ``say`` is given from the data stands in ``data_words``.
+"""
+
+from __future__ import annotations
+
+import ast
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from workbench_pkg.translations.data_words import DATA_WORDS
+
+ROOT = Path(__file__).resolve().parents[2]
+PACKAGES = ("movement_core", "workbench_pkg")
+SENTENCES = "HeartsideCore"
+_SAID = ("say", "tell")
+_CALLS = ("translate", "QT_TRANSLATE_NOOP")
+
+
+@dataclass(frozen=True, order=True)
+class Literal:
+    """A text as it stands in the source."""
+
+    context: str
+    text: str
+
+
+def literals(root: Path = ROOT) -> dict[Literal, str]:
+    """Every text, and the first place where it stands. Raises ValueError where a text is no literal."""
+    found = {Literal(SENTENCES, word): "a word of the data" for word in DATA_WORDS}
+    for package in PACKAGES:
+        for path in sorted((root / package).rglob("*.py")):
+            for literal, line in _in_file(path):
+                found.setdefault(literal, f"{path.relative_to(root)}:{line}")
+    return dict(sorted(found.items()))
+
+
+def _in_file(path: Path) -> Iterator[tuple[Literal, int]]:
+    tree = ast.parse(path.read_text(encoding="utf-8"))
+    for node in ast.walk(tree):
+        if not isinstance(node, ast.Call) or not node.args:
+            continue
+        name = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
+        if name in _SAID:
+            wanted = 1
+        elif name in _CALLS and len(node.args) >= 2:
+            wanted = 2
+        else:
+            continue
+        texts = [each.value for each in node.args[:wanted] if isinstance(each, ast.Constant)]
+        if len(texts) < wanted or not all(isinstance(text, str) for text in texts):
+            if name not in _SAID and _is_ours(node.args[0]):
+                raise ValueError(f"{path}:{node.lineno}: the text is no literal, so it cannot be translated")
+            continue
+        if not any(letter.isalpha() for letter in re.sub(r"{[^}]*}", "", str(texts[-1]))):
+            continue  # figures only
+        yield Literal(*([SENTENCES, *texts] if wanted == 1 else texts)), node.lineno
+
+
+def _is_ours(context: ast.expr) -> bool:
+    """Whether a call with this first argument translates: others have methods of that name too."""
+    return isinstance(context, ast.Constant) and str(context.value).startswith("Heartside")
