@@ -40,9 +40,9 @@ class RestrainedJoint:
 
     Attributes
     ----------
-    joint : of the piece. force_n : the greater of what its faces bear one way and the other along the worst
-        direction: what goes through it, or, where its two halves pull against each other, what crosses its middle;
-        None where it is not known, and ``reason`` says why.
+    joint : of the piece. force_n : along the worst direction, what goes through it or, where its two halves pull
+        against each other, what crosses its middle, whichever is more; None where it is not known, and ``reason``
+        says why.
     direction : (3,) unit. way : ``pulled``, ``pressed`` or ``sheared``; "" without force.
     area_mm2, stress_mpa : the area that bears it, and force ÷ area; None where there is no area to speak of.
     strength_mpa : of the weaker wood that way, clear and at 12 %; None where no figure is known.
@@ -207,15 +207,16 @@ def _joint(
     if not pushes:
         reason = "" if joint.kind in (NEAR,) or joint.holds == FREE else "nothing tells where it holds"
         return RestrainedJoint(joint, 0.0 if not reason else None, assumed=assumed, reason=reason)
+    axes = np.concatenate([solved[index].part.frame.axes for index in joint.parts])  # (6, 3)
     force = np.stack([push.force_n[:, :DAYS] for push in pushes])  # (pushes, 3, days) on the first part
-    axes = solved[joint.parts[0]].part.frame.axes
     along = np.einsum("da,pas->dps", axes, force)
-    ways = np.stack([np.maximum(along, 0).sum(axis=1), np.maximum(-along, 0).sum(axis=1)])  # (2, 3, days)
-    way, axis, day = np.unravel_index(int(ways.argmax()), ways.shape)
-    worst = float(ways[way, axis, day])
+    through, crossing = along.sum(axis=1), _crossing(pushes, axes, along)
+    borne = np.maximum(np.abs(through), np.abs(through) / 2 + np.abs(crossing))  # (6, days)
+    axis, day = np.unravel_index(int(borne.argmax()), borne.shape)
+    worst = float(borne[axis, day])
     if worst < NO_FORCE_N:
         return RestrainedJoint(joint, 0.0, assumed=assumed)
-    sign = 1.0 if way == 0 else -1.0
+    sign = 1.0 if through[axis, day] >= 0 else -1.0
     share = np.maximum(sign * along[axis, :, day], 0.0)
     bearing = share > 1e-3 * share.max()
     normals = np.array([push.normal for push in pushes])
@@ -241,6 +242,19 @@ def _joint(
         assumed,
         reason,
     )
+
+
+def _crossing(pushes: Sequence[Push], axes: Floats, along: Floats) -> Floats:
+    """(6, days) what one half of a joint pulls against the other along each axis: Σ f s ÷ extent.
+
+    Glue that ties two parts together along a line bears most near its two ends; this is the force in the middle.
+    """
+    places = np.array([push.point for push in pushes]) @ axes.T  # (pushes, 6)
+    ends = np.concatenate([push.ends for push in pushes]) @ axes.T
+    extent = np.ptp(ends, axis=0)
+    middle = (ends.max(axis=0) + ends.min(axis=0)) / 2
+    turning = np.einsum("pd,dps->ds", places - middle, along)
+    return np.asarray(turning / np.where(extent > 1e-6, extent, np.inf)[:, None])
 
 
 def _strength(solved: Sequence[SolvedPart], joint: Joint, how: str) -> float | None:

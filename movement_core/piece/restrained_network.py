@@ -24,7 +24,6 @@ from movement_core.piece.restrained_parts import WIDTH, Hold, elastic_parts, mod
 from movement_core.piece.restrained_ties import (
     GIVE_MM3_PER_N,
     Patch,
-    glued_faces,
     patches_of,
     room_between,
     stopping_faces,
@@ -43,11 +42,17 @@ Face = tuple[int, Contact | Gap]  # number of the joint, and what faces each oth
 
 @dataclass(frozen=True, eq=False)
 class Push:
-    """What one spring or stop does to the first part of its joint, (3, 366) N; its area, and the face's normal."""
+    """What one spring or stop does to the first part of its joint, (3, 366) N, and where.
+
+    ``point`` (3,), ``area_mm2`` or None, the face's ``normal`` (3,), and ``ends`` (K, 3) points round all that it
+    stands for.
+    """
 
     force_n: Floats
+    point: Floats
     area_mm2: float | None
     normal: Floats
+    ends: Floats
 
 
 @dataclass(frozen=True, eq=False)
@@ -78,10 +83,11 @@ class PieceNetwork:
         for place, (number, patch) in enumerate(self.patches):
             if patch.firm:
                 force = np.asarray(self.states.tie_force_n[place] @ self.course)
-                found[number].append(Push(force, patch.area_mm2, patch.normal))
+                found[number].append(Push(force, patch.point, patch.area_mm2, patch.normal, patch.ends))
         for place, (number, face) in enumerate(self.stops):
             pressed = self.states.stop_force_n[place] @ self.course
-            found[number].append(Push(-face.normal[:, None] * pressed, face.area_mm2, face.normal))
+            force, ends = -face.normal[:, None] * pressed, np.concatenate(face.outline)
+            found[number].append(Push(force, face.centre, face.area_mm2, face.normal, ends))
         return found
 
 
@@ -169,9 +175,7 @@ def _between(
         patches += [(number, patch) for patch in found]
         firm = [patch for patch in found if patch.firm]
         if firm:
-            points = np.array([patch.point for patch in firm])
-            if firm[0].area_mm2 is not None:
-                points = np.concatenate([loop for face in glued_faces(joint) for loop in face.outline])
+            points = np.concatenate([patch.ends for patch in firm])
             passes = joint.kind == GLUED_EDGE
             holds += [Hold(part, points, np.eye(3), passes) for part in joint.parts]
         if all(known[part] for part in joint.parts):

@@ -44,13 +44,15 @@ GIVE_MM3_PER_N = 0.01  # a stop gives as 5 mm of wood of 500 MPa under it, mm fo
 class Patch:
     """One spring of a joint: point (3,), stiffness (3, 3) N/mm, area mm² or None, and its contact's normal (3,).
 
-    ``firm`` ones hold, so that they can strain the wood; the others only keep loose parts in place.
+    ``ends`` (K, 3) are points round all that it stands for. ``firm`` ones hold, so that they can strain the wood; the
+    others only keep loose parts in place.
     """
 
     point: Floats
     stiffness: Floats
     area_mm2: float | None
     normal: Floats
+    ends: Floats
     firm: bool = True
 
 
@@ -74,19 +76,22 @@ def patches_of(joint: Joint, density: float | None, if_solid: bool) -> list[Patc
     if joint.holds == FREE or (joint.holds == UNTOLD and not if_solid):
         held = held_directions(joint) if joint.holds == FREE else np.zeros((3, 3))
         spring = SEAT_N_PER_MM * held + LOOSE_N_PER_MM * (np.eye(3) - held)
-        return [Patch(main.centre, spring, None, main.normal, firm=False)]
+        return [Patch(main.centre, spring, None, main.normal, main.centre[None], firm=False)]
     if joint.holds == POINT or main.surface != FLAT:
         drawn = joint.kind in (PEGGED, SCREWED) and main.surface != FLAT
         diameter = _diameter(main) if drawn else POINT_SCREWS * SCREW_MM
-        return [Patch(main.centre, slip_modulus(rho, diameter) * np.eye(3), None, main.normal)]
+        return [
+            Patch(main.centre, slip_modulus(rho, diameter) * np.eye(3), None, main.normal, main.centre[None])
+        ]
     if joint.kind == SCREWED:
         each = slip_modulus(rho, SCREW_MM * SCREWS / 4) * np.eye(3)
-        return [Patch(point, each, None, main.normal) for point in four_points(main)]
-    return [
-        Patch(point, GLUE_N_PER_MM3 * contact.area_mm2 / 4 * np.eye(3), contact.area_mm2 / 4, contact.normal)
-        for contact in glued_faces(joint)
-        for point in four_points(contact)
-    ]
+        return [Patch(point, each, None, main.normal, point[None]) for point in four_points(main)]
+    found = []
+    for face in glued_faces(joint):
+        ends, quarter = np.concatenate(face.outline), face.area_mm2 / 4
+        spring = GLUE_N_PER_MM3 * quarter * np.eye(3)
+        found += [Patch(point, spring, quarter, face.normal, ends) for point in four_points(face)]
+    return found
 
 
 def glued_faces(joint: Joint) -> list[Contact | Gap]:
