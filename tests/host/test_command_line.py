@@ -112,7 +112,9 @@ def test_what_cannot_be_opened_costs_one_line_and_the_others_are_checked(folder,
     empty = save(folder, "flat.FCStd", "Sheet", solid=False)
     odd = folder / "notes.txt"
     odd.write_text("hello")
-    bad = [missing, cut, text, doctype, empty, odd, folder]
+    nothing = folder / "nothing"
+    nothing.mkdir()
+    bad = [missing, cut, text, doctype, empty, odd, nothing]
     run = heartside("check", *bad, good, "--format", "json")
     report = json.loads(run.stdout)
     assert run.returncode == 2

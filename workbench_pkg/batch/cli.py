@@ -12,7 +12,7 @@ from workbench_pkg.batch.answering import INTERRUPTED, NOT_CHECKED
 from workbench_pkg.batch.output import leave_stdout, prepare_streams, print_failure, wants_json
 from workbench_pkg.batch.parsing import TypingError
 from workbench_pkg.batch.words import help_text, parse
-from workbench_pkg.setup import SetupError, ensure_host
+from workbench_pkg.setup import PlainError, ensure_host
 
 
 def run(arguments: list[str]) -> int:
@@ -34,6 +34,12 @@ def run(arguments: list[str]) -> int:
         print(f"heartside: the answer cannot be written out ({error.strerror or error})", file=sys.stderr)
         leave_stdout()
         return NOT_CHECKED
+    except Exception as error:  # a fault of ours
+        if "--debug" in arguments:
+            raise
+        print(f"heartside: a fault in Heartside itself ({type(error).__name__}: {error}). Nothing was changed. "
+              "To do: tell its makers what was typed and what --debug adds to it.", file=sys.stderr)  # fmt: skip
+        return NOT_CHECKED
 
 
 def _run(arguments: list[str]) -> int:
@@ -42,12 +48,13 @@ def _run(arguments: list[str]) -> int:
         return NOT_CHECKED
     try:
         options = parse(arguments)
-        ensure_host(install=options.install, again=_again(arguments))
+        if getattr(options, "needs_host", True):
+            ensure_host(install=options.install, again=_again(arguments))
         return int(options.carry_out(options))
     except TypingError as error:
         print(f"{error.usage}heartside: {error}", file=sys.stderr)
         message = str(error)
-    except SetupError as error:
+    except PlainError as error:
         if options.debug:
             raise
         print(f"heartside: {error}", file=sys.stderr)

@@ -5,8 +5,10 @@ from __future__ import annotations
 import argparse
 from typing import Any, NoReturn
 
+from workbench_pkg.setup import UseError
 
-class TypingError(Exception):
+
+class TypingError(UseError):
     """What was typed cannot be understood; the text says why, ``usage`` what can be typed."""
 
     def __init__(self, usage: str, message: str) -> None:

@@ -21,15 +21,16 @@ ROOMS = {  # field of the core's Rooms → option, unit, meaning
 
 @dataclass(frozen=True)
 class Shared:
-    """Parsers to be handed to a command as parents: what every command takes, the air, the day."""
+    """Parsers to be handed to a command as parents: what every command takes, the air, the day, the settings file."""
 
     common: Parser
     air: Parser
     day: Parser
+    settings: Parser
 
 
 def shared_words() -> Shared:
-    return Shared(common_words(), air_words(), day_words())
+    return Shared(common_words(), air_words(), day_words(), settings_words())
 
 
 def common_words() -> Parser:
@@ -76,6 +77,17 @@ def day_words() -> Parser:
     return day
 
 
+def settings_words() -> Parser:
+    """Which settings file counts."""
+    settings = Parser(add_help=False)
+    either = settings.add_mutually_exclusive_group()
+    either.add_argument("--settings", type=Path, default=None, metavar="FILE", dest="settings_file",
+                        help="the settings of the air and the limits (default: the heartside.json in the model's "
+                        "folder, or the nearest above it); what is typed outranks it")  # fmt: skip
+    either.add_argument("--no-settings", action="store_true", help="look at no settings file")
+    return settings
+
+
 def settings_typed(options: argparse.Namespace) -> dict[str, Any]:
     """What was typed of the air and the day, for the worker."""
     return {
@@ -93,6 +105,8 @@ def settings_typed(options: argparse.Namespace) -> dict[str, Any]:
             for field, (name, _, _) in ROOMS.items()
             if getattr(options, name) is not None
         },
+        "settings_file": _absolute(getattr(options, "settings_file", None)),
+        "no_settings": getattr(options, "no_settings", False),
         "debug": options.debug,
     }
 
@@ -100,3 +114,7 @@ def settings_typed(options: argparse.Namespace) -> dict[str, Any]:
 def file_typed(path: Path) -> dict[str, Any]:
     """A file for the worker: where it lies, and how it was typed."""
     return {"file": os.path.abspath(path), "shown": str(path)}
+
+
+def _absolute(path: Path | None) -> str | None:
+    return None if path is None else os.path.abspath(path)

@@ -5,6 +5,8 @@ from __future__ import annotations
 import argparse
 import datetime
 
+NotAllowed = argparse.ArgumentTypeError
+
 COLUMNS = ("date", "time", "temperature", "humidity")
 
 
@@ -72,3 +74,16 @@ def columns(text: str) -> dict[str, int | str]:
             )
         columns[what.lower()] = int(where) if where.isdecimal() else where
     return columns
+
+
+def jobs(text: str) -> int:
+    if not text.isascii() or not text.isdecimal() or not 1 <= int(text) <= 64:
+        raise NotAllowed(f"{text!r} is no number of models to work at; allowed: 1 to 64")
+    return int(text)
+
+
+def seconds(text: str) -> float:
+    value = number(text.removesuffix("s").strip())
+    if not (value == 0 or 1 <= value <= 1e6):
+        raise NotAllowed(f"{text!r} is no time limit; allowed: 1 second or more, or 0 for none")
+    return value

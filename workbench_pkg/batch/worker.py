@@ -1,13 +1,22 @@
-"""What the command line runs inside the host: one job in as JSON, one answer out as JSON on stdout."""
+"""What the command line runs inside the host: jobs in as JSON, answers out as JSON on stdout.
+
+With a job as its argument it does that one. Without, it takes jobs from stdin, a line each, until that ends, and
+answers with lines of their own (see ``workbench_pkg.setup.standing``).
+"""
 
 from __future__ import annotations
 
+import gc
 import json
+import os
+import signal
 import sys
 import traceback
+from collections.abc import Callable, Iterable
 from importlib import import_module
-from typing import Any
+from typing import IO, Any
 
+from movement_core.piece.limits import judged_by
 from workbench_pkg.batch.wording import told
 
 # command → module of batch.inside that carries it out, imported when it is first asked for
@@ -25,11 +34,24 @@ JOBS = {
 NEED_TAGS = ("arrange", "hold")  # where tags are missing, a table that could not be read may be why
 
 
-def carry_out(job: dict[str, Any]) -> dict[str, Any]:
-    """The answer to one job; every error of ours or of the host becomes a line in ``errors``."""
+def carry_out(job: dict[str, Any], tell: Callable[[dict[str, Any]], None] | None = None) -> dict[str, Any]:
+    """The answer to one job; every error of ours or of the host becomes a line in ``errors``.
+
+    ``tell`` takes what a job has to say before its answer.
+    """
     try:
         module = import_module(f"workbench_pkg.batch.inside.{JOBS[job['command']]}")
-        return dict(module.carry_out(job))
+        if hasattr(module, "begin"):
+            begun = module.begin(job)
+            job = {**job, **begun}
+            if tell is not None:
+                tell({"begun": begun})
+        if "file" not in job:
+            return dict(module.carry_out(job))
+        from workbench_pkg.batch.inside.asked import limits_asked
+
+        with judged_by(limits_asked(job)):
+            return dict(module.carry_out(job))
     except Exception as error:  # the host's own errors have no common base, and no file may stop the others
         if job.get("debug"):
             traceback.print_exc()
@@ -54,5 +76,44 @@ def _decoded(text: str) -> str:
     return text.encode("utf-8", "surrogateescape").decode("utf-8", "surrogateescape")
 
 
+def stand_by(jobs: Iterable[str], out: IO[str]) -> None:
+    """Answer every job, one after another."""
+
+    def tell(line: dict[str, Any]) -> None:
+        out.write(json.dumps(line) + "\n")
+        out.flush()
+
+    tell({"ready": {"memory_mb": memory_mb()}})
+    for text in jobs:
+        job = read_job(text)
+        _end_by_itself(job.get("time_limit_s"))
+        answer = carry_out(job, tell)
+        _end_by_itself(None)
+        gc.collect()
+        tell({"answer": {**answer, "memory_mb": memory_mb()}})
+
+
+def memory_mb() -> float | None:
+    """Memory that this process holds now; None where the system does not tell."""
+    try:
+        with open("/proc/self/statm", encoding="ascii") as file:
+            return int(file.read().split()[1]) * os.sysconf("SC_PAGE_SIZE") / 2**20
+    except (OSError, ValueError, AttributeError):
+        return None
+
+
+def _end_by_itself(limit_s: float | None) -> None:
+    """Let the system end us some time after the limit: whoever would do it may be killed himself."""
+    if hasattr(signal, "setitimer"):
+        signal.signal(
+            signal.SIGALRM, signal.SIG_DFL
+        )  # no handler: it ends the process also in the host's own code
+        signal.setitimer(signal.ITIMER_REAL, 0 if limit_s is None else 1.2 * limit_s + 10)
+
+
 if __name__ == "__main__":
-    json.dump(carry_out(read_job(sys.argv[1])), sys.stdout)
+    if len(sys.argv) > 1:
+        json.dump(carry_out(read_job(sys.argv[1])), sys.stdout)
+    else:
+        with open(0, encoding="ascii") as jobs:
+            stand_by(jobs, sys.stdout)

@@ -53,15 +53,23 @@ def check_file(path: str | os.PathLike[str], limits: Limits = LIMITS) -> str:
 
     A document's linked files are opened along with it by the host: those that exist are checked too.
     """
-    start = Path(path)
-    waiting, seen, kind = [start], set(), ""
+    return _checked(Path(path), limits)[0]
+
+
+def files_opened(path: str | os.PathLike[str], limits: Limits = LIMITS) -> tuple[Path, ...]:
+    """A file and those that it links to, which the host opens along with it; checked as by ``check_file``."""
+    return _checked(Path(path), limits)[1]
+
+
+def _checked(start: Path, limits: Limits) -> tuple[str, tuple[Path, ...]]:
+    waiting, seen, kind = [start], dict[Path, None](), ""
     while waiting:
         file = waiting.pop()
         this_kind = _kind_of(file, limits)
         real = file.resolve()
         if real in seen:
             continue
-        seen.add(real)
+        seen[real] = None
         if len(seen) > limits.linked_files + 1:
             raise FileError(
                 "it links to too many other files", where=str(start), allowed=f"{limits.linked_files}"
@@ -76,7 +84,7 @@ def check_file(path: str | os.PathLike[str], limits: Limits = LIMITS) -> str:
                 linked = _check_document(stream, str(file), limits)
                 found = ((real.parent / name) for name in sorted(linked))
                 waiting += [other for other in found if other.is_file() and other.suffix.lower() == ".fcstd"]
-    return kind
+    return kind, tuple(seen)
 
 
 def name_shown(path: str | os.PathLike[str]) -> str:

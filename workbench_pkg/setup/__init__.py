@@ -6,9 +6,9 @@ are known to be there. `workbench_pkg/__main__.py` and `tests/__main__.py` stand
 
 from __future__ import annotations
 
+from workbench_pkg.setup.errors import PlainError, SetupError, UseError
 from workbench_pkg.setup.hostrun import HostFacts, HostRun, ask_host, ensure_host, find_host, run_in_host
 from workbench_pkg.setup.packages import (
-    SetupError,
     ensure_packages,
     install_command,
     is_root,
@@ -16,14 +16,17 @@ from workbench_pkg.setup.packages import (
 )
 from workbench_pkg.setup.profile import link_project, project_root
 from workbench_pkg.setup.standing import HostEnded, HostHung, StandingHost
+from workbench_pkg.setup.whole_files import work_folder, written_whole
 
 __all__ = [
     "HostEnded",
     "HostFacts",
     "HostHung",
     "HostRun",
+    "PlainError",
     "SetupError",
     "StandingHost",
+    "UseError",
     "ask_host",
     "ensure_host",
     "ensure_packages",
@@ -34,4 +37,6 @@ __all__ = [
     "missing_packages",
     "project_root",
     "run_in_host",
+    "work_folder",
+    "written_whole",
 ]

@@ -15,7 +15,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import IO, Any
 
-from workbench_pkg.setup.packages import SetupError, ensure_packages
+from workbench_pkg.setup.errors import SetupError
+from workbench_pkg.setup.packages import ensure_packages
 from workbench_pkg.setup.profile import link_project
 from workbench_pkg.setup.whole_files import work_folder
 

@@ -12,9 +12,7 @@ import subprocess
 import sys
 from collections.abc import Sequence
 
-
-class SetupError(Exception):
-    """Something that the work needs is not there; the text says what, and the command that brings it."""
+from workbench_pkg.setup.errors import SetupError
 
 
 def is_root() -> bool:

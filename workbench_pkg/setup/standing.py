@@ -63,7 +63,7 @@ class StandingHost:
                 os.close(answers_end)
             self._reader = threading.Thread(target=self._read, args=(answers,), daemon=True)
             self._reader.start()
-            self._next("ready", START_LIMIT_S, {})
+            self.ready = self._next("ready", START_LIMIT_S, {})
         except HostEnded:
             self.kill()
             raise
@@ -101,6 +101,10 @@ class StandingHost:
         self._process.wait()
         self._close_jobs()
         self._clear()
+
+    def interrupt(self) -> None:
+        """End the host at once, from another thread: the one that uses it gets HostEnded."""
+        self._process.kill()
 
     def _clear(self) -> None:
         self._reader.join(PATIENCE_S)

@@ -1,16 +1,65 @@
-"""``check``, inside the host: the report of one file."""
+"""``check``, inside the host: the report of one file, worked out or found again."""
 
 from __future__ import annotations
 
+import datetime
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
+from movement_core.checks.finding import SEVERITIES
 from movement_core.sheet.table import as_csv
 from movement_core.sheet.text import as_text
 from workbench_pkg.actions.check import check_file
-from workbench_pkg.batch.inside.asked import settings_asked
+from workbench_pkg.batch.inside import cache
+from workbench_pkg.batch.inside.asked import asked_of, settings_asked
+
+
+def begin(job: dict[str, Any]) -> dict[str, Any]:
+    """What is known before the work: the key under which the report is kept, for the case that the host fails."""
+    if not job.get("cache"):
+        return {"key": None}
+    day = job["date"] or datetime.date.today().isoformat()
+    return {"key": cache.content_key(Path(job["file"]), asked_of(job), day)}
 
 
 def carry_out(job: dict[str, Any]) -> dict[str, Any]:
-    entry = check_file(Path(job["file"]), settings_asked(job), shown=job["shown"])
-    return {"entry": entry, "text": as_text(entry), "csv": as_csv(entry)}
+    """The report as data, and in the forms that the core writes; ``found``: it was worked out earlier."""
+    key, folder = job.get("key"), Path(job.get("cache") or "")
+    entry = cache.kept(folder, key) if key else None
+    found = entry is not None
+    if entry is None:
+        how = cache.failed(folder, key, job.get("time_limit_s")) if key and job.get("resume") else None
+        if how is not None:
+            return {"errors": [{"message": f"{job['shown']}: {how} It was not tried again", "part": ""}]}
+        entry = check_file(Path(job["file"]), settings_asked(job), shown=job["shown"])
+        if key:
+            cache.keep(folder, key, entry)
+    entry["path"] = job["shown"]
+    known = job.get("known")
+    if known is not None:
+        for finding in entry["findings"]:
+            finding["known"] = is_known(finding, known)
+    answer: dict[str, Any] = {"entry": entry, "found": found}
+    if "csv" in job["forms"]:
+        answer["csv"] = as_csv(entry)
+    if "text" in job["forms"]:
+        answer["text"] = _text(entry)
+    return answer
+
+
+def is_known(finding: Mapping[str, Any], known: Mapping[str, str]) -> bool:
+    """Whether a finding was accepted: it is, as long as it has not become graver since.
+
+    ``known``: identity → severity at which it was accepted.
+    """
+    severity = known.get(finding["id"])
+    return severity in SEVERITIES and SEVERITIES.index(finding["severity"]) >= SEVERITIES.index(severity)
+
+
+def _text(entry: Mapping[str, Any]) -> str:
+    """The report as text, with the findings that are known counted only."""
+    new = [finding for finding in entry["findings"] if not finding.get("known")]
+    accepted = len(entry["findings"]) - len(new)
+    text = as_text({**entry, "findings": new})
+    return f"{text}\n\nKnown and accepted: {accepted} more." if accepted else text
