@@ -7,8 +7,9 @@ climate.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
@@ -16,12 +17,13 @@ from movement_core.air.daily import DAYS, month_of_day
 from movement_core.piece.contact.across import GapYear, gap_year
 from movement_core.piece.contact.carried import Positions
 from movement_core.piece.contact.found import Gap
-from movement_core.piece.contact.joints import END, FREE, NEAR, OVERLAP, POINT, SCREWED, UNTOLD, Joint
+from movement_core.piece.contact.joints import END, FREE, OVERLAP, POINT, UNTOLD, Joint
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.contact.swelling import swelling_of
 from movement_core.piece.restrained_network import PieceNetwork, Push, piece_network
 from movement_core.piece.solve import SolvedPart
 from movement_core.sources import RECALLED, Source
+from movement_core.wording import say
 
 # Share of a steady stress that is left after some months of constant strain, least and most.
 RELAXED = (0.6, 0.7)
@@ -128,17 +130,27 @@ class Restrained:
     positions: HeldPositions
     caveats: tuple[str, ...]
 
+    @cached_property
+    def _by_pair(self) -> Mapping[tuple[int, int], RestrainedJoint]:
+        return {found.joint.parts: found for found in self.joints}
+
     def between(self, one: int, other: int) -> RestrainedJoint | None:
-        """The joint of two parts."""
-        pair = {one, other}
-        return next((found for found in self.joints if set(found.joint.parts) == pair), None)
+        """The joint of two parts, in either order."""
+        return self._by_pair.get((min(one, other), max(one, other)))
 
 
-CAVEATS = (
-    "elastic upper bounds: parts are neither turned nor bent, and joints do not slip",
-    f"held for months, wood keeps {RELAXED[0]:.0%} to {RELAXED[1]:.0%} of such a stress ({RELAXED_SOURCE}), and less "
-    "where its moisture changes meanwhile, for which no figure is to be had",
-)
+def caveats() -> tuple[str, ...]:
+    """What to say beside any figure of this file."""
+    return (
+        say("elastic upper bounds: parts are neither turned nor bent, and joints do not slip"),
+        say(
+            "held for months, wood keeps {low:.0%} to {high:.0%} of such a stress ({source}), and less where its "
+            "moisture changes meanwhile, for which no figure is to be had",
+            low=RELAXED[0],
+            high=RELAXED[1],
+            source=RELAXED_SOURCE,
+        ),
+    )
 
 
 def restrained(solved: Sequence[SolvedPart], joints: Sequence[Joint], ground: int = 0) -> Restrained:
@@ -163,7 +175,7 @@ def restrained(solved: Sequence[SolvedPart], joints: Sequence[Joint], ground: in
         tuple(_part(one, told.stress_mpa[index]) for index, one in enumerate(solved)),
         tuple(_part(one, as_if.stress_mpa[index]) for index, one in enumerate(solved)),
         _positions(solved, as_if),
-        (*CAVEATS, *notes),
+        (*caveats(), *notes),
     )
 
 
@@ -182,7 +194,7 @@ def _positions(solved: Sequence[SolvedPart], network: PieceNetwork) -> HeldPosit
     unknown = tuple(index for index, one in enumerate(solved) if swelling_of(one) is None)
     return HeldPositions(
         middle,
-        np.zeros(0),
+        np.zeros(0),  # joints give here and wood with them: their forces tell what they bear
         unknown,
         axes=parts.axes,
         centre=parts.centre,
@@ -197,7 +209,7 @@ def _joint(
     solved: Sequence[SolvedPart], joint: Joint, pushes: Sequence[Push], assumed: bool
 ) -> RestrainedJoint:
     if joint.kind == OVERLAP:
-        return RestrainedJoint(joint, None, reason="the two solids are drawn in the same place")
+        return RestrainedJoint(joint, None, reason=say("the two solids are drawn in the same place"))
     for index in joint.parts:
         if swelling_of(solved[index]) is None:
             name = solved[index].part.name
@@ -205,8 +217,9 @@ def _joint(
                 joint, None, assumed=assumed, reason=f"the movement of {name} is not known"
             )
     if not pushes:
-        reason = "" if joint.kind in (NEAR,) or joint.holds == FREE else "nothing tells where it holds"
-        return RestrainedJoint(joint, 0.0 if not reason else None, assumed=assumed, reason=reason)
+        if joint.holds == FREE:
+            return RestrainedJoint(joint, 0.0, reason=say("free to move, and nothing presses"))
+        return RestrainedJoint(joint, None, assumed=assumed, reason=say("nothing tells where it holds"))
     axes = np.concatenate([solved[index].part.frame.axes for index in joint.parts])  # (6, 3)
     force = np.stack([push.force_n[:, :DAYS] for push in pushes])  # (pushes, 3, days) on the first part
     along = np.einsum("da,pas->dps", axes, force)
@@ -227,9 +240,7 @@ def _joint(
         how = PULLED if float((share * square).sum()) * sign > 0 else PRESSED
     areas = [push.area_mm2 for push, bears in zip(pushes, bearing.tolist()) if bears]
     area = None if joint.holds == POINT or None in areas else sum(one for one in areas if one is not None)
-    reason = (
-        "" if area else "fasteners bear it: no area" if joint.kind == SCREWED or joint.holds == POINT else ""
-    )
+    reason = "" if area else say("fasteners bear it: there is no area to spread it over")
     return RestrainedJoint(
         joint,
         worst,

@@ -22,6 +22,7 @@ from movement_core.piece.contact.rays import Kernel
 from movement_core.piece.crossing import Crossing, crossings_of
 from movement_core.piece.loose_groups import LooseGroup, loose_groups, settled
 from movement_core.piece.panels import GluedPanel, glued_panels
+from movement_core.piece.restrained import Restrained, restrained
 from movement_core.piece.solve import SolvedPart, SolvedPiece
 from movement_core.piece.tops import FoundTop, find_tops
 
@@ -62,6 +63,13 @@ class WholePiece:
             for gap in self.touching.gaps
         )
         return tuple(year for year in years if year is not None)
+
+    @cached_property
+    def forces(self) -> Restrained | None:
+        """What each joint bears through the year; None where there is nothing between parts, or too many of them."""
+        if not (self.joints and len(self.parts) <= MOST_CARRIED):
+            return None
+        return restrained(self.parts, self.joints, ground=largest(self.parts))
 
     @cached_property
     def crossings(self) -> tuple[Crossing, ...]:
@@ -151,6 +159,10 @@ def whole_piece(
     captives = captives_of([part.frame for part in plain], [joint.meeting for joint in joints])
     positions = None
     if 2 <= len(parts) <= MOST_CARRIED:
-        largest = max(range(len(parts)), key=lambda index: plain[index].volume_mm3)
-        positions = carried_positions(parts, joints, ground=largest)
+        positions = carried_positions(parts, joints, ground=largest(parts))
     return WholePiece(solved, parts, touching, joints, movements, captives, loose, positions)
+
+
+def largest(parts: Sequence[SolvedPart]) -> int:
+    """Index of the part of the largest volume, which is taken to stay where it is."""
+    return max(range(len(parts)), key=lambda index: parts[index].part.volume_mm3)

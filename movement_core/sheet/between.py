@@ -10,6 +10,7 @@ from movement_core.piece.contact.joints import NEAR, Joint
 from movement_core.piece.crossing import Crossing
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 STILL_MM = 0.05  # gaps that change by less over the year are not told
 
@@ -17,12 +18,13 @@ STILL_MM = 0.05  # gaps that change by less over the year are not told
 def between_entry(whole: WholePiece | None) -> dict[str, Any]:
     """Joints of parts that touch, every crossing with its verdict and reason, every gap that moves."""
     if whole is None:
-        return {"joints": [], "crossings": [], "gaps": []}
+        return {"joints": [], "crossings": [], "gaps": [], "force_caveats": []}
     touching = [joint for joint in whole.joints if joint.kind != NEAR]
     return {
         "joints": [_joint_entry(whole, joint) for joint in touching],
         "crossings": [_crossing_entry(whole, crossing) for crossing in whole.crossings],
         "gaps": [_gap_entry(whole, year) for year in whole.gaps if _moves(year)],
+        "force_caveats": [] if whole.forces is None else list(whole.forces.caveats),
     }
 
 
@@ -41,6 +43,26 @@ def _joint_entry(whole: WholePiece, joint: Joint) -> dict[str, Any]:
         "reason": joint.reason,
         "shape": joint.meeting.shape,
         "area_mm2": round(joint.meeting.area_mm2, 1),
+        **_force_entry(whole, joint),
+    }
+
+
+def _force_entry(whole: WholePiece, joint: Joint) -> dict[str, Any]:
+    """What a joint bears at most in the year; null with the reason where that is not known."""
+    found = None if whole.forces is None else whole.forces.between(*joint.parts)
+    if found is None or found.force_n is None:
+        why = say("too many parts to work it out") if found is None else found.reason
+        return {"force_n": None, "stress_mpa": None, "month": None, "force_note": why}
+    relaxed = found.relaxed_n or (0.0, 0.0)
+    return {
+        "force_n": round(found.force_n, 1),
+        "relaxed_n": [round(force, 1) for force in relaxed],
+        "way": found.way or None,
+        "stress_mpa": None if found.stress_mpa is None else round(found.stress_mpa, 3),
+        "strength_mpa": found.strength_mpa,
+        "month": None if found.month is None else MONTHS[found.month],
+        "if_solid": found.assumed,
+        "force_note": found.reason or None,
     }
 
 

@@ -7,6 +7,8 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from movement_core.piece.crossing import HARMLESS, IF_SOLID, SPLITS, UNKNOWN
+from movement_core.piece.restrained import RELAXED
+from movement_core.wording import say
 
 VERDICT_WORDS = {
     HARMLESS: "harmless",
@@ -16,6 +18,7 @@ VERDICT_WORDS = {
 }
 FIT_MM = 3.0  # gaps drawn wider than this are rooms, not fits: their figures are in the data
 MOVES_MM = 0.2  # gaps that change by less over the year are set as drawn
+STRAINED, MOST_STRAINED = 0.3, 5  # of the strength: joints below it are not told; how many are
 HEADING = ("leave today", "becomes", "as drawn", "is then", "between")
 
 
@@ -30,6 +33,7 @@ def between_lines(entry: Mapping[str, Any]) -> list[str]:
             f"Grain crosses at {len(crossings)} joint{'s' if len(crossings) > 1 else ''}: {told}. "
             "The report as JSON lists each with its reason."
         )
+    lines += _strained_lines(entry.get("joints", []))
     alike: dict[tuple[str, ...], list[str]] = {}
     for gap in sorted(entry.get("gaps", []), key=lambda one: one["least_mm"] - one["most_mm"]):
         fits = gap["works"] and gap["drawn_mm"] <= FIT_MM and gap["most_mm"] - gap["least_mm"] >= MOVES_MM
@@ -39,6 +43,41 @@ def between_lines(entry: Mapping[str, Any]) -> list[str]:
         lines.append("Gaps round doors and drawers that move, mm")
         lines += _table([HEADING, *((*figures, _some(pairs)) for figures, pairs in alike.items())])
     return lines
+
+
+def _strained_lines(joints: Sequence[Mapping[str, Any]]) -> list[str]:
+    """The joints that bear most of their strength, the worst first."""
+    worst = sorted(
+        (
+            (joint["stress_mpa"] / joint["strength_mpa"], joint)
+            for joint in joints
+            if joint.get("stress_mpa") is not None and joint.get("strength_mpa")
+        ),
+        key=lambda one: -one[0],
+    )
+    told = [joint for share, joint in worst if share >= STRAINED][:MOST_STRAINED]
+    if not told:
+        return []
+    low, high = RELAXED
+    heading = say(
+        "Joints that bear most, as elastic upper bounds; after some months {low:.0%} to {high:.0%} of it is left",
+        low=low,
+        high=high,
+    )
+    return [heading, *(_strained(joint) for joint in told)]
+
+
+def _strained(joint: Mapping[str, Any]) -> str:
+    line = say(
+        "{parts}: {kn:.1f} kN in {month}, {way} with {stress:.1f} MPa (clear wood bears {strength:.1f})",
+        parts=" | ".join(joint["parts"]),
+        kn=joint["force_n"] / 1000,
+        month=joint["month"],
+        way=joint["way"],
+        stress=joint["stress_mpa"],
+        strength=joint["strength_mpa"],
+    )
+    return say("{line}, if it is solid", line=line) if joint["if_solid"] else line
 
 
 def _figures(gap: Mapping[str, Any]) -> tuple[str, ...]:
