@@ -1,0 +1,317 @@
+"""How each top is held: what it does, the ways to hold it, and every fastener of the chosen one."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from movement_core.sheet.lines import capital
+from movement_core.sheet.pages.lengths import Lengths, plain
+from movement_core.sheet.pages.material import Material, PlannedTop
+from movement_core.sheet.pages.model import (
+    CENTRE,
+    DOWN,
+    NOTE,
+    RIGHT,
+    UP,
+    Block,
+    Column,
+    Heading,
+    Listing,
+    Paragraph,
+    Pictures,
+    Pointer,
+    Row,
+    Table,
+    Text,
+    joined,
+    tell,
+)
+from movement_core.sheet.pages.names import isolated, sentence
+from movement_core.sheet.pages.plan_view import plan_picture
+from movement_core.wording import say
+
+
+def hold_blocks(material: Material, lengths: Lengths, most_mm: tuple[float, float]) -> list[Block]:
+    """A section for each top; none where the piece has no top."""
+    blocks: list[Block] = []
+    for place, top in enumerate(material.tops):
+        blocks.append(Heading(say("Holding {name}", name=isolated(top.place.name))))
+        if top.plans is None:
+            blocks.append(Paragraph(tell("It cannot be worked out before this is said:")))
+            blocks.append(Listing(tuple(Text(sentence(why, material.names)) for why in top.entry["missing"])))
+        else:
+            blocks += _held(material, top, place, lengths, most_mm)
+    return blocks
+
+
+def _held(
+    material: Material, top: PlannedTop, place: int, lengths: Lengths, most_mm: tuple[float, float]
+) -> list[Block]:
+    entry, at = top.entry, ("tops", place)
+    assert top.plans is not None  # the caller has looked
+    names = [*material.names, *(rail["name"] for rail in entry["rails"])]
+    chosen, plan_at = entry["plans"][0], (*at, "plans", 0)
+    blocks: list[Block] = [_about(entry, at, lengths)]
+    if len([plan for plan in entry["plans"] if plan["count"]]) > 1:
+        blocks.append(_ways(entry, at, lengths))
+    if entry["flat_by_itself"]:
+        blocks.append(
+            Paragraph(tell("It stays within the wish with nothing holding it down; fasteners only keep it in place."))
+        )
+    elif not chosen["found"]:
+        blocks.append(Paragraph(tell("No way to hold it that was tried keeps it within the wish. What would help:")))
+        helps = chosen["what_would"] or [say("nothing that was tried")]
+        blocks.append(Listing(tuple(Text(sentence(text, names)) for text in helps)))
+    if chosen["count"] and (chosen["found"] or entry["flat_by_itself"]):
+        said = [*chosen["seasons"], chosen["fixed_line"], *chosen["remarks"]]
+        blocks.append(Listing(tuple(Text(capital(sentence(text, names)) + ".") for text in said)))
+        blocks.append(Pictures((plan_picture(top, top.plans.plans[0], plan_at, lengths, most_mm),)))
+        blocks += _fasteners(chosen, plan_at, entry["datum"], lengths)
+        blocks += _hardware(chosen, plan_at, lengths)
+    blocks += _bars(entry, at, lengths)
+    if entry["notes"]:
+        blocks.append(Heading(say("Taken for this top"), 3))
+        blocks.append(Listing(tuple(Text(capital(sentence(text, names)) + ".") for text in entry["notes"]), NOTE))
+    return blocks
+
+
+def _about(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Block:
+    """What it would do if nothing held it, and what is wished for."""
+    worst = max(entry["unheld_out_of_flat_mm"], key=lambda name: entry["unheld_out_of_flat_mm"][name])
+    flat = lengths.near(entry["unheld_out_of_flat_mm"][worst], (*at, "unheld_out_of_flat_mm", worst))
+    wish = lengths.near(entry["wish"]["flatness_mm"], (*at, "wish", "flatness_mm"))
+    told = tell(
+        "With its weight on its frame and no fastener it is at worst {flat} {unit} out of flat ({when}); wished is "
+        "{wish} {unit} in every month.",
+        flat=flat, wish=wish, unit=lengths.unit, when=say(worst),
+    )  # fmt: skip
+    hearts = f"{capital(sentence(entry['hearts']))}." if entry["hearts"] else ""
+    return Paragraph(joined([told, hearts]))
+
+
+def _ways(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Block:
+    """The alternatives side by side."""
+    rows = []
+    for place, plan in enumerate(entry["plans"]):
+        if not plan["count"]:
+            continue
+        here = (*at, "plans", place)
+        used = plan["kinds_used"]
+        name = " + ".join(f"{n} {say(kind)}" for kind, n in used.items()) if len(used) > 1 else say(plan["name"])
+        rows.append(
+            Row(
+                (
+                    Text(name),
+                    tell("{n}", n=plain(plan["count"], (*here, "count"))),
+                    *(
+                        tell("{flat}", flat=lengths.up(plan[word], (*here, word)))
+                        for word in ("driest_out_of_flat_mm", "wettest_out_of_flat_mm", "worst_out_of_flat_mm")
+                    ),
+                    tell("{pull}", pull=plain(plan["worst_pull_n"], (*here, "worst_pull_n"))),
+                    tell("{pull}", pull=plain(plan["allowable_pull_n"], (*here, "allowable_pull_n"))),
+                    Text(say("holds it") if plan["found"] else say("does not hold it")),
+                )
+            )
+        )
+    flat = say("out of flat, {unit}", unit=lengths.unit)
+    columns = (
+        Column(say("Kind"), 30),
+        Column(say("pieces"), 8, RIGHT),
+        Column(say("driest"), 10, RIGHT, flat),
+        Column(say("wettest"), 10, RIGHT, flat),
+        Column(say("worst"), 10, RIGHT, flat),
+        Column(say("worst"), 10, RIGHT, say("pull, N")),
+        Column(say("allowed"), 10, RIGHT, say("pull, N")),
+        Column(say("verdict"), 16),
+    )
+    return Table(say("Ways to hold it; the first is drawn below"), columns, tuple(rows))
+
+
+def _fasteners(plan: Mapping[str, Any], at: Pointer, datum: Mapping[str, str], lengths: Lengths) -> list[Block]:
+    rows = tuple(_fastener(one, (*at, "fasteners", i), lengths) for i, one in enumerate(plan["fasteners"]))
+    place, travel = say("place, {unit}", unit=lengths.unit), say("travel since fitted, {unit}", unit=lengths.unit)
+    slot, tongue = say("slot, {unit}", unit=lengths.unit), say("tongue, {unit}", unit=lengths.unit)
+    columns = (
+        Column(say("No"), 5, RIGHT),
+        Column(say("Kind"), 13),
+        Column(say("Rail"), 16),
+        Column(say("edge"), 8, RIGHT, place),
+        Column(say("end"), 9, RIGHT, place),
+        Column(say("on rail"), 9, RIGHT, place),
+        Column(say("least"), 7, RIGHT, travel),
+        Column(say("today"), 7, RIGHT, travel),
+        Column(say("most"), 7, RIGHT, travel),
+        Column(say("length"), 7, RIGHT, slot),
+        Column(say("middle on rail"), 9, RIGHT, slot),
+        Column(say("aside"), 7, RIGHT, slot),
+        Column(say("screw today"), 8, RIGHT, slot),
+        Column(say("today"), 8, RIGHT, tongue),
+        Column(say("Room left"), 8, RIGHT),
+        Column(say("Pull, N"), 8, RIGHT),
+        Column(say("Done"), 6, CENTRE),
+    )
+    used = [0, 1, 2, 3, 4, 5, 6, 7, 8, *_used(plan["fasteners"]), 15, 16]
+    shown = tuple(Row(tuple(row.cells[i] for i in used)) for row in rows)
+    note = tell(
+        "Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {end}. On "
+        "rail: from the rail's own end, tenon included, toward {edge} or {end}. Travel: + toward {other}; its likely "
+        "error is included. Screw today: its centre from the slot's end toward {edge}. Aside: from the rail's middle "
+        "line, + toward {other}. Slots are rounded up, room left is rounded down.",
+        edge=isolated(datum["edge"]), end=isolated(datum["end"]), other=isolated(datum["other_edge"]),
+    )  # fmt: skip
+    caption = say("Every fastener; tick what is done")
+    return [Table(caption, tuple(columns[i] for i in used), shown), Paragraph(note, NOTE)]
+
+
+def _used(fasteners: Sequence[Mapping[str, Any]]) -> list[int]:
+    words = {9: "slot_length_mm", 10: "slot_middle_on_rail_mm", 11: "slot_middle_aside_mm",
+             12: "screw_from_slot_end_today_mm", 13: "tongue_today_mm", 14: "margin_mm"}  # fmt: skip
+    return [column for column, word in words.items() if any(one[word] is not None for one in fasteners)]
+
+
+def _fastener(one: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Row:
+    def figure(word: str, how: Any = lengths.near) -> Text:
+        return Text() if one[word] is None else tell("{mm}", mm=how(one[word], (*at, word)))
+
+    def signed(word: str, rounding: str) -> Text:
+        return tell("{mm}", mm=lengths.signed(one[word], (*at, word), rounding)) if one[word] is not None else Text()
+
+    pull = tell("{pull}", pull=plain(one["pull_n"], (*at, "pull_n")))
+    if one["allowable_pull_n"] is not None:
+        allowed = plain(one["allowable_pull_n"], (*at, "allowable_pull_n"))
+        pull = tell("{pull} of {allowed}", pull=pull, allowed=allowed)
+    return Row(
+        (
+            Text(str(one["number"])),
+            Text(say(one["kind"])),
+            Text(isolated(one["rail"])),
+            figure("from_edge_today_mm"),
+            figure("from_end_mm"),
+            figure("on_rail_mm"),
+            signed("travel_least_mm", DOWN),
+            signed("travel_today_mm", "nearest"),
+            signed("travel_most_mm", UP),
+            figure("slot_length_mm", lengths.up),
+            figure("slot_middle_on_rail_mm"),
+            signed("slot_middle_aside_mm", "nearest"),
+            figure("screw_from_slot_end_today_mm"),
+            figure("tongue_today_mm"),
+            figure("margin_mm", lengths.down),
+            pull,
+            Text("□"),
+        )
+    )
+
+
+def _hardware(plan: Mapping[str, Any], at: Pointer, lengths: Lengths) -> list[Block]:
+    """What to buy or make."""
+    items = []
+    for place, kind in enumerate(plan["hardware"]):
+        here = (*at, "hardware", place)
+        head = tell("{n} × {name}", n=plain(kind["count"], (*here, "count")), name=say(kind["name"]))
+        if kind["screw_length_mm"]:
+            screw = tell(
+                "screw {shank} × {length} mm, {left} {unit} of wood stay above its point",
+                shank=plain(kind["screw_shank_mm"], (*here, "screw_shank_mm"), 1),
+                length=plain(kind["screw_length_mm"], (*here, "screw_length_mm")),
+                left=lengths.down(kind["wood_left_above_mm"], (*here, "wood_left_above_mm")),
+                unit=lengths.unit,
+            )
+        else:
+            screw = tell("no stock screw stays inside the top")
+        link = say("gives first: {link}, ultimate ÷ {n}", link=say(kind["weakest_known_link"]), n=f"{kind['safety']:g}") \
+            if kind["weakest_known_link"] else ""
+        unknown = kind["unknown_links"]
+        no_figure = say("no published figure for {links}", links=", ".join(say(l) for l in unknown)) if unknown else ""
+        items.append(joined([head, screw, link, no_figure, say(kind["note"])], "; "))
+    return [Heading(say("To buy or make"), 3), Listing(tuple(items))] if items else []
+
+
+def _bars(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> list[Block]:
+    """Battens and breadboard ends."""
+    blocks: list[Block] = []
+    for place, recipe in enumerate(entry["recipes"]):
+        here = (*at, "recipes", place)
+        head = say("{part}, a {kind}", part=isolated(recipe["part"]), kind=say(recipe["kind"]))
+        if recipe["why_not"]:
+            blocks.append(Paragraph(Text(f"{head}: {sentence(recipe['why_not'])}")))
+        elif recipe["kind"] == "batten":
+            blocks += _batten(head, recipe, here, entry["datum"], lengths)
+        else:
+            blocks += _breadboard(head, recipe, here, entry["datum"], lengths)
+    return blocks
+
+
+def _batten(
+    head: str, recipe: Mapping[str, Any], at: Pointer, datum: Mapping[str, str], lengths: Lengths
+) -> list[Block]:
+    rows = []
+    for place, screw in enumerate(recipe["screws"]):
+        here = (*at, "screws", place)
+        slot = screw["slot_length_mm"]
+        rows.append(
+            Row(
+                (
+                    tell("{at}", at=lengths.signed(screw["across_mm"], (*here, "across_mm"))),
+                    tell("{mm}", mm=lengths.up(slot, (*here, "slot_length_mm"))) if slot else Text(say("plain hole")),
+                    tell("{mm}", mm=lengths.near(screw["screw_from_slot_end_today_mm"],
+                                                 (*here, "screw_from_slot_end_today_mm"))) if slot else Text(),
+                )
+            )
+        )  # fmt: skip
+    columns = (
+        Column(say("From the middle of the top, {unit}", unit=lengths.unit), 1, RIGHT),
+        Column(say("Slot along the batten, {unit}", unit=lengths.unit), 1, RIGHT),
+        Column(say("Screw today, {unit}", unit=lengths.unit), 1, RIGHT),
+    )
+    caption = say(
+        "{head}: never glued. Places + toward {other}; the screw today from the slot's end toward {edge}",
+        head=head, other=isolated(datum["other_edge"]), edge=isolated(datum["edge"]),
+    )  # fmt: skip
+    return [Table(caption, columns, tuple(rows))]
+
+
+def _breadboard(
+    head: str, recipe: Mapping[str, Any], at: Pointer, datum: Mapping[str, str], lengths: Lengths
+) -> list[Block]:
+    def mm(group: Mapping[str, Any], here: Pointer, word: str, how: Any = lengths.near) -> Any:
+        return how(group[word], (*here, word))
+
+    rows = []
+    for place, tenon in enumerate(recipe["tenons"]):
+        here = (*at, "tenons", place)
+        slotted = bool(tenon["slot_length_mm"])
+        rows.append(
+            Row(
+                (
+                    tell("{at}", at=mm(tenon, here, "across_mm", lengths.signed)),
+                    tell("{mm}", mm=mm(tenon, here, "width_mm")),
+                    tell("{mm}", mm=mm(tenon, here, "slack_front_today_mm", lengths.up)) if slotted else Text(),
+                    tell("{mm}", mm=mm(tenon, here, "slack_back_today_mm", lengths.up)) if slotted else Text(),
+                    tell("{mm}", mm=mm(tenon, here, "slot_length_mm", lengths.up)) if slotted else Text(say("tight")),
+                    tell("{mm}", mm=mm(tenon, here, "screw_from_slot_end_today_mm")) if slotted else Text(),
+                )
+            )
+        )
+    slack = say("leave in the mortise today, {unit}", unit=lengths.unit)
+    peg = say("peg, {unit}", unit=lengths.unit)
+    columns = (
+        Column(say("Tenon from the middle"), 1, RIGHT),
+        Column(say("its width"), 1, RIGHT),
+        Column(say("toward the datum edge"), 1, RIGHT, slack),
+        Column(say("away from it"), 1, RIGHT, slack),
+        Column(say("slot in the tenon"), 1, RIGHT, peg),
+        Column(say("peg today, from its end"), 1, RIGHT, peg),
+    )
+    caption = say("{head}. Datum edge: {edge}", head=head, edge=isolated(datum["edge"]))
+    told = tell(
+        "Tongue {thick} {unit} thick and {deep} deep, tenons {long} long. Glue only from {low} to {high} {unit} from the "
+        "middle of the top. Cut to the top's width today, each end of it stands proud (+) or short (−) by {dry} when "
+        "driest and {wet} when wettest.",
+        thick=mm(recipe, at, "tongue_thickness_mm"), deep=mm(recipe, at, "tongue_depth_mm"),
+        long=mm(recipe, at, "tenon_length_mm"), low=mm(recipe, at, "glue_from_mm", lengths.signed),
+        high=mm(recipe, at, "glue_to_mm", lengths.signed), dry=mm(recipe, at, "proud_driest_mm", lengths.signed),
+        wet=mm(recipe, at, "proud_wettest_mm", lengths.signed), unit=lengths.unit,
+    )  # fmt: skip
+    return [Table(caption, columns, tuple(rows)), Paragraph(told)]

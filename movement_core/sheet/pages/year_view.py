@@ -1,0 +1,224 @@
+"""Widths through the year: as built, today, and how far they may be off."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from movement_core.air.daily import DAYS
+from movement_core.air.sequence import day_of_year
+from movement_core.air.year import MONTHS
+from movement_core.piece.course import Course
+from movement_core.piece.solve import SolvedPart
+from movement_core.sheet.pages.boxes import label_box, placed_free
+from movement_core.sheet.pages.lengths import Lengths
+from movement_core.sheet.pages.material import Material
+from movement_core.sheet.pages.model import (
+    END,
+    MIDDLE,
+    Arc,
+    Area,
+    Label,
+    Pen,
+    Picture,
+    Point,
+    Pointer,
+    Shape,
+    Strokes,
+    Text,
+    tell,
+)
+from movement_core.sheet.pages.names import isolated
+from movement_core.sheet.pages.part_table import size
+from movement_core.wording import say
+
+Floats = NDArray[np.float64]
+
+MOST = 6  # pictures, the liveliest first
+LEAST_SWING_MM = 0.3  # over the year; less is not drawn
+WIDTH_MM, HEIGHT_MM = 82.0, 52.0
+LEFT_MM, RIGHT_MM, TOP_MM, BOTTOM_MM = 13.0, 2.0, 3.0, 5.5  # round the field
+WORDS_MM = 2.3
+TICKS = 4
+
+
+@dataclass(frozen=True, eq=False)
+class _Curve:
+    """One width: its course, the likely error of its driest and wettest day, its part of the JSON."""
+
+    name: str
+    title: str
+    course: Course
+    moisture: Floats
+    errors: tuple[float, float]
+    entry: Mapping[str, Any]
+    at: Pointer
+
+
+def year_pictures(material: Material, lengths: Lengths) -> tuple[Picture, ...]:
+    """The widths that change most: panels first, then boards that are in none, alike ones once."""
+    curves = [*_panels(material), *_boards(material)]
+    lively = sorted(curves, key=lambda c: (c.at[1] != "panels", -c.course.swing_mm))
+    chosen = [curve for curve in lively if curve.course.swing_mm >= LEAST_SWING_MM][:MOST]
+    day = day_of_year(material.whole.solved.today)
+    return tuple(_picture(curve, day, lengths) for curve in chosen)
+
+
+def _panels(material: Material) -> list[_Curve]:
+    curves = []
+    for place, panel in enumerate(material.whole.panels):
+        width, days = panel.width, panel.boards[0].mc_days
+        if width is None or days is None:
+            continue
+        each = [_errors(material, board) for board in panel.boards]
+        errors = (sum(e[0] for e in each), sum(e[1] for e in each))  # boards of one tree err together
+        entry = material.data["report"]["panels"][place]
+        title = say("{name}, {count} boards", name=isolated(panel.name), count=len(panel.boards))
+        curves.append(
+            _Curve(f"year-panel-{place + 1}", title, width, days, errors, entry, ("report", "panels", place))
+        )
+    return curves
+
+
+def _boards(material: Material) -> list[_Curve]:
+    in_panels = {id(board) for panel in material.whole.panels for board in panel.boards}
+    alike: dict[tuple[Any, ...], list[int]] = {}
+    for place, solved in enumerate(material.parts):
+        if id(solved) in in_panels or solved.width is None or solved.mc_days is None:
+            continue
+        entry = material.data["report"]["parts"][place]
+        key = (entry["species"], entry["width_mm"], entry["driest_mm"], entry["wettest_mm"], entry["today_mm"],
+               str(entry.get("driest_range_mm")), str(entry["doubt"]))  # fmt: skip
+        alike.setdefault(key, []).append(place)
+    curves = []
+    for places in alike.values():
+        solved, place = material.parts[places[0]], places[0]
+        assert solved.width is not None and solved.mc_days is not None  # looked at above
+        also = say(" and {count} alike", count=len(places) - 1) if len(places) > 1 else ""
+        title = say("{number} {name}{also}", number=place + 1, name=isolated(solved.part.name), also=also)
+        entry = material.data["report"]["parts"][place]
+        curves.append(
+            _Curve(f"year-part-{place + 1}", title, solved.width, solved.mc_days, _errors(material, solved), entry,
+                   ("report", "parts", place))
+        )  # fmt: skip
+    return curves
+
+
+def _errors(material: Material, solved: SolvedPart) -> tuple[float, float]:
+    """Likely error of the driest and the wettest width, mm."""
+    doubt = material.data["report"]["parts"][material.number[solved.part.key] - 1]["doubt"] or {}
+    course = solved.width
+    found = []
+    for when, day in (("driest", solved.driest_day), ("wettest", solved.wettest_day)):
+        if when not in doubt or course is None:
+            found.append(0.0)
+            continue
+        low, high = doubt[when]["likely_mm"]
+        found.append(max(0.0, (high - low - float(course.most_mm[day] - course.least_mm[day])) / 2))
+    return found[0], found[1]
+
+
+def _picture(curve: _Curve, today: int, lengths: Lengths) -> Picture:
+    course, mc = curve.course, curve.moisture
+    share = (mc - mc.min()) / max(float(np.ptp(mc)), 1e-9)
+    error = curve.errors[0] + share * (curve.errors[1] - curve.errors[0])
+    low, high = course.least_mm - error, course.most_mm + error
+    bottom = min(float(low.min()), course.as_drawn_mm, course.today.least)
+    top = max(float(high.max()), course.as_drawn_mm, course.today.most)
+    pad = 0.06 * max(top - bottom, 0.1)
+    field = _Field(bottom - pad, top + pad)
+    x = field.x(np.arange(DAYS))
+    band = [*zip(x, field.y(high)), *zip(x[::-1], field.y(low)[::-1])]
+    shapes: list[Shape] = [Area(_points(band), "band", id="likely")]
+    shapes += _axes(field, lengths)
+    if course.days_mm is not None:
+        shapes.append(Strokes((_points(zip(x, field.y(course.days_mm))),), Pen("ink", 0.4), "width"))
+    else:
+        ends = tuple(_points(zip(x, field.y(end))) for end in (course.least_mm, course.most_mm))
+        shapes.append(Strokes(ends, Pen("ink", 0.3), "least and most"))
+    built = float(field.y(course.as_drawn_mm))
+    shapes.append(Strokes((((field.left, built), (field.right, built)),), Pen("built", 0.2, (1.6, 1.0)), "as built"))
+    now = float(field.x(today))
+    shapes.append(Strokes((((now, field.top), (now, field.bottom)),), Pen("today", 0.2, (0.5, 0.6)), "today"))
+    seen = (course.today.least + course.today.most) / 2 if course.today.value is None else course.today.value
+    shapes.append(Arc((now, float(field.y(seen))), 0.7, Pen("today", 0.2), fill="today"))
+    shapes += _words(curve, field, now, built, lengths)
+    title = say("Width of {what}, {unit}", what=curve.title, unit=lengths.unit)
+    told = say(
+        "Width through the year from January to December: dashed as built, dotted today; shaded where it lies two "
+        "times in three. It is driest in {dry} and wettest in {wet}.",
+        dry=say(curve.entry["driest_month"] or "?"), wet=say(curve.entry["wettest_month"] or "?"),
+    )  # fmt: skip
+    return Picture(curve.name, title, told, WIDTH_MM, HEIGHT_MM, tuple(shapes))
+
+
+@dataclass(frozen=True)
+class _Field:
+    """The field of a curve: days and mm onto paper."""
+
+    low: float
+    high: float
+    left: float = LEFT_MM
+    right: float = WIDTH_MM - RIGHT_MM
+    top: float = TOP_MM
+    bottom: float = HEIGHT_MM - BOTTOM_MM
+
+    def x(self, day: Any) -> Any:
+        return self.left + (np.asarray(day) + 0.5) / DAYS * (self.right - self.left)
+
+    def y(self, mm: Any) -> Any:
+        return self.bottom - (np.asarray(mm) - self.low) / (self.high - self.low) * (self.bottom - self.top)
+
+
+def _points(pairs: Any) -> tuple[Point, ...]:
+    """Every second day is enough for a curve of this size."""
+    points = [(round(float(a), 2), round(float(b), 2)) for a, b in pairs]
+    return tuple(points[i] for i in range(len(points)) if i % 2 == 0 or i == len(points) - 1)
+
+
+def _axes(field: _Field, lengths: Lengths) -> list[Shape]:
+    months = np.linspace(field.left, field.right, 13)
+    ticks = tuple(((float(m), field.bottom), (float(m), field.bottom + 0.8)) for m in months)
+    frame = ((field.left, field.top), (field.left, field.bottom), (field.right, field.bottom))
+    shapes: list[Shape] = [Strokes((frame, *ticks), Pen("rule", 0.15), "axes")]
+    for month, start in zip(MONTHS, months):
+        middle = float(start) + float(months[1] - months[0]) / 2
+        shapes.append(Label(Text(say(month)[:1]), (middle, field.bottom + 3.2), WORDS_MM, MIDDLE, "quiet"))
+    steps = [lengths.near(float(v), ()) for v in np.linspace(field.low, field.high, TICKS + 2)[1:-1]]
+    spots = np.linspace(field.low, field.high, TICKS + 2)[1:-1]
+    lines = []
+    for figure, spot in zip(steps, spots):
+        y = float(field.y(spot))
+        shapes.append(Label(Text(figure.shown), (field.left - 1.2, y + 0.8), WORDS_MM, END, "quiet"))
+        lines.append(((field.left - 0.8, y), (field.left, y)))
+    return [*shapes, Strokes(tuple(lines), Pen("rule", 0.15))]
+
+
+def _words(curve: _Curve, field: _Field, now: float, built: float, lengths: Lengths) -> list[Shape]:
+    """Driest, wettest, today and as built, each near its place and over no other."""
+    course, entry, at = curve.course, curve.entry, curve.at
+    frame = (field.left + 0.3, field.top - 1.5, field.right, field.bottom - 0.2)
+    days = course.days_mm if course.days_mm is not None else (course.least_mm + course.most_mm) / 2
+    wanted: list[tuple[Text, Point, str]] = []
+    for when, colour in (("driest", "dry"), ("wettest", "wet"), ("today", "today")):
+        day = int(np.argmin(days)) if when == "driest" else int(np.argmax(days))
+        x = now if when == "today" else float(field.x(day))
+        middle = (course.today.least + course.today.most) / 2
+        y = float(field.y(middle if when == "today" else days[day]))
+        wanted.append((tell("{when} {size}", when=say(when), size=size(entry, at, when, lengths)), (x, y), colour))
+    wanted.append((Text(say("as built")), (field.right, built), "built"))
+    placed: list[Label] = []
+    for text, (x, y), colour in wanted:
+        label = Label(text, (x, y), WORDS_MM, MIDDLE, colour)
+        half = (label_box(label)[2] - label_box(label)[0]) / 2
+        middles = [min(max(x, frame[0] + half), frame[2] - half), frame[0] + half, frame[2] - half]
+        heights = [y - 1.2, y + 3.0, y - 3.6, y + 5.6, y - 6.2, y + 8.4, *np.arange(frame[1] + 2, frame[3], 1.0).tolist()]
+        places = [(m, float(h)) for h in heights for m in middles]
+        found = placed_free(label, places, [label_box(other) for other in placed], frame)
+        if found is not None:
+            placed.append(found)
+    return list(placed)
