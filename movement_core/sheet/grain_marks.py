@@ -118,14 +118,14 @@ def _on_outline(points: Floats, outline: Lines) -> NDArray[np.bool_]:
 
 def _arrow(width: float, thickness: float, length: float) -> Lines:
     """A shaft and two barbs on the show face, pointing along the grain."""
-    half = min(0.3 * length, 2.5 * width)
-    barb = min(0.22 * width, 0.35 * half)
+    half = min(0.25 * length, 1.1 * width)
+    barb = min(0.14 * width, 0.3 * half)
     high = thickness / 2 + PROUD_MM
     shaft = np.linspace(-half, half, 9)
     shaft_line = np.column_stack([np.zeros(9), np.full(9, high), shaft])
     barbs = [
         np.column_stack(
-            [np.linspace(0, side * barb, 3), np.full(3, high), np.linspace(half, half - 1.6 * barb, 3)]
+            [np.linspace(0, side * barb, 3), np.full(3, high), np.linspace(half, half - 1.8 * barb, 3)]
         )
         for side in (-1, 1)
     ]

@@ -20,6 +20,7 @@ COMMANDS = (
     "Heartside_Report",
     "Heartside_Annotate",
     "Heartside_Remove",
+    "Heartside_SeeYear",
 )
 
 

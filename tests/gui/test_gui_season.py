@@ -1,0 +1,431 @@
+"""The year in the model: opened, slid, played, laid over, closed; the document never knows."""
+
+from __future__ import annotations
+
+import FreeCAD
+import FreeCADGui
+import numpy as np
+import pytest
+
+from tests.gui import bench_piece as bench
+from workbench_pkg.host.property_dump import differences, property_dump
+
+try:
+    from PySide import QtWidgets
+except ImportError:
+    QtWidgets = None
+if QtWidgets is None:
+    from PySide import QtGui as QtWidgets
+
+PANEL = "HeartsideSeasonPanel"
+
+
+def find(name):
+    return FreeCADGui.getMainWindow().findChild(QtWidgets.QWidget, name)
+
+
+@pytest.fixture(scope="session")
+def demo(tmp_path_factory):
+    """The demo models as files."""
+    from workbench_pkg.demo.build import build_demo
+
+    return {path.stem: path for path in build_demo(tmp_path_factory.mktemp("demo"))}
+
+
+@pytest.fixture
+def opened(monkeypatch):
+    """opened(): the panel that the command opens, once it is there."""
+    from workbench_pkg.panels import season_panel
+
+    made = []
+
+    class Kept(season_panel.SeasonPanel):
+        def __init__(self, *arguments, **named):
+            super().__init__(*arguments, **named)
+            made.append(self)
+
+    monkeypatch.setattr(season_panel, "SeasonPanel", Kept)
+    return made
+
+
+@pytest.fixture
+def see(opened, main_window, wait_until, pump):
+    """see(): run the command and give the panel."""
+
+    def run():
+        count = len(opened)
+        FreeCADGui.activateWorkbench(bench.WORKBENCH)
+        pump(0.1)
+        FreeCADGui.runCommand("Heartside_SeeYear")
+        wait_until(lambda: len(opened) > count, 60)
+        pump(0.2)
+        return opened[-1]
+
+    return run
+
+
+@pytest.mark.parametrize("stem", ["trestle_table", "sideboard"])
+def test_the_demo_models_look_right(demo, see, pump, shot, stem, main_window):
+    FreeCAD.openDocument(str(demo[stem]))
+    for dock in main_window.findChildren(QtWidgets.QDockWidget):
+        if dock.objectName() in ("Tasks", "Combo View", "Model"):
+            dock.setVisible(True)
+    bench.isometric()
+    panel = see()
+    pump(0.5)
+    bench.isometric()
+    panel.show_day(panel.motion.driest_day)
+    shot(f"year-{stem}-driest")
+    find("HeartsideSeason_ghosts").setChecked(True)
+    find("HeartsideSeason_rings").setChecked(True)
+    panel.show_day(panel.motion.wettest_day)
+    shot(f"year-{stem}-wettest")
+    panel.list.setCurrentRow(0)
+    pump(0.3)
+    shot(f"year-{stem}-zoomed")
+
+
+# ---- the document never knows -----------------------------------------------------------------------------------
+
+
+@pytest.fixture
+def table(doc, main_window):
+    """A tagged table of nine parts, every board bending."""
+    from workbench_pkg.actions.tag import tag
+
+    boards = bench.small_table(doc)
+    bench.tag_all(doc)
+    for number, board in enumerate(boards):
+        tag([board], pith=(10.0 * number, 70.0))
+    bench.isometric()
+    return doc
+
+
+def everything_gone(panel):
+    """Whether no view shows anything of ours and every part is drawn again."""
+    from workbench_pkg.views.zooming import views_of
+
+    left = [
+        view for view in views_of(panel.scene.name) if view.getSceneGraph().findChild(panel.scene.root) >= 0
+    ]
+    doc = FreeCAD.listDocuments().get(panel.scene.name)
+    hidden = [
+        obj.Name
+        for obj in (doc.Objects if doc else ())
+        for i in range(obj.ViewObject.RootNode.getNumChildren())
+        if obj.ViewObject.RootNode.getChild(i).getName().getString() == "HeartsideUnseen"
+    ]
+    return not left and not hidden and not FreeCADGui.Control.activeDialog()
+
+
+def picture(path):
+    """A picture of the active view, as an image."""
+    view = FreeCADGui.ActiveDocument.ActiveView
+    view.saveImage(str(path), 500, 380, "White")
+    return bench.QtGui.QImage(str(path))
+
+
+def different(one, other):
+    """Share of points on a grid at which two pictures differ."""
+    points = [(x, y) for x in range(0, one.width(), 4) for y in range(0, one.height(), 4)]
+    return sum(one.pixel(*point) != other.pixel(*point) for point in points) / len(points)
+
+
+def test_all_of_it_leaves_the_document_and_its_undo_steps_as_they_were(table, see, pump, tmp_path):
+    saved = tmp_path / "before.FCStd"
+    table.saveCopy(str(saved))
+    before, steps, modified = property_dump(table), table.UndoCount, FreeCADGui.ActiveDocument.Modified
+    first = picture(tmp_path / "first.png")
+    panel = see()
+    assert len(panel.scene.figures) == 9 and panel.scene.unseen.count == 9
+    for box in panel.layers.values():
+        box.setChecked(True)
+    for day in (0, 100, 250):
+        panel.slider.setValue(day)
+    panel.list.setCurrentRow(0)
+    pump(0.2)
+    assert different(first, picture(tmp_path / "second.png")) > 0.02
+    assert differences(before, property_dump(table)) == []
+    while_open = tmp_path / "open.FCStd"
+    table.saveCopy(str(while_open))
+    assert gui_half(while_open) == gui_half(saved)
+    panel.reject()
+    pump(0.2)
+    assert everything_gone(panel)
+    assert differences(before, property_dump(table)) == []
+    assert (table.UndoCount, FreeCADGui.ActiveDocument.Modified) == (steps, modified)
+    bench.isometric()
+    FreeCADGui.Selection.clearSelection()
+    pump(0.2)
+    assert different(first, picture(tmp_path / "third.png")) < 0.001
+
+
+def gui_half(path):
+    """What a saved file tells of the window, without where the camera stands."""
+    import re
+    import zipfile
+
+    with zipfile.ZipFile(path) as archive:
+        return re.sub(r"<Camera settings=.*?/>", "", archive.read("GuiDocument.xml").decode(), flags=re.S)
+
+
+def test_sliding_moves_vertices_and_asks_nothing_of_the_kernel(table, see, monkeypatch):
+    from workbench_pkg.host import leaf
+    from workbench_pkg.views import season_mesh
+
+    panel = see()
+
+    def refused(*_):
+        raise AssertionError("the kernel was asked")
+
+    monkeypatch.setattr(leaf.Leaf, "local_solid", refused)
+    monkeypatch.setattr(leaf.Leaf, "global_solid", refused)
+    monkeypatch.setattr(season_mesh.MeshReader, "read", refused)
+    nodes = {index: figure.root for index, figure in panel.scene.figures.items()}
+    changed = []
+
+    class Hears:
+        def slotChangedObject(self, obj, prop):
+            changed.append((obj.Name, prop))
+
+    hears = Hears()
+    FreeCAD.addDocumentObserver(hears)
+    counts = {index: figure.moved for index, figure in panel.scene.figures.items()}
+    try:
+        for day in range(0, 365, 30):
+            panel.slider.setValue(day)
+    finally:
+        FreeCAD.removeDocumentObserver(hears)
+    assert changed == [] and panel.is_open
+    assert all(panel.scene.figures[index].root == node for index, node in nodes.items())
+    for index, figure in panel.scene.figures.items():
+        bends = bool(figure.motion.bends)
+        assert bends == figure.motion.name.startswith("Board")
+        assert (figure.moved > counts[index]) == bends, "only what bends has its vertices moved"
+        drawn = figure.matrix.matrix.getValue().getValue()
+        assert np.allclose(drawn, panel.motion.matrices(panel.scene.day, panel.factor)[index], atol=1e-3)
+
+
+def test_the_vertices_stand_where_the_core_puts_them(table, see):
+    from movement_core.sheet.section_picture import bent_points
+
+    panel = see()
+    panel.show_day(panel.motion.wettest_day)
+    figure = panel.scene.figures[0]
+    node = figure.bent[0]
+    expected = bent_points(panel.motion, 0, node.rest, panel.motion.wettest_day, panel.factor)
+    got = np.array([node.field[i].getValue() for i in range(len(node.rest))])
+    assert np.abs(expected - node.rest).max() > 0.5
+    np.testing.assert_allclose(got, expected, atol=1e-3)
+
+
+def test_it_plays_only_when_asked_and_stops(table, see, pump, wait_until):
+    panel = see()
+    day = panel.slider.value()
+    pump(0.4)
+    assert panel.slider.value() == day
+    panel.run.click()
+    wait_until(lambda: panel.slider.value() != day, 5)
+    assert find("HeartsideSeasonDate").text() != ""
+    panel.run.click()
+    pump(0.2)
+    day = panel.slider.value()
+    pump(0.3)
+    assert panel.slider.value() == day
+    panel.slider.setValue(364)
+    panel._tick()
+    assert panel.slider.value() == 1
+
+
+def test_the_day_its_air_and_the_moisture_are_told(table, see):
+    panel = see()
+    find("HeartsideSeasonDriest").click()
+    dry = find("HeartsideSeasonAir").text()
+    find("HeartsideSeasonWettest").click()
+    wet = find("HeartsideSeasonAir").text()
+    assert dry != wet and "°C" in wet and "% RH" in wet
+    assert f"{panel.motion.mc.max():.1f} %" in wet and f"{panel.motion.mc.min():.1f} %" in dry
+    assert panel.slider.value() == panel.motion.wettest_day
+
+
+def test_true_size_and_magnified(table, see, tmp_path, pump):
+    panel = see()
+    panel.show_day(panel.motion.driest_day)
+    box = panel.magnify
+    box.setCurrentIndex(box.findData(1))
+    box.activated.emit(box.currentIndex())
+    assert panel.scene.factor == 1
+    one = panel.scene.figures[0].matrix.matrix.getValue().getValue()
+    box.setCurrentIndex(box.findData(20))
+    box.activated.emit(box.currentIndex())
+    twenty = panel.scene.figures[0].matrix.matrix.getValue().getValue()
+    axes = panel.motion.parts[0].axes
+    grown = [np.linalg.norm(np.array(m)[0, :3]) - 1 for m in (one, twenty)]
+    assert grown[1] == pytest.approx(20 * grown[0], rel=0.01) and axes.shape == (3, 3)
+
+
+@pytest.mark.parametrize("layer", ["colours", "places", "ghosts", "rings", "caption"])
+def test_each_layer_goes_on_and_off_and_all_with_one_click(table, see, pump, tmp_path, layer):
+    panel = see()
+    find("HeartsideSeasonOff").click()
+    assert not any(panel.scene.layers.values())
+    if layer == "places":
+        assert not panel.scene.places.nodes, "nothing is tight in a table that stands alone"
+        return
+    plain = picture(tmp_path / "plain.png")
+    panel.layers[layer].setChecked(True)
+    pump(0.1)
+    assert different(plain, picture(tmp_path / "with.png")) > 0.0005
+    find("HeartsideSeasonOff").click()
+    pump(0.1)
+    assert different(plain, picture(tmp_path / "without.png")) == 0
+
+
+def test_a_row_of_the_list_selects_zooms_and_goes_to_its_day(demo, see, pump):
+    FreeCAD.openDocument(str(demo["sideboard"]))
+    bench.isometric()
+    panel = see()
+    height = FreeCADGui.ActiveDocument.ActiveView.getCameraNode().height.getValue()
+    margin = panel.rows[0].margin
+    assert margin.used >= 1 and panel.scene.places.nodes
+    panel.list.setCurrentRow(0)
+    pump(0.1)
+    assert FreeCADGui.Selection.getSelectionEx("", 0)
+    assert panel.slider.value() == margin.day
+    assert FreeCADGui.ActiveDocument.ActiveView.getCameraNode().height.getValue() < height / 1.5
+    pointed = [f.motion.key for f in panel.scene.figures.values() if f.pointed.whichChild.getValue() != -1]
+    assert set(pointed) == set(margin.keys)
+
+
+def test_every_view_of_the_document_shows_it(table, see, pump):
+    from workbench_pkg.views.zooming import views_of
+
+    panel = see()
+    FreeCADGui.runCommand("Std_ViewCreate")
+    pump(0.9)
+    views = views_of(panel.scene.name)
+    assert len(views) == 2
+    assert all(view.getSceneGraph().findChild(panel.scene.root) >= 0 for view in views)
+    panel.reject()
+    assert everything_gone(panel)
+
+
+def test_escape_closes_it(table, see, pump):
+    from PySide import QtCore
+
+    panel = see()
+    event = bench.QtGui.QKeyEvent(QtCore.QEvent.KeyPress, QtCore.Qt.Key_Escape, QtCore.Qt.NoModifier)
+    QtWidgets.QApplication.sendEvent(panel.slider, event)
+    pump(0.2)
+    assert everything_gone(panel)
+
+
+def test_every_widget_is_reached_by_the_keyboard(table, see):
+    from PySide import QtCore
+
+    panel = see()
+    for widget in (
+        panel.slider,
+        panel.run,
+        panel.magnify,
+        panel.list,
+        panel.off,
+        panel.which,
+        *panel.layers.values(),
+    ):
+        assert widget.focusPolicy() & QtCore.Qt.TabFocus
+
+
+def test_the_document_may_be_closed_meanwhile(table, see, pump):
+    panel = see()
+    panel.run.click()
+    FreeCAD.closeDocument(table.Name)
+    pump(0.4)
+    assert not panel.is_open and not panel.player.isActive()
+    assert not FreeCADGui.Control.activeDialog()
+
+
+def test_a_part_may_be_deleted_meanwhile_and_come_back(table, see, pump, tmp_path):
+    panel = see()
+    table.openTransaction("delete")
+    table.removeObject("Board3")
+    table.commitTransaction()
+    pump(0.2)
+    assert panel.is_open and len(panel.scene.figures) == 8
+    assert find("HeartsideSeasonStale").isVisible()
+    panel.show_day(20)
+    table.undo()
+    pump(0.2)
+    panel.show_day(120)
+    panel.reject()
+    pump(0.2)
+    assert everything_gone(panel) and table.getObject("Board3") is not None
+
+
+def test_a_change_offers_to_work_out_again(table, see, opened, pump, wait_until):
+    panel = see()
+    assert not find("HeartsideSeasonStale").isVisible()
+    table.getObject("Board1").Width = 140
+    table.recompute()
+    pump(0.2)
+    assert find("HeartsideSeasonStale").isVisible()
+    find("HeartsideSeasonAgain").click()
+    wait_until(lambda: len(opened) == 2, 60)
+    pump(0.2)
+    assert not panel.is_open and opened[1].is_open
+    assert len(opened[1].scene.figures) == 9
+
+
+def test_whatever_fails_shows_the_parts_again(table, see, pump, monkeypatch):
+    panel = see()
+
+    def broken(*_):
+        raise RuntimeError("lost")
+
+    monkeypatch.setattr(panel.scene, "show", broken)
+    panel.slider.setValue(5)
+    pump(0.2)
+    assert everything_gone(panel)
+    assert any("lost" in text for text in bench.problems())
+
+
+def test_a_panel_closed_by_others_takes_all_away(table, see, pump):
+    panel = see()
+    FreeCADGui.Control.closeDialog()
+    pump(0.3)
+    assert not panel.is_open and everything_gone(panel)
+
+
+def test_a_document_without_a_solid_is_told(doc, main_window, wait_until, pump):
+    FreeCADGui.activateWorkbench(bench.WORKBENCH)
+    FreeCADGui.runCommand("Heartside_SeeYear")
+    texts = []
+    wait_until(lambda: texts.extend(bench.problems()) or texts, 20)
+    assert "no solid" in texts[0]
+
+
+def test_links_arrays_and_scaled_ones_are_shown_in_place(doc, see, pump, tmp_path):
+    board = doc.addObject("Part::Box", "Board")
+    board.Length, board.Width, board.Height = 600, 120, 20
+    link = doc.addObject("App::Link", "Other")
+    link.LinkedObject = board
+    link.Placement.Base.y = 200
+    row = doc.addObject("App::Link", "Row")
+    row.LinkedObject = board
+    row.ElementCount = 2
+    row.Placement.Base.y = 400
+    doc.recompute()
+    for obj in doc.Objects:
+        obj.ViewObject.Visibility = True
+    bench.isometric()
+    panel = see()
+    assert len(panel.scene.figures) == len({leaf.key for leaf in panel.scene.leaves.values()}) >= 4
+    panel.all_off()
+    panel.magnify.setCurrentIndex(0)
+    bench.isometric()
+    pump(0.2)
+    ours = picture(tmp_path / "ours.png")
+    panel.reject()
+    pump(0.2)
+    host = picture(tmp_path / "host.png")
+    assert different(ours, host) < 0.12, "untold parts stand where the host draws them"

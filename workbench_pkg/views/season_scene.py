@@ -1,0 +1,248 @@
+"""The piece through the year in the 3D views of its document: figures of its parts in place of the host's own, with
+what may be laid over them. All of it is scene nodes: no property, no placement, no undo step, nothing to save.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+import FreeCAD as App
+import numpy as np
+from pivy import coin
+
+from movement_core.piece.part import Part
+from movement_core.sheet.grain_marks import grain_marks
+from movement_core.sheet.margins import Margin
+from movement_core.sheet.motion import PieceMotion
+from workbench_pkg.host.leaf import Leaf
+from workbench_pkg.panels.palette import fraction
+from workbench_pkg.panels.season_colours import share_colour
+from workbench_pkg.views.season_figure import Figure, Ghost
+from workbench_pkg.views.season_hiding import Unseen
+from workbench_pkg.views.season_mesh import MeshReader
+from workbench_pkg.views.season_places import Cards, Places
+from workbench_pkg.views.zooming import views_of, zoom_to
+
+USUAL_COLOUR = (0.8, 0.68, 0.5)
+GLOW = 0.5
+LAYERS = ("colours", "ghosts", "rings", "places", "caption")  # the caption is written by who shows a day
+
+
+class SeasonScene:
+    """Built once for a worked-out piece; ``show`` moves it to a day. ``close`` takes everything away again."""
+
+    def __init__(self, name: str, motion: PieceMotion, parts: Sequence[Part], leaves: Iterable[Leaf]) -> None:
+        """name : of the document. motion : of the parts, in their order. leaves : the solids, by their keys."""
+        self.name, self.motion, self.parts = name, motion, tuple(parts)
+        self.day, self.factor = motion.today, 1.0
+        self.layers = dict.fromkeys(LAYERS, False)
+        self.leaves = {leaf.key: leaf for leaf in leaves}
+        self.figures: dict[int, Figure] = {}
+        self.ghosts: list[tuple[int, int, Ghost]] = []
+        self.shares: Mapping[str, float | None] = {}
+        self.unmeshed: list[str] = []
+        self.root, self._keeper = skipped_group()
+        self.ghost_switch = coin.SoSwitch()
+        self.places, self.cards = Places(), Cards()
+        self.unseen = Unseen()
+        self._make_figures()
+        for node in (self.ghost_switch, self.places.root, self.cards.root):
+            self.root.addChild(node)
+        self.unseen.hide(self.leaves[motion.parts[index].key] for index in self.figures)
+        self.attach()
+
+    def _make_figures(self) -> None:
+        reader = MeshReader()
+        for index, part in enumerate(self.motion.parts):
+            leaf = self.leaves.get(part.key)
+            if leaf is None:
+                continue
+            try:
+                mesh = reader.read(leaf)
+            except (
+                Exception
+            ):  # whatever the host fails at costs this figure only; the host's own stays in view
+                self.unmeshed.append(part.name)
+                continue
+            self.figures[index] = Figure(part, mesh, colour_of(leaf))
+            self.root.addChild(self.figures[index].root)
+
+    # ---- views --------------------------------------------------------------------------------------------
+
+    def attach(self) -> int:
+        """Show in every 3D view of the document, also in those opened since; how many there are."""
+        views = views_of(self.name)
+        for view in views:
+            scene = view.getSceneGraph()
+            if scene.findChild(self.root) < 0:
+                scene.addChild(self.root)
+        return len(views)
+
+    def close(self) -> None:
+        """Take everything out of every view and show the parts themselves again."""
+        if self.name in App.listDocuments():
+            for view in views_of(self.name):
+                scene = view.getSceneGraph()
+                if scene.findChild(self.root) >= 0:
+                    scene.removeChild(self.root)
+        self.unseen.restore()
+
+    # ---- the year -----------------------------------------------------------------------------------------
+
+    def show(self, day: int, factor: float) -> None:
+        """Move every figure to a day, its movement magnified."""
+        if factor != self.factor:
+            self.factor = factor
+            self._place_ghosts()
+        self.day = day
+        matrices = self.motion.matrices(day, factor).reshape(-1, 16).tolist()
+        for index, figure in self.figures.items():
+            figure.place(matrices[index], *self.motion.bend_factors(index, day, factor))
+
+    def _place_ghosts(self) -> None:
+        if not self.layers["ghosts"]:
+            return
+        for day in (self.motion.driest_day, self.motion.wettest_day):
+            matrices = self.motion.matrices(day, self.factor).reshape(-1, 16).tolist()
+            for index, own, ghost in self.ghosts:
+                if own == day:
+                    ghost.place(matrices[index], *self.motion.bend_factors(index, day, self.factor))
+
+    # ---- what lies over it --------------------------------------------------------------------------------
+
+    def switch(self, layer: str, on: bool) -> None:
+        """Lay something over the piece or take it off; one of ``LAYERS``."""
+        self.layers[layer] = on
+        if layer == "colours":
+            self._paint()
+        elif layer == "ghosts":
+            self._make_ghosts()
+            self._place_ghosts()
+            self.ghost_switch.whichChild = coin.SO_SWITCH_ALL if on else coin.SO_SWITCH_NONE
+        elif layer == "rings":
+            self._show_rings(on)
+        elif layer == "places":
+            self.places.show(on)
+
+    def mark(self, margins: Sequence[Margin], shares: Mapping[str, float | None]) -> None:
+        """What the colours and the marked places tell. The places are numbered in the order of the margins."""
+        self.shares = shares
+        index = {part.key: number for number, part in enumerate(self.motion.parts)}
+        for number, margin in enumerate(margins, start=1):
+            figure = self.figures.get(index.get(margin.keys[0], -1))
+            if figure is not None:
+                self.places.add(number, margin, figure)
+        self._paint()
+
+    def _paint(self) -> None:
+        for index, figure in self.figures.items():
+            part = self.motion.parts[index]
+            if not self.layers["colours"]:
+                figure.own_colour()
+            elif not part.known:
+                figure.untold_colour()
+            else:
+                figure.paint(fraction(share_colour(self.shares.get(part.key, 0.0))), glow=GLOW)
+
+    def _make_ghosts(self) -> None:
+        if self.ghosts or not self.layers["ghosts"]:
+            return
+        for index, figure in self.figures.items():
+            if np.ptp(self.motion.strain[index], axis=0).max() > 0:
+                for day in (self.motion.driest_day, self.motion.wettest_day):
+                    ghost = Ghost(figure, dry=day == self.motion.driest_day)
+                    self.ghosts.append((index, day, ghost))
+                    self.ghost_switch.addChild(ghost.root)
+
+    def _show_rings(self, on: bool) -> None:
+        for index, figure in self.figures.items():
+            if on and not figure.marks.getNumChildren():
+                figure.draw_marks(grain_marks(self.parts[index]))
+            figure.show(figure.marks, on)
+        if on:
+            self.show(self.day, self.factor)
+
+    # ---- single parts -------------------------------------------------------------------------------------
+
+    def point_at(self, keys: Iterable[str]) -> None:
+        """Draw the edges of these parts boldly, and of no others."""
+        wanted = set(keys)
+        for figure in self.figures.values():
+            figure.show(figure.pointed, figure.motion.key in wanted)
+
+    def zoom(self, margin: Margin) -> bool:
+        """Bring the place of a margin close."""
+        points = np.concatenate([margin.place[None], *margin.outline])
+        low, high = points.min(axis=0), points.max(axis=0)
+        grow = max(0.0, 120.0 - float((high - low).max())) / 2  # mm: the least to be seen around a place
+        return zoom_to(self.name, low - grow, high + grow)
+
+    def zoom_parts(self, keys: Iterable[str]) -> bool:
+        """Bring parts close."""
+        wanted = set(keys)
+        corners = [
+            figure.motion.centre + sign * figure.motion.axes.T @ (figure.motion.size_mm / 2 * mask)
+            for figure in self.figures.values()
+            if figure.motion.key in wanted
+            for sign in (-1, 1)
+            for mask in ((1, 1, 1), (1, 1, -1), (1, -1, 1), (-1, 1, 1))
+        ]
+        if not corners:
+            return False
+        return zoom_to(self.name, np.min(corners, axis=0), np.max(corners, axis=0))
+
+    def drop(self, objects: Iterable[str]) -> int:
+        """Take away the figures of document objects that are gone, by name; how many were."""
+        names = set(objects)
+        gone = [
+            index
+            for index in self.figures
+            if self._names_of(self.leaves[self.motion.parts[index].key]) & names
+        ]
+        for index in gone:
+            figure = self.figures.pop(index)
+            self.places.drop(figure)
+            self.root.removeChild(figure.root)
+            for ghost in [each for each in self.ghosts if each[0] == index]:
+                self.ghost_switch.removeChild(ghost[2].root)
+                self.ghosts.remove(ghost)
+        return len(gone)
+
+    @staticmethod
+    def _names_of(leaf: Leaf) -> set[str]:
+        names = {part for part in leaf.sub.split(".") if part}
+        for obj in (leaf.root, leaf.owner, leaf.source):
+            try:
+                names.add(obj.Name)
+            except (ReferenceError, RuntimeError):
+                continue
+        return names
+
+
+def skipped_group() -> tuple[Any, Any]:
+    """A group that the host's "fit all" passes over, and what must be kept so that it lives."""
+    kind = coin.SoType.fromName("SoSkipBoundingGroup")
+    keeper = coin.SoGroup()
+    if kind.isBad():
+        group = coin.SoSeparator()
+    else:
+        group = kind.createInstance()
+        group.getField("mode").setValue(1)  # EXCLUDE_BBOX
+    keeper.addChild(group)
+    return group, keeper
+
+
+def colour_of(leaf: Leaf) -> tuple[float, float, float]:
+    """The colour that the host shows a leaf in."""
+    for obj in (leaf.owner, leaf.source):
+        view = getattr(obj, "ViewObject", None)
+        if view is None:
+            continue
+        if getattr(view, "OverrideMaterial", False):
+            red, green, blue = view.ShapeMaterial.DiffuseColor[:3]
+            return red, green, blue
+        if "ShapeColor" in view.PropertiesList:
+            red, green, blue = view.ShapeColor[:3]
+            return red, green, blue
+    return USUAL_COLOUR
