@@ -11,7 +11,18 @@ import pytest
 ROOT = Path(__file__).resolve().parents[2]
 ENTRY = ROOT / "workbench_pkg" / "entry"
 ICONS = sorted([*ENTRY.glob("*.svg"), *(ROOT / "icons").glob("*.svg")])
-COMMAND_ICONS = ("tag_wood", "untag", "set_year", "annotate", "remove", "report", "see_year")
+COMMAND_ICONS = (
+    "tag_wood",
+    "untag",
+    "set_year",
+    "annotate",
+    "remove",
+    "report",
+    "hold_top",
+    "cut_slots",
+    "take_hardware",
+    "see_year",
+)
 TREE_ICONS = ("study", "study_stale")
 SVG = "{http://www.w3.org/2000/svg}"
 METADATA = "{https://wiki.freecad.org/Package_Metadata}"

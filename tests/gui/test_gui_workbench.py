@@ -20,6 +20,9 @@ COMMANDS = (
     "Heartside_Report",
     "Heartside_Annotate",
     "Heartside_Remove",
+    "Heartside_Hold",
+    "Heartside_CutSlots",
+    "Heartside_TakeHardware",
     "Heartside_SeeYear",
 )
 

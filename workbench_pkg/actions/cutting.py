@@ -61,6 +61,7 @@ def cut_slots(doc: Any) -> CutReport:
         now = fingerprint(doc)
         for group in kept.placed_tops(doc):
             kept.keep_fingerprint(group, now)
+            kept.note_uncut(group, refused)
     return CutReport(tuple(labels), tuple(refused))
 
 

@@ -149,6 +149,18 @@ def keep_fingerprint(group: Any, text: str) -> None:
     group.purgeTouched()
 
 
+def note_uncut(group: Any, refused: Sequence[str]) -> None:
+    """Add what could not be cut to what the plan itself does not cut."""
+    told = list(dict.fromkeys([*getattr(group, REFUSED, ()), *refused]))
+    _set(group, REFUSED, ("App::PropertyStringList", told, "What is not cut, and why"))
+    group.purgeTouched()
+
+
+def uncut(doc: Any) -> list[str]:
+    """What is not cut of the placed hardware, and why."""
+    return list(dict.fromkeys(text for group in placed_tops(doc) for text in getattr(group, REFUSED, ())))
+
+
 # ---- cuts -------------------------------------------------------------------------------------------------
 
 

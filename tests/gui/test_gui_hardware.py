@@ -1,0 +1,302 @@
+"""The attachment panel and what it places: compared, shown, placed, cut, undone, taken out; errors; Esc and Cancel."""
+
+from __future__ import annotations
+
+import FreeCAD
+import FreeCADGui
+import pytest
+from PySide import QtCore, QtGui
+
+from tests.gui import bench_piece as bench
+from workbench_pkg.demo.table import trestle_table
+from workbench_pkg.host.property_dump import differences, property_dump
+from workbench_pkg.objects import hardware as kept
+from workbench_pkg.panels.attachment_fields import KINDS_IN_SHOP, PREFERENCES
+
+try:
+    from PySide import QtWidgets
+except ImportError:
+    QtWidgets = QtGui
+
+
+@pytest.fixture(autouse=True)
+def shop():
+    """What the shop has, as a first user finds it."""
+    group = FreeCAD.ParamGet(PREFERENCES)
+    group.RemString(KINDS_IN_SHOP)
+    yield group
+    group.RemString(KINDS_IN_SHOP)
+
+
+@pytest.fixture
+def table(main_window, doc, pump):
+    FreeCADGui.activateWorkbench(bench.WORKBENCH)
+    root = trestle_table(doc, repaired=True)
+    bench.isometric()
+    pump(0.3)
+    return root
+
+
+@pytest.fixture
+def plans(table, doc, wait_until, pump):
+    """The open panel, its plans worked out."""
+    FreeCADGui.runCommand("Heartside_Hold")
+    found = bench.widget("HeartsideHoldPlans", QtWidgets.QTableWidget)
+    worked_out(wait_until, pump)
+    assert found.rowCount() == 4, bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
+    return found
+
+
+def worked_out(wait_until, pump):
+    """Let a change be noticed, and its answer come."""
+    from workbench_pkg.panels import working
+    from workbench_pkg.panels.attachment_panel import WORK
+
+    pump(0.5)
+    wait_until(lambda: not working.is_busy(WORK), 60)
+    pump(0.2)
+
+
+def named(doc, label):
+    (obj,) = [o for o in doc.Objects if o.Label == label]
+    return obj
+
+
+def look_from(direction, box=None):
+    """Look along a direction at a box, or at everything."""
+    from workbench_pkg.views.zooming import zoom_to
+
+    view = FreeCADGui.ActiveDocument.ActiveView
+    view.setAnimationEnabled(False)
+    away = FreeCAD.Vector(*direction).negative()
+    side = FreeCAD.Vector(0, 0, 1).cross(away)
+    turn = FreeCAD.Rotation(side, FreeCAD.Vector(0, 0, 1), away, "ZXY")
+    view.setCameraOrientation(turn.Q)
+    view.fitAll()
+    if box is not None:
+        name = FreeCAD.ActiveDocument.Name
+        zoom_to(name, (box.XMin, box.YMin, box.ZMin), (box.XMax, box.YMax, box.ZMax))
+
+
+def apart_from_state(before, after):
+    return [line for line in differences(before, after) if ".state: " not in line]
+
+
+# ---- the panel --------------------------------------------------------------------------------------------
+
+
+def test_plans_stand_side_by_side_and_nothing_is_written(plans, doc, shot):
+    before, steps = property_dump(doc), doc.UndoCount
+    names = bench.texts(plans)
+    assert {"Wooden buttons", "Clips in a groove", "Figure-eight plates", "Screws in slots"} == set(names)
+    flat = bench.texts(plans, 2)[0]
+    assert "mm" in flat and "," in flat
+    assert "/" in bench.texts(plans, 3)[0]
+    words = bench.widget("HeartsideHoldWords", QtWidgets.QTextBrowser).toPlainText()
+    assert "holds the top flat" in words and "lifting points" in words and "local codes" in words
+    look_from((0.6, 0.7, 0.45))
+    shot("hold-panel")
+    rails = bench.texts(bench.widget("HeartsideHoldRails", QtWidgets.QListWidget))
+    assert len(rails) == 4 and any(text.startswith("Bearer 1") for text in rails)
+    assert differences(before, property_dump(doc)) == [] and doc.UndoCount == steps
+
+
+def test_a_plan_that_does_not_hold_says_why(plans):
+    plans.selectRow(bench.texts(plans).index("Figure-eight plates"))
+    words = bench.widget("HeartsideHoldWords", QtWidgets.QTextBrowser).toPlainText()
+    assert "Refused" in words and "450 mm" in words
+
+
+def test_the_chosen_plan_is_drawn_in_the_view_and_goes_with_the_panel(plans, doc, pump):
+    graph = FreeCADGui.ActiveDocument.ActiveView.getSceneGraph()
+    names = [graph.getChild(i).getName().getString() for i in range(graph.getNumChildren())]
+    assert names.count("HeartsideHardwarePreview") == 1
+    bench.press("Cancel")
+    pump(0.2)
+    names = [graph.getChild(i).getName().getString() for i in range(graph.getNumChildren())]
+    assert "HeartsideHardwarePreview" not in names
+
+
+@pytest.mark.parametrize("way", ["Cancel", "Esc"])
+def test_leaving_without_ok_leaves_nothing(plans, doc, pump, way):
+    before, steps = property_dump(doc), doc.UndoCount
+    if way == "Esc":
+        target = bench.widget("HeartsideHoldPanel")
+        for kind in (QtCore.QEvent.KeyPress, QtCore.QEvent.KeyRelease):
+            QtWidgets.QApplication.sendEvent(
+                target, QtGui.QKeyEvent(kind, QtCore.Qt.Key_Escape, QtCore.Qt.NoModifier)
+            )
+    else:
+        bench.press("Cancel")
+    pump(0.3)
+    assert not FreeCADGui.Control.activeDialog()
+    assert differences(before, property_dump(doc)) == [] and doc.UndoCount == steps
+
+
+def test_the_kinds_of_the_shop_are_kept(plans, wait_until, pump, shop):
+    for name in ("HeartsideKindButton", "HeartsideKindClip", "HeartsideKindFigureeight"):
+        bench.widget(name, QtWidgets.QCheckBox).click()
+    worked_out(wait_until, pump)
+    assert bench.texts(plans) == ["Screws in slots"]
+    assert shop.GetString(KINDS_IN_SHOP) == "slotted screw"
+    bench.press("Cancel")
+    pump(0.2)
+    FreeCADGui.runCommand("Heartside_Hold")
+    again = bench.widget("HeartsideHoldPlans", QtWidgets.QTableWidget)
+    worked_out(wait_until, pump)
+    assert bench.texts(again) == ["Screws in slots"]
+    bench.widget("HeartsideKindSlottedscrew", QtWidgets.QCheckBox).click()
+    worked_out(wait_until, pump)
+    assert "Tick at least one" in bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
+    bench.press("OK")
+    assert FreeCADGui.Control.activeDialog()  # there is nothing to place
+
+
+def test_rails_pointed_at_in_the_view_are_the_frame(plans, doc, wait_until, pump):
+    bench.select(named(doc, "Bearer 1"), named(doc, "Bearer 2"))
+    worked_out(wait_until, pump)
+    from workbench_pkg.actions import hardware as action
+
+    assert set(action._last.wish.rails) == {"Bearer 1", "Bearer 2"}
+    used = {p.rail for plan in action._last.plans.plans for p in plan.placed}
+    assert used <= {"Bearer 1", "Bearer 2"}
+
+
+def test_flatness_follows_the_units_of_the_host(plans, wait_until, pump):
+    from workbench_pkg.actions import hardware as action
+
+    box = bench.widget("HeartsideHoldFlatness")
+    box.setProperty("rawValue", 3.0)
+    worked_out(wait_until, pump)
+    assert action._last.wish.flatness_mm == 3.0
+
+
+def test_a_document_without_a_top_says_so(main_window, doc, pump, wait_until):
+    FreeCADGui.activateWorkbench(bench.WORKBENCH)
+    leg = doc.addObject("Part::Box", "Leg")
+    leg.Length, leg.Width, leg.Height = 60, 60, 700
+    doc.recompute()
+    FreeCADGui.runCommand("Heartside_Hold")
+    worked_out(wait_until, pump)
+    assert "no top lies in it" in bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
+    bench.press("OK")
+    assert FreeCADGui.Control.activeDialog() and kept.root_of(doc) is None
+
+
+def test_a_top_of_which_something_is_not_said_tells_what(main_window, doc, pump, wait_until):
+    FreeCADGui.activateWorkbench(bench.WORKBENCH)
+    trestle_table(doc, repaired=False)
+    FreeCADGui.runCommand("Heartside_Hold")
+    worked_out(wait_until, pump)
+    words = bench.widget("HeartsideHoldWords", QtWidgets.QTextBrowser).toPlainText()
+    assert "Top board 6" in words and "moisture" in words
+    bench.press("OK")
+    assert FreeCADGui.Control.activeDialog() and kept.root_of(doc) is None
+
+
+# ---- placed, cut, taken out -------------------------------------------------------------------------------
+
+
+def test_click_to_result_undo_redo_take_out(plans, doc, pump, shot):
+    before, steps = property_dump(doc), doc.UndoCount
+    plans.selectRow(bench.texts(plans).index("Screws in slots"))
+    pump(0.2)
+    bench.press("OK")
+    pump(0.3)
+    assert not FreeCADGui.Control.activeDialog() and bench.problems() == []
+    assert doc.UndoCount == steps + 1
+    (group,) = kept.placed_tops(doc)
+    assert group.HeartsidePlan == "slotted screw" and group.HeartsideHolds
+    look_from((0.6, 0.7, 0.45))
+    shot("hardware-placed", settle=1.0)
+    doc.undo()
+    pump(0.2)
+    assert apart_from_state(before, property_dump(doc)) == []
+    doc.redo()
+    pump(0.2)
+    assert kept.root_of(doc) is not None
+    placed = property_dump(doc)
+    FreeCADGui.runCommand("Heartside_CutSlots")
+    pump(0.5)
+    assert doc.UndoCount == steps + 2
+    assert {"Bearer 1", "Apron 2"} <= {c.Label.removesuffix(" with slots") for c in kept.cuts_of(doc)}
+    bench.problems()
+    shot("slots-cut", settle=1.0)
+    doc.undo()
+    pump(0.2)
+    assert apart_from_state(placed, property_dump(doc)) == []
+    doc.redo()
+    pump(0.2)
+    FreeCADGui.runCommand("Heartside_TakeHardware")
+    pump(0.3)
+    assert apart_from_state(before, property_dump(doc)) == []
+
+
+def test_a_section_through_a_slot(table, doc, pump, shot):
+    from workbench_pkg.actions.cutting import cut_slots
+    from workbench_pkg.actions.hardware import place_plan
+
+    place_plan(doc, kinds=["slotted screw"])
+    cut_slots(doc)
+    (group,) = kept.placed_tops(doc)
+    body = next(
+        b for b in kept.cut_bodies(doc) if b.HeartsidePurpose == "slot" and b.Label.endswith("Bearer 1")
+    )
+    slot = body.Shape.BoundBox
+    view = FreeCADGui.ActiveDocument.ActiveView
+    across = body.Placement.Rotation.multVec(FreeCAD.Vector(0, 1, 0))
+    place = FreeCAD.Placement(slot.Center, FreeCAD.Rotation(FreeCAD.Vector(0, 0, 1), across))
+    for obj in doc.Objects:  # the other end of the table would stand in the way
+        if obj.Label in ("Trestle 2", "Stretcher"):
+            obj.Visibility = False
+    view.toggleClippingPlane(1, False, False, place)
+    look_from(tuple(across), slot)
+    view.getCameraNode().height = 150.0
+    shot("section-through-a-slot", settle=1.0)
+    view.toggleClippingPlane(0)
+    assert group is not None
+
+
+def test_cutting_without_hardware_is_told(table, doc, pump):
+    before, steps = property_dump(doc), doc.UndoCount
+    FreeCADGui.runCommand("Heartside_CutSlots")
+    pump(0.2)
+    assert "no hardware is placed" in bench.problems()[0]
+    FreeCADGui.runCommand("Heartside_TakeHardware")
+    assert differences(before, property_dump(doc)) == [] and doc.UndoCount == steps
+
+
+def test_an_error_while_placing_stays_in_the_panel_and_leaves_nothing(plans, doc, pump, monkeypatch):
+    def fail(*_):
+        raise RuntimeError("the screw box is empty")
+
+    monkeypatch.setattr(kept, "write_hardware", fail)
+    before, steps = property_dump(doc), doc.UndoCount
+    bench.press("OK")
+    pump(0.2)
+    assert "the screw box is empty" in bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
+    assert FreeCADGui.Control.activeDialog()
+    assert differences(before, property_dump(doc)) == [] and doc.UndoCount == steps
+
+
+def test_clicks_are_recorded_as_lines_that_run_by_themselves(plans, doc, pump, monkeypatch):
+    lines = []
+    true = FreeCADGui.doCommand
+
+    def note(line):
+        lines.append(line)
+        true(line)
+
+    monkeypatch.setattr(FreeCADGui, "doCommand", note)
+    bench.press("OK")
+    FreeCADGui.runCommand("Heartside_CutSlots")
+    FreeCADGui.runCommand("Heartside_TakeHardware")
+    bench.problems()
+    assert any("place_plan(" in line for line in lines) and any("cut_slots(" in line for line in lines)
+    names = {"FreeCAD": FreeCAD}
+    for line in lines[:4]:
+        exec(line, names)
+    assert kept.cuts_of(doc)
+    for line in lines[4:]:
+        exec(line, names)
+    assert kept.root_of(doc) is None
