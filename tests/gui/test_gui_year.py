@@ -86,7 +86,7 @@ def test_study_stands_in_the_tree_with_its_panel_on_a_double_click(piece, doc, p
     study = find_study(doc)
     assert study.Label == "Heartside study"
     view = study.ViewObject
-    assert view.Proxy.getIcon().endswith("heartside.svg")
+    assert view.Proxy.getIcon().endswith("study.svg")
     assert view.Proxy.doubleClicked(view) is True
     pump(0.2)
     assert bench.widget("HeartsideYearPanel").isVisible()
@@ -112,7 +112,7 @@ def test_it_stands_there_again_after_a_save_without_a_window(piece, doc, pump, t
     pump(0.3)
     view = find_study(again).ViewObject
     assert isinstance(view.Proxy, StudyView)
-    assert view.Proxy.getIcon().endswith("heartside.svg")
+    assert view.Proxy.getIcon().endswith("study.svg")
     assert view.Proxy.doubleClicked(view) is True
 
 

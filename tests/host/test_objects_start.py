@@ -33,7 +33,7 @@ import sys, types
 app, gui = types.ModuleType("FreeCAD"), types.ModuleType("FreeCADGui")
 app.addDocumentObserver = lambda observer: None
 gui.Workbench = type("Workbench", (), {})
-gui.addWorkbench = gui.addLanguagePath = lambda it: None
+gui.addWorkbench = gui.addLanguagePath = gui.addIconPath = lambda it: None
 gui.addPreferencePage = lambda page, group: None
 gui.getLocale = lambda: "English"
 app.Qt = types.SimpleNamespace(translate=lambda context, text: text)

@@ -16,6 +16,7 @@ from movement_core.errors import InputError
 from workbench_pkg.host.ancestry import fused_tags, inherited_tags
 from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.host.leaves import read_leaves
+from workbench_pkg.host.preferences import usual_year
 from workbench_pkg.host.tagging import RawTags, read_tags
 from workbench_pkg.objects.joints import JOINTS
 from workbench_pkg.objects.study import DATE, YEAR, asked_of, get_text, today_moisture
@@ -34,7 +35,7 @@ def fingerprint(doc: Any, asked: Mapping[str, Any] | None = None) -> str:
 def _asked(doc: Any) -> dict[str, Any]:
     """What the study asks, in the form in which settings keep it."""
     asked: dict[str, Any] = {
-        "year": get_text(doc, YEAR),
+        "year": get_text(doc, YEAR) or usual_year(),
         "today": get_text(doc, DATE),
         "today_mc": today_moisture(doc),
         **asked_of(doc),

@@ -82,7 +82,7 @@ def settings_from_texts(
     """
     told: list[str] = []
     answers = answers or LoggerAnswers()
-    if answers != LoggerAnswers() and not any(_may_be_a_logger(name) for name in (year, shop)):
+    if answers != LoggerAnswers() and not any(is_logger(name) for name in (year, shop)):
         raise InputError(
             "columns, units and the order of dates are said of no logger's file",
             where="year",
@@ -123,7 +123,7 @@ def settings_from_texts(
     )
 
 
-def _may_be_a_logger(name: str | None) -> bool:
+def is_logger(name: str | None) -> bool:
     """Whether a text names a file that is no table of months; one that cannot be read is complained of later."""
     if not name or Path(name).suffix.lower() not in FILES:
         return False

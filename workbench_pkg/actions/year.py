@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from workbench_pkg.actions.settings import LoggerAnswers, Settings, air_from_text, settings_from_texts
 from workbench_pkg.actions.transaction import one_step
+from workbench_pkg.host.preferences import usual_year
 from workbench_pkg.objects.study import (
     DATE,
     YEAR,
@@ -18,17 +20,21 @@ from workbench_pkg.objects.study import (
 )
 
 
-def set_year(doc: Any, name: str) -> None:
+def set_year(doc: Any, name: str, answers: Mapping[str, Any] | None = None) -> None:
     """Keep a year in the document: the name of a year or a place of ours, or the path of a file
     of twelve months or of a logger.
 
+    ``answers``: what a logger's file leaves open, by the names of ``LoggerAnswers``.
+
     Raises UnknownName or InputError, and changes nothing, where there is no such year.
     """
-    air_from_text(name)
+    air_from_text(name, answers=LoggerAnswers(**answers) if answers else None)
     with one_step(doc, "Heartside: set the year"):
         study = ensure_study(doc)
+        kept = {word: said for word, said in asked_of(doc).items() if word in ("shop", "built_on")}
         study.HeartsideYear = name
-        set_asked(study, {})  # rooms and answers belonged to the air before
+        # Rooms and answers belonged to the air before.
+        set_asked(study, {**kept, **({"answers": dict(answers)} if answers else {})})
 
 
 def year_of(doc: Any) -> str:
@@ -37,11 +43,12 @@ def year_of(doc: Any) -> str:
 
 
 def settings_of(doc: Any) -> Settings:
-    """What the document's study asks to be worked out with; what it leaves open is the usual."""
+    """What the document's study asks to be worked out with; what it leaves open is what this user prefers, or the
+    usual."""
     more = asked_of(doc)
     if "answers" in more:
         more["answers"] = LoggerAnswers(**more["answers"])
-    year, date = get_text(doc, YEAR) or None, get_text(doc, DATE) or None
+    year, date = get_text(doc, YEAR) or usual_year() or None, get_text(doc, DATE) or None
     return settings_from_texts(year, date, today_moisture(doc), **more)
 
 

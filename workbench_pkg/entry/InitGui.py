@@ -1,6 +1,10 @@
 # The host executes this text when its window starts. Names defined here are not visible inside the class's
 # methods, so they import what they need, and only when they need it.
+import os
+
 import FreeCADGui
+
+import workbench_pkg
 
 
 class HeartsideWorkbench(FreeCADGui.Workbench):
@@ -29,21 +33,23 @@ class HeartsideWorkbench(FreeCADGui.Workbench):
         return "Gui::PythonWorkbench"
 
 
-def load_translations():
-    import os
+class HeartsidePreferences:
+    """The page is made when the host opens its preferences, not at start."""
 
-    import workbench_pkg
+    def __init__(self, *_):
+        from workbench_pkg.panels.preferences_page import PreferencesPage
 
-    folder = os.path.join(os.path.dirname(workbench_pkg.__file__), "resources", "translations")
-    FreeCADGui.addLanguagePath(folder)
-    if FreeCADGui.getLocale() not in (
-        "English",
-        "C",
-    ):  # the host has chosen its language before it came to us
-        FreeCADGui.updateLocale()
+        self.page = PreferencesPage()
+        self.form = self.page.form
+        self.loadSettings, self.saveSettings = self.page.loadSettings, self.page.saveSettings
 
 
-load_translations()
+_resources = os.path.join(os.path.dirname(workbench_pkg.__file__), "resources")
+FreeCADGui.addLanguagePath(os.path.join(_resources, "translations"))
+if FreeCADGui.getLocale() not in ("English", "C"):  # the host has chosen its language before it came to us
+    FreeCADGui.updateLocale()
+FreeCADGui.addIconPath(os.path.join(_resources, "icons"))
+FreeCADGui.addPreferencePage(HeartsidePreferences, "Heartside")
 FreeCADGui.addWorkbench(HeartsideWorkbench())
 
 from workbench_pkg.panels import stale  # noqa: E402

@@ -16,6 +16,7 @@ import FreeCAD as App
 
 from workbench_pkg.host.labels import RESULTS_KIND, add_label, remove_results, results_group
 from workbench_pkg.host.marks import NO_RECOMPUTE, READ_ONLY, add_property, objects_of_kind
+from workbench_pkg.host.preferences import shows_labels
 
 __all__ = ["PartLabel", "noted_fingerprint", "remove_results", "report_of", "results_of", "write_results"]
 
@@ -77,6 +78,9 @@ def write_results(
     _set(group, "App::PropertyString", FINGERPRINT, fingerprint, "What the model stood at", HIDDEN)
     for label in labels:
         _label(doc, label)
+    if not shows_labels():
+        for obj in group.Group:
+            obj.Visibility = False
     for obj in (group, *group.Group):
         obj.purgeTouched()
     return group

@@ -34,6 +34,7 @@ from workbench_pkg.host.marks import (
     objects_of_kind,
     schema_of,
 )
+from workbench_pkg.host.preferences import usual_flatness_mm
 from workbench_pkg.host.relations import KIND_PROPERTY
 from workbench_pkg.objects.proxies import Study, StudyView
 
@@ -136,9 +137,11 @@ def set_today_moisture(obj: Any, percent: float | None) -> None:
 
 
 def flatness_mm(doc: Any) -> float | None:
-    """The most that a top of the document may be out of flat, mm; None where nobody wished anything."""
+    """The most that a top of the document may be out of flat, mm, else what this user prefers; None is the usual."""
     obj = find_study(doc)
-    return float(getattr(obj, FLATNESS)) if obj is not None and FLATNESS in obj.PropertiesList else None
+    if obj is not None and FLATNESS in obj.PropertiesList:
+        return float(getattr(obj, FLATNESS))
+    return usual_flatness_mm()
 
 
 def set_flatness(obj: Any, most_mm: float | None) -> None:

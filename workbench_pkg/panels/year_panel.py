@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
@@ -16,11 +17,15 @@ from movement_core.air.presets import all_years
 from movement_core.air.year import MONTHS
 from movement_core.errors import HeartsideError
 from movement_core.names import words
-from workbench_pkg.actions.settings import DEFAULT_YEAR, FILES, air_from_text
+from movement_core.wording import say
+from workbench_pkg.actions.settings import DEFAULT_YEAR, FILES, LoggerAnswers, air_from_text, is_logger
 from workbench_pkg.actions.year import year_of
+from workbench_pkg.host.preferences import usual_year
 from workbench_pkg.host.qt import QtGui, QtWidgets, enum_value
+from workbench_pkg.objects.study import asked_of
 from workbench_pkg.panels import recorded, rows
 from workbench_pkg.panels.icons import icon
+from workbench_pkg.panels.logger_questions import LoggerQuestions, in_words
 from workbench_pkg.panels.telling import told, unexpected
 from workbench_pkg.panels.year_curve import YearCurve
 
@@ -57,32 +62,66 @@ class YearPanel:
         self.trouble.setStyleSheet("color: #b3261e; font-weight: bold")
         for label in (self.about, self.trouble):
             label.setWordWrap(True)
-        for part in (question, self.search, self.list, self.file, self.curve, self.about, self.trouble):
-            column.addWidget(part)
-        column.addStretch(1)
         for year in all_years():
             self._add(year.name, year)
         for place in all_places():
             self._add(f"{place.name}, {place.country}", place.indoors(Rooms()))
+        self.questions = LoggerQuestions(self.texts)
+        for part in (
+            *(question, self.search, self.list, self.file, self.questions),
+            *(self.curve, self.about, self.trouble),
+        ):
+            column.addWidget(part)
+        column.addStretch(1)
+        self.asked_file = ""  # the logger's file that the questions are about
+        self.questions.changed.connect(self._answered)
         self.search.textChanged.connect(self._filter)
         self.list.currentRowChanged.connect(self._tell)
         self.file.clicked.connect(self._ask_file)
         self.first = year_of(doc)
-        self.choose(self.first or DEFAULT_YEAR)
+        self.first_answers = dict(asked_of(doc).get("answers", {}))
+        self.choose(self.first or usual_year() or DEFAULT_YEAR, self.first_answers)
 
-    def choose(self, text: str) -> None:
-        """Choose a year by name, or add and choose one from a file."""
+    def choose(self, text: str, answers: Mapping[str, Any] | None = None) -> None:
+        """Choose a year by name, or add and choose one from a file, with answers to what the file leaves open."""
         self.trouble.setText("")
         if text in self.texts:
             self.list.setCurrentRow(self.texts.index(text))
             return
+        if is_logger(text):
+            self.asked_file = text
+            self.questions.ask_about(text, dict(answers or {}))
+            self._answered()
+        else:
+            self._read(text, None)
+
+    def _answered(self) -> None:
+        self.trouble.setText("")
+        self._read(self.asked_file, self.questions.answers())
+
+    def _read(self, text: str, answers: dict[str, Any] | None) -> None:
         try:
-            air = air_from_text(text)
-            self._add(text, air.months if isinstance(air, DailyAir) else air)
+            air = air_from_text(text, answers=LoggerAnswers(**answers) if answers else None)
         except (HeartsideError, OSError) as error:
-            self.trouble.setText(str(error))
+            self.trouble.setText(in_words(error))
+            self._forget(text)
             return
-        self.list.setCurrentRow(self.list.count() - 1)
+        year = air.months if isinstance(air, DailyAir) else air
+        if text in self.texts:
+            row = self.texts.index(text)
+            self.years[row] = year
+            rows.write(self.list, row, text=self._shown(text, year))
+        else:
+            self._add(text, year)
+        self.list.setCurrentRow(self.texts.index(text))
+        self._tell(self.list.currentRow())
+
+    def _forget(self, text: str) -> None:
+        """A file that cannot be read with these answers cannot be chosen."""
+        if text in self.texts:
+            row = self.texts.index(text)
+            del self.texts[row], self.years[row]
+            self.list.model().removeRow(row)
 
     def getStandardButtons(self) -> int:
         buttons = QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel
@@ -93,10 +132,14 @@ class YearPanel:
         if row < 0 or self.list.isRowHidden(row):
             self.trouble.setText(translate("Heartside", "Choose a year first."))
             return False
+        if self.trouble.text() and self.asked_file and self.asked_file not in self.texts:
+            return False  # the file that was asked for is not read yet
         name = self.texts[row]
+        answers = self.questions.answers() if name == self.asked_file else {}
         try:
-            if name != self.first:
-                recorded.run("year", "set_year", recorded.document(self.doc), repr(name))
+            if (name, answers) != (self.first, self.first_answers):
+                said = [repr(name), *([repr(answers)] if answers else [])]
+                recorded.run("year", "set_year", recorded.document(self.doc), *said)
                 told(translate("Heartside", "Year: {name}").format(name=name))
         except HeartsideError as error:
             self.trouble.setText(str(error))
@@ -112,11 +155,15 @@ class YearPanel:
         return True
 
     def _add(self, text: str, year: Year) -> None:
+        self.texts.append(text)  # first: adding the row may make it the current one
+        self.years.append(year)
+        rows.append(self.list, self._shown(text, year), tip=year.name, data=text)
+
+    @staticmethod
+    def _shown(text: str, year: Year) -> str:
         dry, wet = year.moisture[year.driest_month], year.moisture[year.wettest_month]
         shown = Path(text).name if Path(text).suffix.lower() in FILES else text
-        rows.append(self.list, f"{shown}\n      {dry:.1f} … {wet:.1f} %", tip=year.name, data=text)
-        self.texts.append(text)
-        self.years.append(year)
+        return f"{shown}\n      {dry:.1f} … {wet:.1f} %"
 
     def _filter(self, text: str) -> None:
         for row, (name, year) in enumerate(zip(self.texts, self.years)):
@@ -127,13 +174,16 @@ class YearPanel:
 
     def _tell(self, row: int) -> None:
         year = self.years[row] if row >= 0 else None
+        self.questions.setVisible(row >= 0 and self.texts[row] == self.asked_file)
         self.curve.show_year(year)
         if year is None:
             self.about.setText("")
             return
         words = translate("Heartside", "Wood is driest in {dry} and wettest in {wet}. Basis: {basis}")
         self.about.setText(
-            words.format(dry=MONTHS[year.driest_month], wet=MONTHS[year.wettest_month], basis=year.basis)
+            words.format(
+                dry=say(MONTHS[year.driest_month]), wet=say(MONTHS[year.wettest_month]), basis=year.basis
+            )
         )
 
     def _ask_file(self) -> None:
