@@ -13,6 +13,7 @@ import numpy as np
 from movement_core.checks.finding import BREAKS, Finding
 from movement_core.checks.fitting_lines import boards_on_fittings
 from movement_core.checks.fittings import is_fitting
+from movement_core.checks.force_words import force_figures, force_words, worst_force
 from movement_core.piece.contact.carried import carried_positions
 from movement_core.piece.contact.joints import DOVETAILED, GLUED_EDGE, PEGGED, POINT, WHOLE, Joint
 from movement_core.piece.limits import limit
@@ -43,11 +44,17 @@ def two_fixed_lines(whole: WholePiece) -> list[Finding]:
 def _owners(whole: WholePiece, firm: list[Joint]) -> list[int]:
     """For each part the first board of the panel that glued edges make of it and others."""
     owner = list(range(len(whole.parts)))
+
+    def first(index: int) -> int:
+        while owner[index] != index:
+            owner[index] = index = owner[owner[index]]
+        return index
+
     for joint in firm:
         if joint.kind == GLUED_EDGE:
-            one, other = (owner[index] for index in joint.parts)
-            owner = [min(one, other) if value in (one, other) else value for value in owner]
-    return owner
+            one, other = (first(index) for index in joint.parts)
+            owner[max(one, other)] = min(one, other)
+    return [first(index) for index in range(len(owner))]
 
 
 def _judge(whole: WholePiece, held: list[tuple[Joint, int, float]]) -> Finding | None:
@@ -72,6 +79,7 @@ def _judge(whole: WholePiece, held: list[tuple[Joint, int, float]]) -> Finding |
     others = [next(i for i in joint.parts if i != board) for joint, board, _ in held]
     indices = tuple(dict.fromkeys([*boards, *others]))
     dries = -least >= most
+    force = worst_force(whole, (joint.parts for joint, _, _ in held))
     return Finding(
         check="two-fixed-lines",
         severity=BREAKS,
@@ -79,9 +87,10 @@ def _judge(whole: WholePiece, held: list[tuple[Joint, int, float]]) -> Finding |
         keys=tuple(whole.parts[i].part.key for i in indices),
         message=(
             f"it is held fast at lines {apart:.0f} mm apart across its grain, which moves {least:+.1f} to "
-            f"{most:+.1f} mm between them: a joint gives, or it splits"
+            f"{most:+.1f} mm between them: a joint gives, or it splits{force_words(force)}"
         ),
         remedy="fix it at one line only; give everything else slots, clips or buttons",
         month=solved.driest_month if dries else solved.wettest_month,
-        figures={"apart_mm": round(apart, 1), "least_mm": round(least, 2), "most_mm": round(most, 2)},
+        figures={"apart_mm": round(apart, 1), "least_mm": round(least, 2), "most_mm": round(most, 2)}
+        | force_figures(force),
     )

@@ -33,7 +33,7 @@ def between_lines(entry: Mapping[str, Any]) -> list[str]:
             f"Grain crosses at {len(crossings)} joint{'s' if len(crossings) > 1 else ''}: {told}. "
             "The report as JSON lists each with its reason."
         )
-    lines += _strained_lines(entry.get("joints", []))
+    lines += _strained_lines(entry.get("joints", []), crossings)
     alike: dict[tuple[str, ...], list[str]] = {}
     for gap in sorted(entry.get("gaps", []), key=lambda one: one["least_mm"] - one["most_mm"]):
         fits = gap["works"] and gap["drawn_mm"] <= FIT_MM and gap["most_mm"] - gap["least_mm"] >= MOVES_MM
@@ -45,13 +45,15 @@ def between_lines(entry: Mapping[str, Any]) -> list[str]:
     return lines
 
 
-def _strained_lines(joints: Sequence[Mapping[str, Any]]) -> list[str]:
-    """The joints that bear most of their strength, the worst first."""
+def _strained_lines(joints: Sequence[Mapping[str, Any]], crossings: Sequence[Mapping[str, Any]]) -> list[str]:
+    """The joints that bear most of their strength, the worst first; unknown ones only where being solid would hurt."""
+    hurts = {frozenset(one["keys"]) for one in crossings if one["verdict"] == IF_SOLID}
     worst = sorted(
         (
             (joint["stress_mpa"] / joint["strength_mpa"], joint)
             for joint in joints
             if joint.get("stress_mpa") is not None and joint.get("strength_mpa")
+            if not joint["if_solid"] or frozenset(joint["keys"]) in hurts
         ),
         key=lambda one: -one[0],
     )
