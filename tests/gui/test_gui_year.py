@@ -176,3 +176,51 @@ def panel_of(pump):
         if isinstance(each, YearPanel) and each.form is bench.widget("HeartsideYearPanel")
     ]
     return panel
+
+
+def test_what_a_logger_leaves_open_is_answered_in_the_panel(piece, doc, pump, tmp_path, shot):
+    path = tmp_path / "shed.csv"
+    days = [f"{d:02}/{m:02}/2025;12:00;{62 + m};{40 + m}" for m in range(1, 10) for d in range(1, 13)]
+    path.write_text("day;clock;warmth;damp\n" + "\n".join(days), encoding="utf-8")
+    rows = open_panel(pump)
+    panel = panel_of(pump)
+    panel.choose(str(path))
+    pump(0.2)
+    trouble = bench.widget("HeartsideTrouble", QtWidgets.QLabel)
+    assert trouble.text() and "columns" not in trouble.text() and "_" not in trouble.text()
+    assert bench.widget("HeartsideLogger").isVisible()
+    shot("year-logger-open")
+    count = rows.count()
+    bench.press("OK")  # nothing can be chosen yet
+    assert find_study(doc) is None and bench.widget("HeartsideLogger").isVisible()
+
+    def say(name, value):
+        box = bench.widget(name, QtWidgets.QComboBox)
+        box.setCurrentIndex(box.findData(value))
+        box.activated.emit(box.currentIndex())
+
+    say("HeartsideLoggerDate", "1")
+    say("HeartsideLoggerTime", "2")
+    say("HeartsideLoggerTemperature", "3")
+    say("HeartsideLoggerHumidity", "4")
+    say("HeartsideLoggerUnit", "F")
+    say("HeartsideLoggerDates", "dmy")
+    assert "too few logged days" in trouble.text() and "complete_with" not in trouble.text()
+    say("HeartsideLoggerRest", DEFAULT_YEAR)
+    assert trouble.text() == "" and rows.count() == count + 1
+    shot("year-logger-answered")
+    bench.press("OK")
+    assert year_of(doc) == str(path)
+    from workbench_pkg.actions.year import settings_of
+
+    settings = settings_of(doc)
+    assert settings.asked["answers"]["date_order"] == "dmy"
+    assert settings.year is not None
+    open_panel(pump)
+    again = bench.widget("HeartsideLoggerDates", QtWidgets.QComboBox)
+    assert again.isVisible() and again.currentData() == "dmy"
+    steps = doc.UndoCount
+    bench.press("OK")
+    assert doc.UndoCount == steps
+    doc.undo()
+    assert find_study(doc) is None
