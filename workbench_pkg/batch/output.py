@@ -13,6 +13,7 @@ from typing import Any
 
 REPORTS: dict[str, dict[str, Any]] = {  # command → its report with nothing in it
     "check": {"schema": "heartside-check-1", "files": []},
+    "compare": {"schema": "heartside-compare-1", "old": "", "new": "", "models": []},
     "arrange": {"schema": "heartside-arrange-1", "path": "", "studies": []},
     "hold": {"schema": "heartside-hold-1", "path": "", "tops": []},
     "stock": {"schema": "heartside-stock-1", "stock": None},

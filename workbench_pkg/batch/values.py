@@ -87,3 +87,10 @@ def seconds(text: str) -> float:
     if not (value == 0 or 1 <= value <= 1e6):
         raise NotAllowed(f"{text!r} is no time limit; allowed: 1 second or more, or 0 for none")
     return value
+
+
+def percent(text: str) -> float:
+    value = number(text.rstrip("% "))
+    if not 0 <= value <= 100:
+        raise NotAllowed(f"{text!r} is no share; allowed: 0 to 100 percent")
+    return value

@@ -10,7 +10,6 @@ from __future__ import annotations
 import contextlib
 import os
 import re
-import tempfile
 import zipfile
 from collections.abc import Callable, Sequence
 from pathlib import Path
@@ -20,7 +19,9 @@ from xml.sax.saxutils import escape, unescape
 from movement_core.errors import FileError
 from workbench_pkg.host.guard import check_file, name_shown
 from workbench_pkg.host.looks import complete_window_half, window_half
+from workbench_pkg.setup.whole_files import written_whole
 
+EXISTS, EXISTS_TODO = "it exists already", "name a new file, or say --force"
 _GUI_HALF = "GuiDocument.xml"
 _LINKED_FILE = re.compile(r'(<XLink\w*\b[^>]*?\bfile=")([^"]+)(")')
 _QUOTE = {'"': "&quot;"}
@@ -47,18 +48,18 @@ def save_copy(
     source = Path(original) if original is not None and Path(original).suffix.lower() == ".fcstd" else None
     folder = target.resolve().parent
     try:
-        with tempfile.TemporaryDirectory(prefix=".heartside-", dir=folder) as work:
-            bare, whole = Path(work, "bare.FCStd"), Path(work, "whole.FCStd")
+        with written_whole(target, replace=replace) as whole:
+            bare = whole.with_name(f"{whole.name}.bare.FCStd")
             doc.saveCopy(str(bare))
             moved = None
             if source is not None and source.resolve().parent != folder:
                 moved = _path_mender(source.resolve().parent, folder)
             join_halves(bare, source, whole, moved, lambda text: _window_half(text, doc))
             check_file(whole)
-            os.replace(whole, target)
-        _flush_folder(folder)
     except FileError:
         raise
+    except FileExistsError:  # somebody made it in the meantime
+        raise FileError(EXISTS, where=str(target), todo=EXISTS_TODO) from None
     except Exception as error:
         raise FileError(f"it could not be written ({error})", where=str(target)) from error
     return target
@@ -139,7 +140,7 @@ def check_target(target: Path, sources: Sequence[str | os.PathLike[str] | None],
         if same:
             raise FileError("that is the file that was read", where=where, todo="name a new file")
     if target.is_dir() or (target.exists() and not replace):
-        raise FileError("it exists already", where=where, todo="name a new file, or say --force")
+        raise FileError(EXISTS, where=where, todo=EXISTS_TODO)
 
 
 def _path_mender(old: Path, new: Path) -> Callable[[str], str]:
@@ -152,13 +153,3 @@ def _path_mender(old: Path, new: Path) -> Callable[[str], str]:
         return f"{match[1]}{escape(path, _QUOTE)}{match[3]}"
 
     return lambda text: _LINKED_FILE.sub(mended, text)
-
-
-def _flush_folder(folder: Path) -> None:
-    """Make the new name itself last; not every system lets a folder be opened for it."""
-    with contextlib.suppress(OSError, AttributeError):
-        handle = os.open(folder, os.O_RDONLY)
-        try:
-            os.fsync(handle)
-        finally:
-            os.close(handle)

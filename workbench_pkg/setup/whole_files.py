@@ -46,25 +46,25 @@ def written_whole(target: str | os.PathLike[str], *, replace: bool) -> Iterator[
     with work_folder(goal.parent) as folder:
         made = folder / goal.name
         yield made
-        with made.open("rb+") as stream:
-            os.fsync(stream.fileno())
         put_in_place(made, goal, replace=replace)
-    flush_folder(goal.parent)
 
 
 def put_in_place(made: Path, goal: Path, *, replace: bool) -> None:
-    """Give a finished file its name. FileExistsError where another has it and ``replace`` is not given."""
+    """Flush a finished file and give it its name. FileExistsError where another has it and it may not be replaced."""
+    with made.open("rb+") as stream:
+        os.fsync(stream.fileno())
     if replace:
         os.replace(made, goal)
-        return
-    try:
-        os.link(made, goal)  # unlike a rename it never replaces what is there
-    except FileExistsError:
-        raise FileExistsError(17, "it exists already", str(goal)) from None
-    except OSError:  # a file system without hard links
-        if os.path.lexists(goal):
+    else:
+        try:
+            os.link(made, goal)  # unlike a rename it never replaces what is there
+        except FileExistsError:
             raise FileExistsError(17, "it exists already", str(goal)) from None
-        os.replace(made, goal)
+        except OSError:  # a file system without hard links
+            if os.path.lexists(goal):
+                raise FileExistsError(17, "it exists already", str(goal)) from None
+            os.replace(made, goal)
+    flush_folder(goal.parent)
 
 
 def flush_folder(folder: Path) -> None:

@@ -6,7 +6,6 @@ import argparse
 import json
 import os
 import sys
-import tempfile
 from pathlib import Path
 from typing import Any
 
@@ -14,7 +13,8 @@ from workbench_pkg.batch.answering import ALL_HOLD, NOT_CHECKED, ask_worker, tel
 from workbench_pkg.batch.output import REPORTS
 from workbench_pkg.batch.shared_words import Shared, settings_typed
 from workbench_pkg.demo.faults import BENCH, SIDEBOARD, TABLE
-from workbench_pkg.setup import SetupError
+from workbench_pkg.setup import UseError, work_folder
+from workbench_pkg.setup.whole_files import put_in_place
 
 
 def add_words(commands: Any, shared: Shared) -> None:
@@ -41,11 +41,11 @@ def carry_out(options: argparse.Namespace) -> int:
         _refuse_to_replace(folder, options.force)
         folder.mkdir(parents=True, exist_ok=True)
         # Everything is made beside and moved at the end: whatever stops us leaves no half of it.
-        with tempfile.TemporaryDirectory(prefix=".heartside-", dir=folder) as work:
-            if not _make_demo(options, Path(work)):
+        with work_folder(folder) as work:
+            if not _make_demo(options, work):
                 return NOT_CHECKED
             for name in _all_names():
-                os.replace(Path(work, name), folder / name)
+                put_in_place(work / name, folder / name, replace=True)
     except OSError as error:
         print(f"heartside: {folder}: the demo cannot be written there ({error.strerror or error}). "
               "To do: name another folder with --output.", file=sys.stderr)  # fmt: skip
@@ -64,11 +64,11 @@ def _all_names() -> list[str]:
 
 
 def _refuse_to_replace(folder: Path, force: bool) -> None:
-    """SetupError where files of the demo's names are there: they may be somebody's work by now."""
+    """UseError where files of the demo's names are there: they may be somebody's work by now."""
     there = [name for name in _all_names() if os.path.lexists(folder / name)]
     if there and not force:
         named = ", ".join(there[:3]) + (f" and {len(there) - 3} more" if len(there) > 3 else "")
-        raise SetupError(
+        raise UseError(
             f"{folder}: {named} {'is' if len(there) == 1 else 'are'} there already. Nothing was written.\n"
             "To do: add --force to replace what is there, or name another folder with --output."
         )

@@ -62,4 +62,4 @@ def _text(entry: Mapping[str, Any]) -> str:
     new = [finding for finding in entry["findings"] if not finding.get("known")]
     accepted = len(entry["findings"]) - len(new)
     text = as_text({**entry, "findings": new})
-    return f"{text}\n\nKnown and accepted: {accepted} more." if accepted else text
+    return f"{text}\n\nKnown findings, accepted: {accepted}." if accepted else text
