@@ -63,6 +63,7 @@ def test_the_answer_stands_below_the_study_and_the_parts_where_they_were(piece, 
     assert depth["Heartside results"] == depth["Heartside study"] + 1
     assert depth["Board 1"] == depth["Heartside study"]
     assert icon_of(doc) == "study.svg"
+    assert study.ViewObject.isVisible()  # what is not is grey in the tree
     shot("study")
 
 

@@ -48,7 +48,11 @@ class StudyView(_Stateless):
         view_object.Proxy = self
 
     def attach(self, view_object: Any) -> None:
+        from pivy import coin  # the host's own; only in the window
+
         self.Object = view_object.Object
+        # Something empty to show: the tree greys what shows nothing.
+        view_object.addDisplayMode(coin.SoGroup(), "Standard")
 
     def getIcon(self) -> str:
         from workbench_pkg.views import study_view
@@ -61,7 +65,13 @@ class StudyView(_Stateless):
         return study_view.children(self.Object) if hasattr(self, "Object") else []
 
     def getDisplayModes(self, view_object: Any) -> list[str]:
-        return []
+        return ["Standard"]
+
+    def getDefaultDisplayMode(self) -> str:
+        return "Standard"
+
+    def setDisplayMode(self, mode: str) -> str:
+        return mode
 
     def doubleClicked(self, view_object: Any) -> bool:
         from workbench_pkg.views import study_view
