@@ -4,50 +4,21 @@ from __future__ import annotations
 
 from collections import defaultdict
 
+from movement_core.checks.crossing_kinds import PLAIN, crossings_of_kind
 from movement_core.checks.finding import BREAKS, SHOWS, UNKNOWN, Finding
-from movement_core.checks.trapped_panels import presses
-from movement_core.piece.contact.joints import TENONED
-from movement_core.piece.crossing import HARMLESS, IF_SOLID, SPLITS, Crossing
-from movement_core.piece.crossing import UNKNOWN as NOT_KNOWN
+from movement_core.checks.told import told
+from movement_core.piece.crossing import IF_SOLID, SPLITS, Crossing
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
-
-NARROW = 0.5  # a strip is no wider than this share of the board it lies across (own judgement)
-ALONG = 0.9  # cosine of its grain to the direction in which the board moves
+from movement_core.wording import say
 
 
 def crossing_grain(whole: WholePiece) -> list[Finding]:
-    """One finding for each part, or glued panel, and what lies solid across it; strips are told by their own check."""
+    """One finding for each part, or glued panel, and what lies solid across it that no other check knows better."""
     groups: dict[tuple[int, str, float], list[Crossing]] = defaultdict(list)
-    for crossing in judged_crossings(whole):
-        if not is_strip(whole, crossing):
-            groups[crossing.other, crossing.verdict, round(crossing.width_mm, 3)].append(crossing)
+    for crossing in crossings_of_kind(whole, PLAIN):
+        groups[crossing.other, crossing.verdict, round(crossing.width_mm, 3)].append(crossing)
     return [_finding(whole, crossings) for crossings in groups.values()]
-
-
-def judged_crossings(whole: WholePiece) -> list[Crossing]:
-    """The crossings that are not harmless.
-
-    Tenons have a check of their own, and so has a bottom that presses on the boards around it, with what else it
-    touches.
-    """
-    bottoms = {room.captive.part for room in whole.rooms if not room.in_frame and presses(room)}
-    return [
-        crossing
-        for crossing in whole.crossings
-        if crossing.verdict not in (HARMLESS, NOT_KNOWN)
-        and crossing.joint.kind != TENONED
-        and crossing.carrier not in bottoms
-    ]
-
-
-def is_strip(whole: WholePiece, crossing: Crossing) -> bool:
-    """Whether the other part is a narrow strip that runs across the board."""
-    strip, board = whole.parts[crossing.other].part.frame, whole.parts[crossing.carrier].part.frame
-    if not (strip.grain.known and board.grain.known):
-        return False
-    narrow = strip.width_mm <= NARROW * board.width_mm and strip.length_mm >= 2 * strip.width_mm
-    return bool(narrow and abs(strip.axes[2] @ board.axes[0]) > ALONG)
 
 
 def severity_of(crossing: Crossing) -> str:
@@ -80,44 +51,37 @@ def crossing_words(crossing: Crossing, what: str) -> str:
 
 def _finding(whole: WholePiece, crossings: list[Crossing]) -> Finding:
     worst = max(crossings, key=lambda one: one.worst_mm)
-    indices = (*dict.fromkeys(crossing.carrier for crossing in crossings), worst.other)
-    stable = _stable(whole, worst.other)
-    message = crossing_words(worst, "the joint")
-    if stable:
-        message += (
-            f". {whole.name(worst.other)} is {stable} and does not move with it: the panel bows or splits"
-        )
-    return Finding(
-        check="solid-on-stable-core" if stable else "grain-crossing",
-        severity=severity_of(worst),
-        parts=tuple(whole.name(i) for i in indices),
-        keys=tuple(whole.parts[i].part.key for i in indices),
-        message=message,
-        remedy=_remedy(worst, bool(stable)),
-        month=worst.month,
-        figures={
-            "width_mm": round(worst.width_mm, 1),
-            "least_mm": round(worst.least_mm, 2),
-            "most_mm": round(worst.most_mm, 2),
-        },
+    return crossing_finding(
+        whole,
+        "grain-crossing",
+        crossings,
+        crossing_words(worst, say("the joint")),
+        say(
+            "fix it at one line, at most {width:.0f} mm wide, and let the rest slide in slots, grooves or on keys; or "
+            "turn the grain of one to run with the other{confirm}",
+            width=limit("glued across"),
+            confirm=confirm_words(worst),
+        ),
     )
 
 
-def _stable(whole: WholePiece, index: int) -> str:
-    """What a part is that does not move as solid wood does; "" for solid wood."""
-    species = whole.parts[index].part.species.value
-    return "" if species is None or species.kind == "wood" else species.name
-
-
-def _remedy(crossing: Crossing, stable: bool) -> str:
-    confirm = "" if crossing.verdict == SPLITS else ". If it slides or rests already, confirm the joint so"
-    if stable:
-        return (
-            "fix it at one line and let the rest slide, or face the core with veneer of 3 mm at most on both sides"
-            + confirm
-        )
-    return (
-        "fix it at one line, at most "
-        f"{limit('glued across'):.0f} mm wide, and let the rest slide in slots, grooves or on keys; or turn the grain "
-        f"of one to run with the other{confirm}"
+def crossing_finding(
+    whole: WholePiece, check: str, crossings: list[Crossing], message: str, remedy: str
+) -> Finding:
+    """The finding on several crossings against one part: the boards, then that part, with the figures of the worst."""
+    worst = max(crossings, key=lambda one: one.worst_mm)
+    return told(
+        whole,
+        check,
+        severity_of(worst),
+        (*(crossing.carrier for crossing in crossings), worst.other),
+        message,
+        remedy,
+        worst.month,
+        {"width_mm": worst.width_mm, "least_mm": worst.least_mm, "most_mm": worst.most_mm},
     )
+
+
+def confirm_words(crossing: Crossing) -> str:
+    """What to add to a remedy where nobody said how it is joined."""
+    return "" if crossing.verdict == SPLITS else say(". If it slides or rests already, confirm the joint so")

@@ -9,11 +9,11 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
-from weakref import WeakKeyDictionary
 
 import numpy as np
 
 from movement_core.air.daily import DAYS
+from movement_core.checks.remember import once_a_piece
 from movement_core.checks.told import is_inert
 from movement_core.piece.contact.carried import Positions, carried_positions
 from movement_core.piece.contact.joints import OVERLAP, Joint
@@ -69,16 +69,6 @@ class Fittings:
         return np.asarray((second - first) @ (way / np.linalg.norm(way)))
 
 
-_known: WeakKeyDictionary[WholePiece, Fittings | None] = WeakKeyDictionary()
-
-
-def fittings_of(whole: WholePiece) -> Fittings | None:
-    """The fittings of a piece; None where it has none, or too many parts to say where they go."""
-    if whole not in _known:
-        _known[whole] = _find(whole)
-    return _known[whole]
-
-
 def is_slim(whole: WholePiece, index: int) -> bool:
     """Whether a part may be a fitting or a slide: what does not move, and is small in its two lesser sizes."""
     size = np.sort(whole.parts[index].part.frame.size_mm)
@@ -90,7 +80,9 @@ def is_fitting(whole: WholePiece, index: int) -> bool:
     return is_slim(whole, index) and float(whole.parts[index].part.frame.size_mm.max()) <= LONGEST_MM
 
 
-def _find(whole: WholePiece) -> Fittings | None:
+@once_a_piece
+def fittings_of(whole: WholePiece) -> Fittings | None:
+    """The fittings of a piece; None where it has none, or too many parts to say where they go."""
     metal = {index for index in range(len(whole.parts)) if is_fitting(whole, index)}
     if not metal or len(whole.parts) > MOST_CARRIED:
         return None

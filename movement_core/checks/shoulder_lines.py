@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Sequence
 
 import numpy as np
 
@@ -21,7 +22,7 @@ LEVEL = 0.9  # cosine: two sockets lie beside each other along the stretcher (ow
 
 def shoulder_lines(whole: WholePiece) -> list[Finding]:
     """One finding for each shoulder that opens, and for each stretcher between legs that go apart."""
-    tenons = list(tenons_of(whole))
+    tenons = tenons_of(whole)
     opened = (_opens(whole, tenon) for tenon in tenons if tenon.shouldered and not tenon.through)
     return [finding for finding in opened if finding is not None] + _spread(whole, tenons)
 
@@ -60,7 +61,7 @@ def _opens(whole: WholePiece, tenon: TenonShape) -> Finding | None:
     )
 
 
-def _spread(whole: WholePiece, tenons: list[TenonShape]) -> list[Finding]:
+def _spread(whole: WholePiece, tenons: Sequence[TenonShape]) -> list[Finding]:
     """Stretchers whose two legs stand in one board that moves along the stretcher."""
     sockets = _sockets(whole)
     ends: dict[int, list[TenonShape]] = defaultdict(list)

@@ -6,7 +6,8 @@ from collections import defaultdict
 
 import numpy as np
 
-from movement_core.checks.crossing_grain import crossing_words, is_strip, judged_crossings, severity_of
+from movement_core.checks.crossing_grain import crossing_words, severity_of
+from movement_core.checks.crossing_kinds import STRIP, crossings_of_kind
 from movement_core.checks.finding import Finding
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.crossing import Crossing
@@ -22,10 +23,9 @@ MOULDING, RUNNER = "moulding-across-the-side", "runner-across-the-side"
 def strips_across(whole: WholePiece) -> list[Finding]:
     """One finding for each board, and each kind of strip that lies across it."""
     groups: dict[tuple[str, int, str], list[Crossing]] = defaultdict(list)
-    for crossing in judged_crossings(whole):
-        if is_strip(whole, crossing):
-            kind = MOULDING if _is_outside(whole, crossing) else RUNNER
-            groups[kind, crossing.carrier, crossing.verdict].append(crossing)
+    for crossing in crossings_of_kind(whole, STRIP):
+        kind = MOULDING if _is_outside(whole, crossing) else RUNNER
+        groups[kind, crossing.carrier, crossing.verdict].append(crossing)
     return [_finding(whole, kind, crossings) for (kind, _, _), crossings in groups.items()]
 
 

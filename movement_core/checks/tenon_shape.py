@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
 
 from movement_core.air.daily import DAYS
+from movement_core.checks.remember import beyond, joints_of, once_a_piece
 from movement_core.checks.told import is_wood
 from movement_core.piece.contact.found import Contact
 from movement_core.piece.contact.joints import PEGGED, TENONED, Joint
@@ -43,13 +43,15 @@ class TenonShape:
     near: float
 
 
-def tenons_of(whole: WholePiece) -> Iterator[TenonShape]:
+@once_a_piece
+def tenons_of(whole: WholePiece) -> tuple[TenonShape, ...]:
     """Every tenon of solid wood whose grain runs along it, in solid wood; round ones are not among them."""
-    for joint in whole.joints:
-        if joint.kind == TENONED and joint.meeting.walls and all(is_wood(whole, i) for i in joint.parts):
-            shape = _shape(whole, joint)
-            if shape is not None:
-                yield shape
+    shapes = (
+        _shape(whole, joint)
+        for joint in whole.joints
+        if joint.kind == TENONED and joint.meeting.walls and all(is_wood(whole, i) for i in joint.parts)
+    )
+    return tuple(shape for shape in shapes if shape is not None)
 
 
 def strain_along(whole: WholePiece, index: int, way: Floats) -> Span | None:
@@ -95,9 +97,8 @@ def _shape(whole: WholePiece, joint: Joint) -> TenonShape | None:
 
 def pegs_of(whole: WholePiece, tenon: TenonShape) -> list[int]:
     """Pegs that go through a tenon and the part around it."""
-    met: dict[int, set[int]] = {}
-    for joint in whole.joints:
-        if joint.kind == PEGGED and set(joint.parts) & {tenon.inner, tenon.outer}:
-            for index in set(joint.parts) - {tenon.inner, tenon.outer}:
-                met.setdefault(index, set()).update(set(joint.parts) & {tenon.inner, tenon.outer})
-    return [index for index, both in met.items() if len(both) == 2]
+    pegged = [
+        {beyond(joint, part) for joint in joints_of(whole, part) if joint.kind == PEGGED}
+        for part in (tenon.inner, tenon.outer)
+    ]
+    return sorted(pegged[0] & pegged[1])

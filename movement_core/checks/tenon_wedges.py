@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from movement_core.air.daily import month_of_day
 from movement_core.checks.finding import BREAKS, Finding
+from movement_core.checks.remember import beyond, joints_of
 from movement_core.checks.tenon_shape import ALONG, TenonShape, strain_along, tenons_of
 from movement_core.checks.told import told
 from movement_core.piece.contact.joints import OVERLAP
@@ -24,16 +25,14 @@ def tenon_wedges(whole: WholePiece) -> list[Finding]:
 def _wedges(whole: WholePiece, tenon: TenonShape) -> list[int]:
     """Parts that touch the tenon and stand on the far face of the part that it goes through."""
     touching = {
-        index
-        for joint in whole.joints
-        if tenon.inner in joint.parts and joint.meeting.contacts and joint.kind != OVERLAP
-        for index in joint.parts
-        if index not in (tenon.inner, tenon.outer)
-    }
+        beyond(joint, tenon.inner)
+        for joint in joints_of(whole, tenon.inner)
+        if joint.meeting.contacts and joint.kind != OVERLAP
+    } - {tenon.outer}
     found = []
-    for joint in whole.joints:
-        other = [index for index in joint.parts if index != tenon.outer]
-        if tenon.outer not in joint.parts or len(other) != 1 or other[0] not in touching:
+    for joint in joints_of(whole, tenon.outer):
+        other = beyond(joint, tenon.outer)
+        if other not in touching:
             continue
         sense = 1.0 if joint.parts[0] == tenon.outer else -1.0
         if any(
@@ -41,7 +40,7 @@ def _wedges(whole: WholePiece, tenon: TenonShape) -> list[int]:
             and float(contact.centre @ tenon.way) > tenon.near + tenon.depth_mm / 2
             for contact in joint.meeting.contacts
         ):
-            found.append(other[0])
+            found.append(other)
     return found
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from movement_core.checks.drawer_heights import drawer_height
 from movement_core.checks.finding import JAMS, SHOWS, Finding
 from movement_core.piece.contact.across import GapYear, gap_to_leave
 from movement_core.piece.contact.found import FLAT
@@ -20,7 +21,12 @@ def working_gaps(whole: WholePiece) -> list[Finding]:
         works = whole.is_between_groups(*pair)
         if year.gap.surface != FLAT or not (works or pair in near):
             continue
-        tight = year.least_mm < (limit("gap least") if works else 0.0) and year.least_mm < year.gap.least_mm
+        high = works and drawer_height(whole, year) is not None  # told by the check of drawers' heights
+        tight = (
+            not high
+            and year.least_mm < (limit("gap least") if works else 0.0)
+            and year.least_mm < year.gap.least_mm
+        )
         if tight and (pair not in tightest or year.least_mm < tightest[pair].least_mm):
             tightest[pair] = year
         wide = year.most_mm > limit("gap most") and year.gap.most_mm <= limit("gap drawn")

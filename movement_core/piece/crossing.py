@@ -14,13 +14,16 @@ import numpy as np
 from movement_core.air.daily import DAYS
 from movement_core.holding.fixed_anyway import Fixed, if_fixed
 from movement_core.holding.travel import WidthStrain
+from movement_core.piece.captured import THIN_BOTTOM_MM
 from movement_core.piece.contact.across import Differential, JointMovement
 from movement_core.piece.contact.joints import (
     CONFIRMED,
     DOVETAILED,
     FREE,
+    HOUSED,
     NEAR,
     OVERLAP,
+    PLAY_MM,
     POINT,
     TENONED,
     UNTOLD,
@@ -202,6 +205,12 @@ def _judged(
     joint = one.movement.joint
     fixed = _if_solid(parts[one.carrier], width, least, most)
     verdict, reason = _verdict(joint, width, max(-least, most), with_top)
+    if joint.kind == HOUSED and joint.origin != CONFIRMED and not with_top:
+        verdict, reason = _as_if_glued(parts, joint, width, max(-least, most)) or (verdict, reason)
+    if verdict != HARMLESS and _is_veneer(parts[one.carrier], parts[one.other]):
+        thick = parts[one.carrier].part.frame.thickness_mm
+        verdict = HARMLESS
+        reason = f"veneer of {thick:.1f} mm follows what it is glued to (common practice, no source)"
     month = one.differential.worst_month
     return Crossing(one.movement, verdict, reason, one.carrier, one.other, width, least, most, month, fixed)
 
@@ -225,6 +234,30 @@ def _verdict(joint: Joint, width: float, worst: float, with_top: bool) -> tuple[
             f"only {width:.0f} mm wide: up to {widest:.0f} mm may be solid (common practice, no source)",
         )
     return (IF_SOLID if joint.holds == UNTOLD else SPLITS), joint.reason
+
+
+def _as_if_glued(
+    parts: Sequence[SolvedPart], joint: Joint, width: float, worst: float
+) -> tuple[str, str] | None:
+    """The verdict on a shelf or divider that fills its groove, which may be glued there as well as not."""
+    walls = [wall for wall in joint.meeting.walls if wall.inner == joint.meeting.inner]
+    if joint.meeting.inner is None or not walls or worst <= limit("moves across"):
+        return None
+    frame = parts[joint.meeting.inner].part.frame
+    thick = float(frame.size_mm.min())
+    fills = all(
+        wall.slack_mm <= PLAY_MM and float(np.ptp(wall.outline @ wall.axis)) >= thick - PLAY_MM
+        for wall in walls
+    )
+    if not fills or thick < THIN_BOTTOM_MM or width <= limit("glued across"):
+        return None
+    name = parts[joint.meeting.inner].part.name
+    return IF_SOLID, f"{name} fills its groove and is thick for a panel that is left free: glue is not drawn"
+
+
+def _is_veneer(board: SolvedPart, core: SolvedPart) -> bool:
+    """Whether solid wood on what is no solid wood is thin enough to be glued to it."""
+    return not _is_wood(core) and board.part.frame.thickness_mm <= limit("veneer")
 
 
 def _if_solid(solved: SolvedPart, width: float, least: float, most: float) -> Fixed | None:

@@ -1,0 +1,121 @@
+"""Web frames in solid carcases: front and back rail in the sides, and a runner between that keeps them apart."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+
+import numpy as np
+
+from movement_core.air.daily import month_of_day
+from movement_core.checks.finding import BREAKS, UNKNOWN, Finding
+from movement_core.checks.remember import beyond, joints_of
+from movement_core.checks.tenon_shape import strain_along
+from movement_core.checks.told import is_wood, told
+from movement_core.piece.contact.joints import UNTOLD, WHOLE, Joint
+from movement_core.piece.contact.polygons import Floats
+from movement_core.piece.limits import limit
+from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
+
+SQUARE = 0.3  # cosine under which the rails run across the runner (own judgement)
+TIGHT = 0.9  # cosine: a contact looks along the runner
+
+
+def web_frames(whole: WholePiece) -> list[Finding]:
+    """One finding for each side that the rails and runners of its web frames keep from moving."""
+    tops = {board.part.key for top in whole.tops for board in top.place.boards}
+    worst: dict[int, tuple[float, Finding]] = {}
+    for runner in range(len(whole.parts)):
+        rails = _rails_at_its_ends(whole, runner) if is_wood(whole, runner) else None
+        if rails is None:
+            continue
+        for first in rails[0]:
+            for last in rails[1]:
+                for side, one, other in _shared_sides(whole, first, last, runner):
+                    if whole.parts[side].part.key in tops:
+                        continue
+                    found = _judge(whole, (runner, first, last), side, (one, other))
+                    if found is not None and (side not in worst or found[0] > worst[side][0]):
+                        worst[side] = found
+    return [finding for _, finding in worst.values()]
+
+
+def _rails_at_its_ends(whole: WholePiece, runner: int) -> tuple[list[int], list[int]] | None:
+    """Parts across a runner on which its ends or shoulders stand tight, at the one end and the other."""
+    frame = whole.parts[runner].part.frame
+    rails: dict[int, list[int]] = defaultdict(list)
+    for joint in joints_of(whole, runner):
+        other = beyond(joint, runner)
+        if joint.holds not in (WHOLE, UNTOLD) or not is_wood(whole, other):
+            continue
+        across = abs(float(whole.parts[other].part.frame.axes[2] @ frame.axes[2])) < SQUARE
+        tight = [one for one in joint.meeting.contacts if abs(float(one.normal @ frame.axes[2])) > TIGHT]
+        if across and tight:
+            rails[int(np.sign((tight[0].centre - frame.centre) @ frame.axes[2]))].append(other)
+    return (rails[-1], rails[1]) if rails[-1] and rails[1] else None
+
+
+def _shared_sides(whole: WholePiece, first: int, last: int, runner: int) -> list[tuple[int, Joint, Joint]]:
+    """Boards that both rails are let into or stand against by their ends, and those joints."""
+    held = [
+        {
+            beyond(joint, rail): joint
+            for joint in joints_of(whole, rail)
+            if joint.holds in (WHOLE, UNTOLD) and joint.meeting.contacts
+        }
+        for rail in (first, last)
+    ]
+    return [
+        (side, held[0][side], held[1][side])
+        for side in sorted(set(held[0]) & set(held[1]) - {runner})
+        if is_wood(whole, side)
+    ]
+
+
+def _judge(
+    whole: WholePiece, frame: tuple[int, int, int], side: int, joints: tuple[Joint, Joint]
+) -> tuple[float, Finding] | None:
+    runner, first, last = frame
+    way = whole.parts[runner].part.frame.axes[2]
+    places = [_middle(joint) for joint in joints]
+    apart = abs(float((places[1] - places[0]) @ way))
+    strain, own = strain_along(whole, side, way), strain_along(whole, runner, way)
+    if strain is None or own is None or apart <= limit("glued across"):
+        return None
+    against = (strain - own).times(apart)
+    least, most = min(float(against.least.min()), 0.0), max(float(against.most.max()), 0.0)
+    worst = max(-least, most)
+    if worst < limit("strained joint"):
+        return None
+    firm = all(joint.holds == WHOLE for joint in joints)
+    day = int(against.least.argmin()) if -least >= most else int(against.most.argmax())
+    how = say("is held fast") if firm else say("is held fast, if both rails are glued in it,")
+    message = say(
+        "the side {how} at two rails {apart:.0f} mm apart that the runner keeps apart, and moves {least:+.1f} to "
+        "{most:+.1f} mm between them: it splits, or pushes the joints of the frame open",
+        how=how,
+        apart=apart,
+        least=least,
+        most=most,
+    )
+    remedy = say(
+        "glue the front rail, and the runners into it; leave their tenons in the back rail dry, with {room:.1f} "
+        "mm of room at the shoulders, and the runners dry in the side's grooves",
+        room=max(-least, 0.0) + 0.5,
+    )
+    finding = told(
+        whole,
+        "web-frame-across-the-side",
+        BREAKS if firm else UNKNOWN,
+        (side, first, last, runner),
+        message,
+        remedy,
+        int(month_of_day(day)),
+        {"apart_mm": apart, "least_mm": least, "most_mm": most},
+    )
+    return worst, finding
+
+
+def _middle(joint: Joint) -> Floats:
+    points = joint.meeting.joined
+    return np.asarray((points.min(axis=0) + points.max(axis=0)) / 2)

@@ -1,0 +1,219 @@
+"""Shelves, web frames, face frames, backs, cores, drawers' heights: each fault is found, the mended piece is silent."""
+
+from __future__ import annotations
+
+import pytest
+
+from movement_core.checks.back_panels import back_panels
+from movement_core.checks.stable_cores import bow_mm
+from movement_core.piece.contact import joints as kinds
+from movement_core.piece.limits import limit
+from tests.core.contact_solids import STILL, blocks
+from tests.core.test_checks_whole import CASE, GLUED, drawer
+from tests.core.whole_pieces import OAK, TURNED, found, only, whole
+
+UPRIGHT, LEVEL = f"{OAK}; grain z; show x", f"{OAK}; grain x; show z"
+
+
+def sides(cuts=((), ()), where=STILL, tag=UPRIGHT):
+    """Two sides 400 deep and 600 high, 460 apart."""
+    return [
+        (blocks("side left", [((0, 0, 0), (20, 400, 600))], cuts[0], where), tag),
+        (blocks("side right", [((480, 0, 0), (500, 400, 600))], cuts[1], where), tag),
+    ]
+
+
+def shelved(tag, where=STILL):
+    housing = ((12.0, 0, 300), (488, 400, 320))
+    cuts = [((12.0, 0, 300), (20, 400, 320))], [((480.0, 0, 300), (488, 400, 320))]
+    return [*sides(cuts, where), (blocks("shelf", [housing], where=where), tag)]
+
+
+@TURNED
+@pytest.mark.parametrize("tag", [f"{OAK}; grain y; show z", "plywood; built 8"])
+def test_a_shelf_that_does_not_move_with_the_sides(tag, where):
+    finding = only(shelved(tag, where), "shelf-across-the-side", where)
+    assert finding.severity == "unknown"
+    assert set(finding.parts) == {"shelf", "side left", "side right"}
+    assert finding.figures["width_mm"] == pytest.approx(400)
+
+
+def test_a_shelf_that_is_said_to_be_glued_or_free():
+    pairs = shelved(f"{OAK}; grain y; show z")
+    glued = {("shelf", side): kinds.GLUED_CROSS for side in ("side left", "side right")}
+    assert only(pairs, "shelf-across-the-side", confirmed=glued).severity == "breaks"
+    free = dict.fromkeys(glued, kinds.HOUSED)
+    assert not found(pairs, "shelf-across-the-side", confirmed=free)
+
+
+def test_a_shelf_whose_grain_runs_from_side_to_side():
+    pairs = shelved(LEVEL)
+    assert not found(pairs, "shelf-across-the-side")
+    reasons = [crossing.reason for crossing in whole(pairs).crossings]
+    assert len(reasons) == 2 and all(
+        "mm apart" in reason for reason in reasons
+    )  # listed, and why it is harmless
+
+
+def web_frame(room, where=STILL):
+    rails = [
+        (blocks(f"rail {name}", [((20.0, y, 300), (480, y + 60, 320))], where=where), LEVEL)
+        for name, y in (("front", 0.0), ("back", 340.0))
+    ]
+    runner = blocks("runner", [((25.0, 60, 300), (65, 340 - room, 320))], where=where)
+    return [*sides(where=where), *rails, (runner, f"{OAK}; grain y; show z")]
+
+
+@TURNED
+def test_a_web_frame_that_keeps_its_rails_apart(where):
+    findings = found(web_frame(0.0, where), "web-frame-across-the-side", where)
+    assert {finding.parts[0] for finding in findings} == {"side left", "side right"}
+    assert {finding.severity for finding in findings} == {"unknown"}
+    for finding in findings:
+        assert set(finding.parts[1:]) == {"rail front", "rail back", "runner"}
+        assert finding.figures["apart_mm"] == pytest.approx(340)
+
+
+def test_a_web_frame_with_room_at_the_back():
+    assert not found(web_frame(3.0), "web-frame-across-the-side")
+    glued = {
+        (rail, side): kinds.GLUED_END
+        for rail in ("rail front", "rail back")
+        for side in ("side left", "side right")
+    }
+    findings = found(web_frame(0.0), "web-frame-across-the-side", confirmed=glued)
+    assert {finding.severity for finding in findings} == {"breaks"}
+    free = {key: kinds.SLIDES for key in glued if key[0] == "rail back"}
+    assert not found(web_frame(0.0), "web-frame-across-the-side", confirmed=free)
+
+
+def face_framed(grain, where=STILL):
+    stiles = [
+        (blocks(f"stile {name}", [((x, -20, 0), (x + 50, 0, 600))], where=where), f"{OAK}; grain z; show -y")
+        for name, x in (("left", 0.0), ("right", 450.0))
+    ]
+    rail = blocks("rail", [((50.0, -20, 540), (450, 0, 600))], where=where)
+    tag = f"{OAK}; grain {grain}; show x"
+    return [*sides(where=where, tag=tag), *stiles, (rail, f"{OAK}; grain x; show -y")]
+
+
+@TURNED
+def test_a_face_frame_on_sides_whose_grain_lies(where):
+    findings = found(face_framed("y", where), "face-frame-across-the-side", where)
+    assert {finding.parts for finding in findings} == {
+        ("side left", "stile left"),
+        ("side right", "stile right"),
+    }
+    assert all(finding.figures["width_mm"] == pytest.approx(600) for finding in findings)
+
+
+def test_a_face_frame_on_sides_whose_grain_stands():
+    pairs = face_framed("z")
+    assert not found(pairs, "face-frame-across-the-side")
+    checks = {f.check for f in found(face_framed("y"), "moulding-across-the-side")}
+    assert not checks  # told once
+
+
+def backed(room, where=STILL, built=8.0):
+    """A back in rabbets 10 mm wide round a carcase."""
+    wood = OAK.replace("built 8", f"built {built:g}")
+    cuts = [((10.0, 390, 0), (20, 400, 600))], [((480.0, 390, 0), (490, 400, 600))]
+    top = blocks("top", [((20, 0, 580), (480, 400, 600))], [((20, 390, 580), (480, 400, 587))], where)
+    bottom = blocks("bottom", [((20, 0, 0), (480, 400, 20))], [((20, 390, 13), (480, 400, 20))], where)
+    back = blocks("back", [((10 + room, 390, 13), (490 - room, 400, 587))], where=where)
+    return [
+        *sides(cuts, where),
+        (top, LEVEL),
+        (bottom, LEVEL),
+        (back, f"{wood}; grain z; show -y"),
+    ]
+
+
+NAILED_IN_THE_MIDDLE = {("back", "top"): kinds.FIXED_POINT, ("back", "bottom"): kinds.FIXED_POINT}
+
+
+@TURNED
+def test_a_back_without_room_in_its_rabbets(where):
+    pairs = backed(0.0, where)
+    finding = only(pairs, "back-presses", where)
+    assert set(finding.parts) == {"back", "side left", "side right"}
+    back = whole(pairs, where).parts[4].width
+    assert finding.figures["growth_mm"] == pytest.approx(float(back.most_mm.max()) - 480, abs=0.01)
+
+
+def test_a_back_that_shrinks_out_of_its_rabbets():
+    finding = only(backed(4.0, built=14.0), "back-leaves-its-rabbet")
+    assert finding.figures["left_mm"] == pytest.approx(6 - finding.figures["shrinkage_mm"] / 2, abs=0.01)
+
+
+def test_a_back_nailed_all_round():
+    finding = only(backed(2.0), "back-fixed-across")
+    assert finding.severity == "unknown"
+    assert finding.parts[0] == "back"
+    assert not found(backed(2.0), "grain-crossing")  # told once
+
+
+def test_a_back_with_room_fixed_in_the_middle():
+    assert back_panels(whole(backed(2.5), confirmed=NAILED_IN_THE_MIDDLE)) == []
+
+
+# ---- cores -----------------------------------------------------------------------------------------------------
+
+
+def faced(thick, both=False):
+    core = (blocks("core", [((0, 0, 0), (700, 400, 18))]), "plywood; built 8")
+    facings = [(blocks("face", [((0, 0, 18), (700, 400, 18 + thick))]), f"{OAK}; grain x; show z")]
+    if both:
+        facings.append((blocks("other face", [((0, 0, -thick), (700, 400, 0))]), f"{OAK}; grain x; show -z"))
+    return [core, *facings], {("core", body.name): kinds.GLUED_CROSS for body, _ in facings}
+
+
+def test_two_layers_alike_bend_as_the_textbook_says():
+    """Equal thickness and stiffness: curvature 3/2 strain over the thickness of both (Timoshenko 1925, eq. 5)."""
+    assert bow_mm(400, 0.01, 9, 9, 5000, 5000) == pytest.approx(1.5 * 0.01 / 18 * 400**2 / 8)
+
+
+def test_a_core_faced_on_one_side_bows():
+    pairs, stuck = faced(8.0)
+    finding = only(pairs, "solid-on-stable-core", confirmed=stuck)
+    assert finding.severity == "breaks"
+    assert finding.figures["bow_mm"] > 1
+    assert "bows" in finding.message
+
+
+def test_a_core_faced_on_both_sides_does_not_bow_but_shears():
+    pairs, stuck = faced(8.0, both=True)
+    finding = only(pairs, "solid-on-stable-core", confirmed=stuck)
+    assert "bow_mm" not in finding.figures
+
+
+def test_veneer_on_a_core():
+    pairs, stuck = faced(2.0, both=True)
+    assert not found(pairs, "solid-on-stable-core", confirmed=stuck)
+    assert all("veneer" in crossing.reason for crossing in whole(pairs, confirmed=stuck).crossings)
+
+
+# ---- drawers ---------------------------------------------------------------------------------------------------
+
+
+def under_a_rail(room, where=STILL):
+    ceiling = blocks("ceiling", [((-1.0, -10, 120 + room), (401, 410, 140 + room))], where=where)
+    return [*drawer("x", 1.0, where=where), (ceiling, f"{OAK}; grain x; show z")]
+
+
+JOINED = GLUED | CASE | {("ceiling", wall): kinds.DOVETAILED for wall in ("wall left", "wall right")}
+
+
+@TURNED
+def test_a_drawer_that_swells_in_height(where):
+    finding = only(under_a_rail(0.5, where), "drawer-height-jams", where, JOINED)
+    assert finding.severity == "jams"
+    assert finding.parts[1] == "ceiling"
+    assert finding.parts[0] in ("side left", "side right", "front", "back")
+    assert finding.figures["least_mm"] < limit("gap least")
+    jams = found(under_a_rail(0.5, where), "inset-jams", where, JOINED)
+    assert not [f for f in jams if "ceiling" in f.parts]  # told once
+
+
+def test_a_drawer_with_room_above():
+    assert not found(under_a_rail(2.5), "drawer-height-jams", confirmed=JOINED)
