@@ -1,0 +1,122 @@
+"""Faces for the PDF: what the plotting library brings, then whatever the computer has for letters that it lacks.
+
+The plotting library is imported inside functions only: the core works without it.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from typing import Any
+
+from movement_core.errors import HeartsideError
+
+FACE = "DejaVu Sans"  # comes with the plotting library
+LACKING = "□"  # stands for a letter that no face here has
+POINT_MM = 25.4 / 72
+_UNITS = 100.0  # points at which words are measured: they grow in proportion
+
+
+class Fonts:
+    """Measures words, and says in which faces they are to be drawn.
+
+    Raises
+    ------
+    HeartsideError : the plotting library is not installed.
+    """
+
+    def __init__(self) -> None:
+        try:
+            from matplotlib import font_manager, ft2font
+        except ImportError:
+            raise HeartsideError(
+                "a PDF needs the plotting library matplotlib, which is not installed here",
+                where="sheet",
+                todo="install matplotlib, or write the sheet as .html",
+            ) from None
+        self._manager, self._ft = font_manager, ft2font
+        self._faces: dict[tuple[str, bool], Any] = {}
+        self.families: list[str] = [FACE]
+        self.lacking: set[str] = set()
+        self._known: dict[str, bool] = {}
+        self._widths: dict[tuple[str, bool], float] = {}
+
+    def width_mm(self, text: str, size_mm: float, bold: bool = False) -> float:
+        """Width of words on one line, mm, by the faces' own tables."""
+        key = (text, bold)
+        if key not in self._widths:
+            self._widths[key] = sum(self._advance(c, bold) for c in text)
+        return self._widths[key] * size_mm
+
+    def drawable(self, text: str) -> str:
+        """The words with a sign in place of each letter that no face here has."""
+        return "".join(c if self._has(c) else LACKING for c in text)
+
+    def _advance(self, c: str, bold: bool) -> float:
+        return _advance_of(self, c, bold)
+
+    def advance(self, c: str, bold: bool) -> float:
+        """Width of one letter, in sizes of the font."""
+        for family in self.families:
+            face = self._face(family, bold)
+            if face is not None and ord(c) in face[1]:
+                face[0].set_size(_UNITS, 72)
+                glyph = face[0].load_char(ord(c), flags=_no_hinting(self._ft))
+                return float(glyph.linearHoriAdvance) / 65536 / _UNITS
+        return 1.0
+
+    def _has(self, c: str) -> bool:
+        if c not in self._known:
+            self._known[c] = self._find(c)
+            if not self._known[c]:
+                self.lacking.add(c)
+        return self._known[c]
+
+    def _find(self, c: str) -> bool:
+        """Whether a face has the letter; a face of the computer's that does is taken up."""
+        for family in self.families:
+            face = self._face(family, False)
+            if face is not None and ord(c) in face[1]:
+                return True
+        for entry in _by_name(self._manager):
+            if entry.name in self.families or _is_symbol_face(entry.name):
+                continue
+            face = self._face(entry.name, False)
+            if face is not None and ord(c) in face[1]:
+                self.families.append(entry.name)
+                return True
+        return False
+
+    def _face(self, family: str, bold: bool) -> Any:
+        """(face, its letters) of a family, or None where its file cannot be read."""
+        key = (family, bold)
+        if key not in self._faces:
+            how = self._manager.FontProperties(family=[family], weight="bold" if bold else "normal")
+            try:
+                path = self._manager.findfont(how, fallback_to_default=False)
+                face = self._ft.FT2Font(path)
+                self._faces[key] = (face, frozenset(face.get_charmap()))
+            except (ValueError, RuntimeError, OSError):
+                self._faces[key] = None
+        return self._faces[key]
+
+
+@lru_cache(maxsize=65536)
+def _advance_of(fonts: Fonts, c: str, bold: bool) -> float:
+    return fonts.advance(c, bold)
+
+
+def _no_hinting(ft: Any) -> Any:
+    """Letters measured as they are designed, under the older and the newer name of that wish."""
+    flags = getattr(ft, "LoadFlags", None)
+    return flags.NO_HINTING if flags is not None else ft.LOAD_NO_HINTING
+
+
+def _by_name(manager: Any) -> list[Any]:
+    """Faces of the computer, each family once, in the order of their names: the same sheet on every run."""
+    families = {entry.name: entry for entry in manager.fontManager.ttflist}
+    return [families[name] for name in sorted(families)]
+
+
+def _is_symbol_face(name: str) -> bool:
+    """Faces whose letters are not what their places say, and the face of last resort, whose letters are boxes."""
+    return name.startswith(("cm", "STIX", "Last Resort", "DejaVu Sans Display", "DejaVu Serif Display"))
