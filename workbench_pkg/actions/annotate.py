@@ -12,6 +12,7 @@ import numpy as np
 
 from movement_core.checks.finding import BREAKS, JAMS, SHOWS, UNKNOWN
 from movement_core.sheet.label_places import label_places
+from movement_core.wording import say
 from workbench_pkg.actions.check import Answer, table_beside, work_out
 from workbench_pkg.actions.joint import joints_beside
 from workbench_pkg.actions.settings import Settings
@@ -28,10 +29,6 @@ CUP_WORTH_SAYING_MM = 0.3
 _given: ContextVar[Answer | None] = ContextVar("given", default=None)
 
 LONGEST_LINE = 42  # letters
-SHORT_FINDINGS = {
-    "pith-in-board": "holds the pith: will check",
-    "missing-facts": "more to say: see the report",
-}
 
 
 def annotate(doc: Any, settings: Settings | None = None) -> dict[str, Any]:
@@ -132,8 +129,16 @@ def _told(entry: Mapping[str, Any]) -> dict[str, str]:
     told: dict[str, str] = {}
     for finding in entry["findings"]:
         for key in finding["keys"]:
-            told.setdefault(key, SHORT_FINDINGS.get(finding["check"], finding["check"].replace("-", " ")))
+            told.setdefault(key, _short(finding["check"]))
     return told
+
+
+def _short(check: str) -> str:
+    if check == "pith-in-board":
+        return say("holds the pith: will check")
+    if check == "missing-facts":
+        return say("more to say: see the report")
+    return say(check.replace("-", " "))
 
 
 def label_lines(entry: Mapping[str, Any], finding: str = "") -> tuple[str, ...]:
@@ -141,10 +146,10 @@ def label_lines(entry: Mapping[str, Any], finding: str = "") -> tuple[str, ...]:
     lines = [entry["name"]]
     today = _size(entry, "today")
     if today is None:
-        return (*lines, f"not said: {', '.join(entry['missing'])}")
-    lines.append(f"width today {today}")
+        return (*lines, say("not said: {facts}", facts=", ".join(say(fact) for fact in entry["missing"])))
+    lines.append(say("width today {size}", size=today))
     if entry["driest_month"] and _size(entry, "driest") != _size(entry, "wettest"):
-        ends = [f"{_size(entry, name)} {entry[f'{name}_month'][:3]}" for name in ("driest", "wettest")]
+        ends = [f"{_size(entry, name)} {say(entry[f'{name}_month'])[:3]}" for name in ("driest", "wettest")]
         together = " … ".join(ends)
         lines += [together] if len(together) <= LONGEST_LINE else ends
     lines += _cup(entry["cup"])
@@ -155,7 +160,9 @@ def _size(group: Mapping[str, Any], name: str) -> str | None:
     value, spread = group[f"{name}_mm"], group.get(f"{name}_range_mm")
     if value is not None:
         return short_length(value)
-    return " to ".join(short_length(v) for v in spread) if spread else None
+    if not spread:
+        return None
+    return say("{least} to {most}", least=short_length(spread[0]), most=short_length(spread[1]))
 
 
 def _cup(cup: Mapping[str, Any] | None) -> list[str]:
@@ -165,15 +172,25 @@ def _cup(cup: Mapping[str, Any] | None) -> list[str]:
     told: list[tuple[float, str]] = []
     for name in ("driest", "wettest"):
         value, spread = cup[f"{name}_mm"], cup.get(f"{name}_range_mm")
-        month = (cup[f"{name}_month"] or "")[:3]
+        month = say(cup[f"{name}_month"])[:3] if cup[f"{name}_month"] else ""
         if value is not None:
-            told.append(
-                (abs(value), f"{'crown' if value > 0 else 'hollow'} {short_length(abs(value))} in {month}")
+            size = short_length(abs(value))
+            words = (
+                say("crown {size} in {month}", size=size, month=month)
+                if value > 0
+                else say("hollow {size} in {month}", size=size, month=month)
             )
+            told.append((abs(value), words))
         elif spread:
             worst = max(spread, key=abs)
-            way = "crown or hollow" if spread[0] < 0 < spread[1] else "crown" if worst > 0 else "hollow"
-            told.append((abs(worst), f"{way} up to {short_length(abs(worst))} in {month}"))
+            size = short_length(abs(worst))
+            if spread[0] < 0 < spread[1]:
+                words = say("crown or hollow up to {size} in {month}", size=size, month=month)
+            elif worst > 0:
+                words = say("crown up to {size} in {month}", size=size, month=month)
+            else:
+                words = say("hollow up to {size} in {month}", size=size, month=month)
+            told.append((abs(worst), words))
     most = max(told, default=(0.0, ""))
     return [most[1]] if most[0] >= CUP_WORTH_SAYING_MM else []
 

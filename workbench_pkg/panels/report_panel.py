@@ -10,6 +10,7 @@ import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
 from movement_core.sheet.text import as_text
+from movement_core.wording import say
 from workbench_pkg.actions.check import Answer
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
 from workbench_pkg.panels import rows, stale
@@ -80,8 +81,8 @@ class ReportPanel(QtWidgets.QDockWidget):
                 year=year["name"],
                 low=min(moisture),
                 high=max(moisture),
-                dry=year["driest_month"],
-                wet=year["wettest_month"],
+                dry=say(year["driest_month"]),
+                wet=say(year["wettest_month"]),
                 date=today["date"],
                 time=datetime.datetime.now().strftime("%H:%M"),
             )

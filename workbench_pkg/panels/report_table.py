@@ -7,6 +7,7 @@ from typing import Any
 
 import FreeCAD as App
 
+from movement_core.wording import say
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
 from workbench_pkg.host.units import length_text
 from workbench_pkg.panels import rows
@@ -70,7 +71,11 @@ def explanation(part: Mapping[str, Any], column: int) -> str:
     """What stands behind a cell: what nobody said, and how far off a size may well be."""
     lines = []
     if part["missing"]:
-        lines.append(translate("Heartside", "Not said: {facts}").format(facts=", ".join(part["missing"])))
+        lines.append(
+            translate("Heartside", "Not said: {facts}").format(
+                facts=", ".join(say(fact) for fact in part["missing"])
+            )
+        )
     doubt = (part.get("doubt") or {}).get(_DATED.get(column, ""))
     if doubt:
         words = translate("Heartside", "Likely between {low} and {high}; most of that is: {what}")
@@ -81,7 +86,7 @@ def explanation(part: Mapping[str, Any], column: int) -> str:
 
 def cells(part: Mapping[str, Any]) -> list[str]:
     """The texts of a row; "?" is what is not known."""
-    rings = part["cut"] or ("?" if part["kind"] in (None, "wood") else "")
+    rings = say(part["cut"]) if part["cut"] else ("?" if part["kind"] in (None, "wood") else "")
     if part["ring_angle_deg"] is not None:
         rings = f"{rings} {part['ring_angle_deg']:.0f}°"
     cup = part["cup"]
@@ -104,7 +109,7 @@ def size(group: Mapping[str, Any], name: str) -> str:
     if value is None and not spread:
         return "?"
     text = length_text(value) if value is not None else " – ".join(length_text(v) for v in spread or ())
-    return f"{text} {month[:3]}" if month else text
+    return f"{text} {say(month)[:3]}" if month else text
 
 
 def span(group: Mapping[str, Any] | None, signed: bool = False) -> str:

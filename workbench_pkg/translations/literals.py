@@ -4,7 +4,8 @@
 ``QT_TRANSLATE_NOOP("Context", "text")``      one that the host translates itself, such as the name of a command
 ``say("template", …)``, ``tell("template", …)``  a sentence of the core, in the context ``SENTENCES``
 
-What ``say`` is given from the data stands in ``data_words``.
+What ``say`` is given from the data stands in ``data_words``; the names of checks, such as "wide-tenon", are found
+where the checks are.
 """
 
 from __future__ import annotations
@@ -19,6 +20,8 @@ from workbench_pkg.translations.data_words import DATA_WORDS
 
 ROOT = Path(__file__).resolve().parents[2]
 PACKAGES = ("movement_core", "workbench_pkg")
+CHECKS = "movement_core/checks"
+_CHECK_NAME = re.compile(r'"([a-z]+(?:-[a-z]+)+)"')
 SENTENCES = "HeartsideCore"
 _SAID = ("say", "tell")
 _CALLS = ("translate", "QT_TRANSLATE_NOOP")
@@ -39,6 +42,9 @@ def literals(root: Path = ROOT) -> dict[Literal, str]:
         for path in sorted((root / package).rglob("*.py")):
             for literal, line in _in_file(path):
                 found.setdefault(literal, f"{path.relative_to(root)}:{line}")
+    for path in sorted((root / CHECKS).glob("*.py")):
+        for name in _CHECK_NAME.findall(path.read_text(encoding="utf-8")):
+            found.setdefault(Literal(SENTENCES, name.replace("-", " ")), str(path.relative_to(root)))
     return dict(sorted(found.items()))
 
 
