@@ -16,6 +16,7 @@ import Part
 from numpy.typing import NDArray
 
 from movement_core.piece.contact.bodies import CHORD_MM
+from workbench_pkg.host.meshing import mesh_of
 
 Vectors = NDArray[np.float64]
 
@@ -95,9 +96,7 @@ class OwnSolid:
         found = []
         for face in self.faces:
             if not face.flat:
-                # A copy: a mesh that lies there already, or that of the neighbour, would be taken over.
-                points, corners = face.shape.copy().tessellate(CHORD_MM)
-                found.append((_rows([tuple(point) for point in points]), np.array(corners).reshape(-1, 3)))
+                found.append(mesh_of(face.shape, CHORD_MM))
         return tuple(found)
 
     @cached_property
