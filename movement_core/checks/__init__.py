@@ -14,6 +14,7 @@ from movement_core.checks.finding import SEVERITIES, Finding
 from movement_core.checks.fitting_lines import fitting_lines
 from movement_core.checks.free_boards import free_boards
 from movement_core.checks.held_tops import held_tops
+from movement_core.checks.kept_leaves import kept_leaves
 from movement_core.checks.lock_lines import lock_lines
 from movement_core.checks.loose_panels import loose_panels
 from movement_core.checks.missing_facts import missing_facts
@@ -66,6 +67,7 @@ CHECKS: tuple[Callable[[WholePiece], list[Finding]], ...] = (
     fitting_lines,
     lock_lines,
     slide_lines,
+    kept_leaves,
     overlaps,
     missing_facts,
 )

@@ -25,17 +25,26 @@ LEAST_PARTS = 2  # a single board in a gap may be a cleat that is glued: it is l
 
 @dataclass(frozen=True)
 class LooseGroup:
-    """Parts (indices) that move in the piece as one. ``hung``: on hardware, else it rests or nothing holds it."""
+    """Parts (indices) that move in the piece as one.
+
+    ``hung``: on hardware, else it rests or nothing holds it. ``kept``: one part that is laid in, and kept elsewhere
+    while it is not in use.
+    """
 
     parts: frozenset[int]
     hung: bool
+    kept: bool = False
 
 
 def loose_groups(parts: Sequence[Part], joints: Sequence[Joint]) -> tuple[LooseGroup, ...]:
-    """Every group with room on two opposite sides that is joined to the rest by hardware or by lying on it only."""
+    """Every group with room on two opposite sides that is joined to the rest by hardware or by lying on it only.
+
+    What is kept elsewhere when it is not in use is a group by itself.
+    """
     inert = {i for i, part in enumerate(parts) if part.species.value and part.species.value.kind == "inert"}
+    kept = {i for i, part in enumerate(parts) if part.kept is not None}
     owner = groups_of(
-        len(parts), [joint for joint in joints if is_firm(joint) and not inert & set(joint.parts)]
+        len(parts), [joint for joint in joints if is_firm(joint) and not (inert | kept) & set(joint.parts)]
     )
     members: dict[int, set[int]] = defaultdict(set)
     for index, group in enumerate(owner):
@@ -59,7 +68,7 @@ def loose_groups(parts: Sequence[Part], joints: Sequence[Joint]) -> tuple[LooseG
                 outward = sign * gap.normal
                 if not metal and gap.surface == FLAT and (gap.centre - middle[group]) @ outward > 0:
                     gaps[group].append(outward)
-    found = []
+    found = [LooseGroup(frozenset({index}), False, True) for index in sorted(kept)]
     for group, inside in members.items():
         if len(inside) < LEAST_PARTS or not _is_loose(touched[group], gaps[group], bool(hardware[group])):
             continue
@@ -70,7 +79,14 @@ def loose_groups(parts: Sequence[Part], joints: Sequence[Joint]) -> tuple[LooseG
 def settled(joints: Sequence[Joint], groups: Sequence[LooseGroup]) -> tuple[Joint, ...]:
     """The joints, with what loose groups lie on or against told as resting. What the maker confirmed stays."""
 
+    kept = {index for group in groups if group.kept for index in group.parts}
+
     def settle(joint: Joint) -> Joint:
+        laid_in = joint.origin == INFERRED and joint.kind not in (NEAR, OVERLAP) and kept & set(joint.parts)
+        if laid_in and joint.meeting.shape == FACE:
+            return replace(
+                joint, kind=RESTS, reason="one of them is kept elsewhere when not in use: it is laid in"
+            )
         crossing = any((joint.parts[0] in group.parts) != (joint.parts[1] in group.parts) for group in groups)
         if joint.origin == INFERRED and joint.kind == UNKNOWN and crossing:
             reason = (

@@ -98,7 +98,7 @@ def glued_panels(piece: SolvedPiece) -> tuple[GluedPanel, ...]:
 
 
 def _is_board(part: Part) -> bool:
-    known = part.frame.grain.known and part.moves
+    known = part.frame.grain.known and part.moves and part.kept is None  # a leaf is laid in, not glued
     return known and part.frame.length_mm > part.frame.width_mm > part.frame.thickness_mm
 
 

@@ -53,6 +53,7 @@ class Part:
     fitted_mc: Fact[float]
     volume_mm3: float
     outline: SolidOutline | None = None
+    kept: Year | None = None  # air of the place where it is kept when not in use
     looks: float = 0.0  # how much better the show face looks than the back, on the maker's own scale
     problems: tuple[TagProblem, ...] = ()
 
@@ -116,6 +117,7 @@ def _part(solid: Solid, ask: str, centre: NDArray[np.float64] | None, shop: Shop
         fitted_mc=moistures["fitted"],
         volume_mm3=solid.outline.volume_mm3,
         outline=solid.outline,
+        kept=tags.kept,
         looks=tags.looks or 0.0,
         problems=(*tags.problems, *problems),
     )

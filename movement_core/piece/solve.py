@@ -136,7 +136,7 @@ def solve_piece(
 
     Parameters
     ----------
-    parts : the parts with their facts.
+    parts : the parts with their facts; those that are kept elsewhere are worked out in the air of that place.
     air : the air of the place, which repeats year by year.
     today : the day for which ``today`` figures are given.
     today_mc : moisture of the wood today by meter, percent; None: in step with the year on that day.
@@ -148,7 +148,8 @@ def solve_piece(
     for part, moisture in zip(parts, moistures):
         alike = _same_wood(part, moisture)
         first = known.get(alike)
-        one = _tried(part, moisture, day, today_mc) if first is None else replace(first, part=part)
+        metered = None if part.kept else today_mc  # the meter read the piece, not what is kept elsewhere
+        one = _tried(part, moisture, day, metered) if first is None else replace(first, part=part)
         if not one.trouble:  # what is wrong is told with the part's own name
             known.setdefault(alike, one)
         solved.append(one)
@@ -187,6 +188,21 @@ class _Moisture:
 
 def _moistures(parts: Sequence[Part], air: Year | DailyAir) -> list[_Moisture | None]:
     """The answer of all solid-wood parts at once, and of sheets and blocked parts by the air itself."""
+    result: list[_Moisture | None] = [None] * len(parts)
+    for kept in dict.fromkeys(part.kept for part in parts):
+        here = [index for index, part in enumerate(parts) if part.kept == kept]
+        for index, moisture in zip(here, _moistures_in([parts[i] for i in here], kept or air)):
+            result[index] = moisture if kept is None or moisture is None else _told_where(moisture, kept)
+    return result
+
+
+def _told_where(moisture: _Moisture, kept: Year) -> _Moisture:
+    note = f"kept elsewhere when not in use ({kept.name}), and worked out as it comes from there"
+    return replace(moisture, notes=(*moisture.notes, note))
+
+
+def _moistures_in(parts: Sequence[Part], air: Year | DailyAir) -> list[_Moisture | None]:
+    """The same of parts that all lie in one air."""
     result: list[_Moisture | None] = [None] * len(parts)
     in_step = daily_moisture(air)
     wooden = []

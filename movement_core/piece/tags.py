@@ -13,7 +13,11 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any
 
-from movement_core.errors import InputError
+from movement_core.air.indoor import Rooms
+from movement_core.air.places import find_place
+from movement_core.air.presets import find_year
+from movement_core.air.year import Year
+from movement_core.errors import InputError, UnknownName
 from movement_core.moisture.finish import read_faces
 from movement_core.wood import Species, figure_effect, find_species
 
@@ -47,7 +51,8 @@ class Tags:
     ``heart`` is ``"show"``, ``"back"`` or a direction; ``pith_mm`` is (x, y) in the section frame;
     ``far_pith_mm`` the same at the far end of the grain, ``ring_points_mm`` three points on one ring; ``grain_slope``
     is rise ÷ length of spiral grain; moistures are percent; ``looks`` is how much better the show face looks than
-    the back, on the maker's own scale; ``said`` maps each word to the place where it was said.
+    the back, on the maker's own scale; ``kept`` is the air of where it is kept while it is not in use; ``said`` maps
+    each word to the place where it was said.
     """
 
     species: Species | None = None
@@ -67,6 +72,7 @@ class Tags:
     glued_mc: float | None = None
     flattened_mc: float | None = None
     fitted_mc: float | None = None
+    kept: Year | None = None
     said: Mapping[str, str] = field(default_factory=dict)
     problems: tuple[TagProblem, ...] = ()
 
@@ -162,6 +168,22 @@ def _finish(text: str) -> str:
     return text.strip()
 
 
+def _kept(text: str) -> Year:
+    """The air of a year, or indoors at a place, by its name."""
+    try:
+        return find_year(text.strip())
+    except UnknownName as no_year:
+        try:
+            return find_place(text.strip()).indoors(Rooms())
+        except UnknownName as no_place:
+            near = (*no_year.nearest[:2], *no_place.nearest[:2])
+            raise UnknownName(
+                f"no year of air and no place is called {text!r}",
+                nearest=near,
+                allowed=f"nearest: {'; '.join(near)}" if near else "the name of a year of air, or of a place",
+            ) from None
+
+
 _moisture = _ranged(0.0, GREEN, "a moisture content of furniture wood", "%")
 
 # word → (field of Tags, parser). "built" sets all three moistures.
@@ -184,6 +206,7 @@ WORDS: dict[str, tuple[str, Callable[[str], Any]]] = {
     "flattened": ("flattened_mc", _moisture),
     "fitted": ("fitted_mc", _moisture),
     "built": ("built", _moisture),
+    "kept": ("kept", _kept),
 }
 
 
@@ -252,4 +275,5 @@ PROPERTY_WORDS = {
     "HeartsideFlattened": "flattened",
     "HeartsideFitted": "fitted",
     "HeartsideBuilt": "built",
+    "HeartsideKept": "kept",
 }  # the typed properties of an object, and the word that says the same in text

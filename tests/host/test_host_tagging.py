@@ -30,6 +30,7 @@ AGREED = {
     "HeartsideFitted": 9.0,
     "HeartsideBuilt": 9.5,
     "HeartsideLooks": 2.0,
+    "HeartsideKept": "museum",
     "HeartsideFigure": "plain",
 }
 SAMPLES = {"App::PropertyString": "some text", "App::PropertyFloatList": (1.5, -2.0)}

@@ -50,6 +50,7 @@ FACTS: dict[str, tuple[str, str]] = {
     "HeartsideFlattened": ("App::PropertyFloat", "Moisture content when last flattened, percent"),
     "HeartsideFitted": ("App::PropertyFloat", "Moisture content when fitted, percent"),
     "HeartsideBuilt": ("App::PropertyFloat", "Moisture content when glued, flattened and fitted, percent"),
+    "HeartsideKept": ("App::PropertyString", "Where it is kept when not in use: a year of air, or a place"),
     "HeartsideLooks": ("App::PropertyFloat", "How much better the show face looks than the back"),
     "HeartsideFigure": (
         "App::PropertyString",
