@@ -1,0 +1,2544 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>Heartside</name>
+    <message>
+        <source>(different)</source>
+        <translation>(verschieden)</translation>
+    </message>
+    <message>
+        <source>1 board</source>
+        <translation>1 Brett</translation>
+    </message>
+    <message>
+        <source>A disc: it holds the top within your wish; a square: it does not</source>
+        <translation>Scheibe: hält die Platte so eben wie gewünscht; Quadrat: hält sie nicht</translation>
+    </message>
+    <message>
+        <source>A file of twelve months or of a logger</source>
+        <translation>Eine Datei mit zwölf Monaten oder von einem Datenlogger</translation>
+    </message>
+    <message>
+        <source>Air that a piece lives in until its own year of air is chosen</source>
+        <translation>Luft, in der ein Stück steht, solange kein eigener Jahresgang gewählt ist</translation>
+    </message>
+    <message>
+        <source>Air {temperature:.0f} °C, {humidity:.0f} % RH</source>
+        <translation>Luft {temperature:.0f} °C, {humidity:.0f} % rel. Feuchte</translation>
+    </message>
+    <message>
+        <source>Annotated</source>
+        <translation>Beschriftet</translation>
+    </message>
+    <message>
+        <source>Answer removed</source>
+        <translation>Antwort entfernt</translation>
+    </message>
+    <message>
+        <source>As text</source>
+        <translation>Als Text</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Brett</translation>
+    </message>
+    <message>
+        <source>Boards and findings</source>
+        <translation>Bretter und Befunde</translation>
+    </message>
+    <message>
+        <source>Boards are shown as they would lie if nothing held them flat.</source>
+        <translation>Die Bretter sind so gezeigt, wie sie lägen, wenn nichts sie eben hielte.</translation>
+    </message>
+    <message>
+        <source>Buttons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Cancelled, nothing was changed</source>
+        <translation>Abgebrochen, nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>Choose a year first.</source>
+        <translation>Erst einen Jahresgang wählen.</translation>
+    </message>
+    <message>
+        <source>Clips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the open panel first, then see the year again.</source>
+        <translation>Erst das offene Fenster schließen, dann das Jahr noch einmal ansehen.</translation>
+    </message>
+    <message>
+        <source>Colours, figures and findings are always those of the true movement</source>
+        <translation>Farben, Zahlen und Befunde gelten immer der wahren Bewegung</translation>
+    </message>
+    <message>
+        <source>Colours: room used</source>
+        <translation>Farben: genutzter Spielraum</translation>
+    </message>
+    <message>
+        <source>Column of the date</source>
+        <translation>Spalte des Datums</translation>
+    </message>
+    <message>
+        <source>Column of the humidity</source>
+        <translation>Spalte der Feuchte</translation>
+    </message>
+    <message>
+        <source>Column of the temperature</source>
+        <translation>Spalte der Temperatur</translation>
+    </message>
+    <message>
+        <source>Column of the time</source>
+        <translation>Spalte der Uhrzeit</translation>
+    </message>
+    <message>
+        <source>Copy as text</source>
+        <translation>Als Text kopieren</translation>
+    </message>
+    <message>
+        <source>Cup</source>
+        <translation>Wölbung</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Einschnitt</translation>
+    </message>
+    <message>
+        <source>Dates are written</source>
+        <translation>Das Datum steht als</translation>
+    </message>
+    <message>
+        <source>Day and air</source>
+        <translation>Tag und Luft</translation>
+    </message>
+    <message>
+        <source>Day of the year</source>
+        <translation>Tag des Jahres</translation>
+    </message>
+    <message>
+        <source>Day of the year; Page Up and Page Down go by a month</source>
+        <translation>Tag des Jahres; Bild auf und Bild ab gehen um einen Monat</translation>
+    </message>
+    <message>
+        <source>Driest</source>
+        <translation>Trockenste Zeit</translation>
+    </message>
+    <message>
+        <source>Driest and wettest</source>
+        <translation>Trockenste und feuchteste Zeit</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Wuchs</translation>
+    </message>
+    <message>
+        <source>Figure-eights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>Flat within</source>
+        <translation>Eben bis auf</translation>
+    </message>
+    <message>
+        <source>Flatness of a top</source>
+        <translation>Ebenheit einer Platte</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>Gestell</translation>
+    </message>
+    <message>
+        <source>From a file of months or a logger …</source>
+        <translation>Aus Monats- oder Loggerdatei …</translation>
+    </message>
+    <message>
+        <source>Gaps, grooves and joints that use half of their room or more, as listed below</source>
+        <translation>Fugen, Nuten und Verbindungen, die die Hälfte ihres Spielraums oder mehr brauchen, wie unten aufgeführt</translation>
+    </message>
+    <message>
+        <source>General</source>
+        <translation>Allgemein</translation>
+    </message>
+    <message>
+        <source>Grain along</source>
+        <translation>Faser entlang</translation>
+    </message>
+    <message>
+        <source>Hardware placed. Movement anchors are not lifting points</source>
+        <translation>Befestigung gesetzt. Sie ist kein Anschlagpunkt zum Heben</translation>
+    </message>
+    <message>
+        <source>Hardware placed; not everything can be cut: see Not Cut in its properties</source>
+        <translation>Befestigung gesetzt; nicht alles lässt sich schneiden: siehe Not Cut in ihren Eigenschaften</translation>
+    </message>
+    <message>
+        <source>Hardware taken out</source>
+        <translation>Befestigung entfernt</translation>
+    </message>
+    <message>
+        <source>Heart side</source>
+        <translation>Kernseite</translation>
+    </message>
+    <message>
+        <source>Heartside report</source>
+        <translation>Heartside-Bericht</translation>
+    </message>
+    <message>
+        <source>Held by nothing it would leave flat by {mm}</source>
+        <translation>Ohne Halt wiche sie um {mm} von der Ebene ab</translation>
+    </message>
+    <message>
+        <source>Hold the top flat</source>
+        <translation>Platte eben halten</translation>
+    </message>
+    <message>
+        <source>How it lies in the tree</source>
+        <translation>Lage im Stamm</translation>
+    </message>
+    <message>
+        <source>How many fasteners</source>
+        <translation>Anzahl der Befestigungen</translation>
+    </message>
+    <message>
+        <source>How many pieces more than the plan with the fewest, and slots to cut</source>
+        <translation>Wie viele Teile mehr als der Plan mit den wenigsten, und wie viele Langlöcher</translation>
+    </message>
+    <message>
+        <source>How much of its room a part uses</source>
+        <translation>Wie viel von seinem Spielraum ein Teil braucht</translation>
+    </message>
+    <message>
+        <source>How much of its room a part uses before it jams, gapes or splits</source>
+        <translation>Wie viel von seinem Spielraum ein Teil braucht, ehe es klemmt, klafft oder reißt</translation>
+    </message>
+    <message>
+        <source>In the 3D view</source>
+        <translation>In der 3D-Ansicht</translation>
+    </message>
+    <message>
+        <source>In the plane {radial:.3f} % for each 1 % of moisture.</source>
+        <translation>In der Ebene {radial:.3f} % je 1 % Holzfeuchte.</translation>
+    </message>
+    <message>
+        <source>It cannot be worked out before this is said:</source>
+        <translation>Vorher muss noch gesagt werden:</translation>
+    </message>
+    <message>
+        <source>It does not hold the top</source>
+        <translation>Sie hält die Platte nicht</translation>
+    </message>
+    <message>
+        <source>It holds the top flat in every month</source>
+        <translation>Sie hält die Platte in jedem Monat eben</translation>
+    </message>
+    <message>
+        <source>Likely between {low} and {high}; most of that is: {what}</source>
+        <translation>Wahrscheinlich zwischen {low} und {high}; das meiste davon kommt von: {what}</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>Mind</source>
+        <translation>Beachten</translation>
+    </message>
+    <message>
+        <source>Moisture content</source>
+        <translation>Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>Moisture does not move it.</source>
+        <translation>Feuchte bewegt ihn nicht.</translation>
+    </message>
+    <message>
+        <source>Months not logged come from</source>
+        <translation>Fehlende Monate kommen von</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Most that the top may be out of flat in any month</source>
+        <translation>Wie weit die Platte in irgendeinem Monat von der Ebene abweichen darf</translation>
+    </message>
+    <message>
+        <source>Movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>Movement at true size</source>
+        <translation>Bewegung in wahrer Größe</translation>
+    </message>
+    <message>
+        <source>Movement shown {factor:g} times</source>
+        <translation>Bewegung {factor:g}-fach gezeigt</translation>
+    </message>
+    <message>
+        <source>No board is selected</source>
+        <translation>Kein Brett ist ausgewählt</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not said: {facts}</source>
+        <translation>Nicht gesagt: {facts}</translation>
+    </message>
+    <message>
+        <source>Not shown, the host gives no mesh of them: {names}</source>
+        <translation>Nicht gezeigt, da es kein Netz davon gibt: {names}</translation>
+    </message>
+    <message>
+        <source>Nothing found that would break, jam or show.</source>
+        <translation>Nichts gefunden, das bricht, klemmt oder auffällt.</translation>
+    </message>
+    <message>
+        <source>Nothing is selected. Click boards in the view or the tree.</source>
+        <translation>Nichts ist ausgewählt. Bretter in der Ansicht oder im Baum anklicken.</translation>
+    </message>
+    <message>
+        <source>Nothing uses half of its room.</source>
+        <translation>Nichts braucht die Hälfte seines Spielraums.</translation>
+    </message>
+    <message>
+        <source>Numbers where tight</source>
+        <translation>Zahlen, wo es eng ist</translation>
+    </message>
+    <message>
+        <source>Only the piece</source>
+        <translation>Nur das Stück</translation>
+    </message>
+    <message>
+        <source>Out of flat</source>
+        <translation>Uneben um</translation>
+    </message>
+    <message>
+        <source>Outlines</source>
+        <translation>Umrisse</translation>
+    </message>
+    <message>
+        <source>Outlines of the piece on its driest and its wettest day</source>
+        <translation>Umrisse des Stücks am trockensten und am feuchtesten Tag</translation>
+    </message>
+    <message>
+        <source>Pith across</source>
+        <translation>Mark quer</translation>
+    </message>
+    <message>
+        <source>Pith through</source>
+        <translation>Mark in der Dicke</translation>
+    </message>
+    <message>
+        <source>Plain screws</source>
+        <translation>Schrauben ohne Langloch</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Abspielen</translation>
+    </message>
+    <message>
+        <source>Pull / may</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Radial {radial:.3f} %, tangential {tangential:.3f} % for each 1 % of moisture.</source>
+        <translation>Radial {radial:.3f} %, tangential {tangential:.3f} % je 1 % Holzfeuchte.</translation>
+    </message>
+    <message>
+        <source>Rails that may take fasteners; or select them in the view</source>
+        <translation>Zargen, die Befestigungen aufnehmen dürfen; oder in der Ansicht auswählen</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation>Verworfen</translation>
+    </message>
+    <message>
+        <source>Ring angle</source>
+        <translation>Ringwinkel</translation>
+    </message>
+    <message>
+        <source>Rings</source>
+        <translation>Jahrringe</translation>
+    </message>
+    <message>
+        <source>Rings and grain</source>
+        <translation>Jahrringe und Faser</translation>
+    </message>
+    <message>
+        <source>Rings on the ends, an arrow along the grain; dashed where not said but inferred</source>
+        <translation>Jahrringe auf dem Hirnholz, ein Pfeil längs der Faser; gestrichelt, wo nicht gesagt, sondern geschlossen</translation>
+    </message>
+    <message>
+        <source>Search: home, office, a city …</source>
+        <translation>Suche: home, office, eine Stadt …</translation>
+    </message>
+    <message>
+        <source>Search: oak, walnut, Fagus, plywood …</source>
+        <translation>Suche: oak, walnut, Fagus, plywood …</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Schnitt</translation>
+    </message>
+    <message>
+        <source>Show a label at every board after annotating</source>
+        <translation>Nach dem Beschriften an jedem Brett ein Schild zeigen</translation>
+    </message>
+    <message>
+        <source>Show face</source>
+        <translation>Sichtseite</translation>
+    </message>
+    <message>
+        <source>Show the chosen plan in the view</source>
+        <translation>Den gewählten Plan in der Ansicht zeigen</translation>
+    </message>
+    <message>
+        <source>Slots cut in {count} parts</source>
+        <translation>Langlöcher in {count} Teilen geschnitten</translation>
+    </message>
+    <message>
+        <source>Slotted screws</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slotted steel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stays put</source>
+        <translation>Bleibt stehen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stop this work and change nothing (Esc)</source>
+        <translation>Diese Arbeit anhalten und nichts ändern (Esc)</translation>
+    </message>
+    <message>
+        <source>Surface and figure</source>
+        <translation>Oberfläche und Wuchs</translation>
+    </message>
+    <message>
+        <source>Tables</source>
+        <translation>Tabellen</translation>
+    </message>
+    <message>
+        <source>Tag wood</source>
+        <translation>Holz angeben</translation>
+    </message>
+    <message>
+        <source>Tags taken off {count}</source>
+        <translation>Angaben von {count} genommen</translation>
+    </message>
+    <message>
+        <source>Temperatures are in</source>
+        <translation>Temperaturen in</translation>
+    </message>
+    <message>
+        <source>That did not work: {kind}: {text}. Nothing was changed.</source>
+        <translation>Das ging nicht: {kind}: {text}. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The day, its air and the moisture of the wood in a corner of the view</source>
+        <translation>Der Tag, seine Luft und die Holzfeuchte in einer Ecke der Ansicht</translation>
+    </message>
+    <message>
+        <source>The document of this report is closed.</source>
+        <translation>Das Dokument dieses Berichts ist geschlossen.</translation>
+    </message>
+    <message>
+        <source>The hardest pull on one fastener, and what it may be</source>
+        <translation>Der größte Zug an einer Befestigung, und was er sein darf</translation>
+    </message>
+    <message>
+        <source>The hardware in the model is out of date: place it anew.</source>
+        <translation>Die Befestigung im Modell ist veraltet: neu setzen.</translation>
+    </message>
+    <message>
+        <source>The line that stays where it is; all else moves from it</source>
+        <translation>Die Linie, die stehen bleibt; alles andere bewegt sich von ihr weg</translation>
+    </message>
+    <message>
+        <source>The model changed meanwhile: the answer was dropped</source>
+        <translation>Das Modell hat sich inzwischen geändert: Die Antwort wurde verworfen</translation>
+    </message>
+    <message>
+        <source>The model has changed since this was worked out.</source>
+        <translation>Das Modell hat sich seit der Berechnung geändert.</translation>
+    </message>
+    <message>
+        <source>The model has changed since: work it out again.</source>
+        <translation>Das Modell hat sich geändert: neu berechnen.</translation>
+    </message>
+    <message>
+        <source>The most that a table top may be out of flat in any month</source>
+        <translation>Wie weit eine Tischplatte in irgendeinem Monat von der Ebene abweichen darf</translation>
+    </message>
+    <message>
+        <source>The plans are still being worked out: a moment, please.</source>
+        <translation>Die Pläne werden noch berechnet: einen Augenblick, bitte.</translation>
+    </message>
+    <message>
+        <source>The selected parts are of different woods; they stay so.</source>
+        <translation>Die gewählten Teile sind aus verschiedenem Holz; das bleibt so.</translation>
+    </message>
+    <message>
+        <source>The slots are cut, but not all of them:</source>
+        <translation>Die Langlöcher sind geschnitten, aber nicht alle:</translation>
+    </message>
+    <message>
+        <source>The top stays flat by itself; this keeps it in place</source>
+        <translation>Die Platte bleibt von selbst eben; dies hält sie am Ort</translation>
+    </message>
+    <message>
+        <source>The top that is to be held; or click one of its boards</source>
+        <translation>Die Platte, die gehalten werden soll; oder eines ihrer Bretter anklicken</translation>
+    </message>
+    <message>
+        <source>The worst of the year, and when</source>
+        <translation>Das Schlimmste im Jahr, und wann</translation>
+    </message>
+    <message>
+        <source>The year in the model</source>
+        <translation>Das Jahr im Modell</translation>
+    </message>
+    <message>
+        <source>There is no plan to place.</source>
+        <translation>Es gibt keinen Plan zu setzen.</translation>
+    </message>
+    <message>
+        <source>There is no solid in this document that could be shown.</source>
+        <translation>In diesem Dokument ist kein Körper, der gezeigt werden könnte.</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Tick at least one kind of fastener.</source>
+        <translation>Mindestens eine Art von Befestigung ankreuzen.</translation>
+    </message>
+    <message>
+        <source>Tick to say it</source>
+        <translation>Ankreuzen, um es zu sagen</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Top</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
+        <source>Wettest</source>
+        <translation>Feuchteste Zeit</translation>
+    </message>
+    <message>
+        <source>What is close to its limit</source>
+        <translation>Was nah an seiner Grenze ist</translation>
+    </message>
+    <message>
+        <source>What stays put</source>
+        <translation>Was stehen bleibt</translation>
+    </message>
+    <message>
+        <source>What the file leaves open</source>
+        <translation>Was die Datei offenlässt</translation>
+    </message>
+    <message>
+        <source>What the shop has</source>
+        <translation>Was die Werkstatt hat</translation>
+    </message>
+    <message>
+        <source>What would hold it, each tried out</source>
+        <translation>Was sie halten würde, je durchgerechnet</translation>
+    </message>
+    <message>
+        <source>When built</source>
+        <translation>Beim Bau</translation>
+    </message>
+    <message>
+        <source>When fitted</source>
+        <translation>Beim Einpassen</translation>
+    </message>
+    <message>
+        <source>When flattened</source>
+        <translation>Beim Abrichten</translation>
+    </message>
+    <message>
+        <source>When glued</source>
+        <translation>Beim Verleimen</translation>
+    </message>
+    <message>
+        <source>Where the document says nothing else</source>
+        <translation>Wo das Dokument nichts anderes sagt</translation>
+    </message>
+    <message>
+        <source>Where will the piece stand?</source>
+        <translation>Wo wird das Stück stehen?</translation>
+    </message>
+    <message>
+        <source>Width drawn</source>
+        <translation>Breite, gezeichnet</translation>
+    </message>
+    <message>
+        <source>Without it the labels stand in the tree and can be shown one by one</source>
+        <translation>Sonst stehen die Schilder im Baum und lassen sich einzeln zeigen</translation>
+    </message>
+    <message>
+        <source>Wood is driest in {dry} and wettest in {wet}. Basis: {basis}</source>
+        <translation>Am trockensten ist Holz im {dry}, am feuchtesten im {wet}. Grundlage: {basis}</translation>
+    </message>
+    <message>
+        <source>Wood {moisture:.1f} %, on its way to {air:.1f} %</source>
+        <translation>Holz {moisture:.1f} %, auf dem Weg zu {air:.1f} %</translation>
+    </message>
+    <message>
+        <source>Work out again</source>
+        <translation>Neu berechnen</translation>
+    </message>
+    <message>
+        <source>Working the piece out</source>
+        <translation>Das Stück wird berechnet</translation>
+    </message>
+    <message>
+        <source>Working the plans out</source>
+        <translation>Die Pläne werden berechnet</translation>
+    </message>
+    <message>
+        <source>Working the plans out …</source>
+        <translation>Die Pläne werden berechnet …</translation>
+    </message>
+    <message>
+        <source>Year of air</source>
+        <translation>Luft im Jahr</translation>
+    </message>
+    <message>
+        <source>Year: {name}</source>
+        <translation>Jahr: {name}</translation>
+    </message>
+    <message>
+        <source>about {side}</source>
+        <translation>etwa {side}</translation>
+    </message>
+    <message>
+        <source>across the grain</source>
+        <translation>quer zur Faser</translation>
+    </message>
+    <message>
+        <source>all of it: jams, gapes or splits</source>
+        <translation>ganz: klemmt, klafft oder reißt</translation>
+    </message>
+    <message>
+        <source>along the grain</source>
+        <translation>längs der Faser</translation>
+    </message>
+    <message>
+        <source>as the file shows</source>
+        <translation>wie die Datei zeigt</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>boards</source>
+        <translation>Bretter</translation>
+    </message>
+    <message>
+        <source>click boards in the view or the tree</source>
+        <translation>Bretter in der Ansicht oder im Baum anklicken</translation>
+    </message>
+    <message>
+        <source>click boards in the view or the tree, then try again</source>
+        <translation>Bretter in der Ansicht oder im Baum anklicken, dann noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>crown {size}</source>
+        <translation>rund {size}</translation>
+    </message>
+    <message>
+        <source>day, month, year</source>
+        <translation>Tag, Monat, Jahr</translation>
+    </message>
+    <message>
+        <source>depends on what is not said yet</source>
+        <translation>hängt von noch nicht Gesagtem ab</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>nach unten</translation>
+    </message>
+    <message>
+        <source>driest</source>
+        <translation>am trockensten</translation>
+    </message>
+    <message>
+        <source>driest, {day}</source>
+        <translation>am trockensten, {day}</translation>
+    </message>
+    <message>
+        <source>flat-sawn</source>
+        <translation>liegende Ringe</translation>
+    </message>
+    <message>
+        <source>from a half</source>
+        <translation>ab der Hälfte</translation>
+    </message>
+    <message>
+        <source>from a quarter</source>
+        <translation>ab einem Viertel</translation>
+    </message>
+    <message>
+        <source>from three quarters</source>
+        <translation>ab drei Vierteln</translation>
+    </message>
+    <message>
+        <source>hollow {size}</source>
+        <translation>hohl {size}</translation>
+    </message>
+    <message>
+        <source>its wood is not said</source>
+        <translation>sein Holz ist nicht gesagt</translation>
+    </message>
+    <message>
+        <source>month, day, year</source>
+        <translation>Monat, Tag, Jahr</translation>
+    </message>
+    <message>
+        <source>no board is selected</source>
+        <translation>kein Brett ist ausgewählt</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>nothing: all twelve were logged</source>
+        <translation>nirgends: alle zwölf sind da</translation>
+    </message>
+    <message>
+        <source>outer edge of {board}</source>
+        <translation>Außenkante von {board}</translation>
+    </message>
+    <message>
+        <source>quarter-sawn</source>
+        <translation>stehende Ringe</translation>
+    </message>
+    <message>
+        <source>rift-sawn</source>
+        <translation>schräge Ringe</translation>
+    </message>
+    <message>
+        <source>show face</source>
+        <translation>Sichtseite</translation>
+    </message>
+    <message>
+        <source>the middle</source>
+        <translation>die Mitte</translation>
+    </message>
+    <message>
+        <source>to the back</source>
+        <translation>nach hinten</translation>
+    </message>
+    <message>
+        <source>to the front</source>
+        <translation>nach vorn</translation>
+    </message>
+    <message>
+        <source>to the left</source>
+        <translation>nach links</translation>
+    </message>
+    <message>
+        <source>to the right</source>
+        <translation>nach rechts</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>true size</source>
+        <translation>wahre Größe</translation>
+    </message>
+    <message>
+        <source>under a quarter</source>
+        <translation>unter einem Viertel</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>nach oben</translation>
+    </message>
+    <message>
+        <source>wettest</source>
+        <translation>am feuchtesten</translation>
+    </message>
+    <message>
+        <source>wettest, {day}</source>
+        <translation>am feuchtesten, {day}</translation>
+    </message>
+    <message>
+        <source>year, month, day</source>
+        <translation>Jahr, Monat, Tag</translation>
+    </message>
+    <message>
+        <source>{count} of {all} parts are shown without a cup: rings or moisture not said.</source>
+        <translation>{count} von {all} Teilen sind ohne Wölbung gezeigt: Ringe oder Holzfeuchte nicht gesagt.</translation>
+    </message>
+    <message>
+        <source>{count} slots</source>
+        <translation>{count} Langlöcher</translation>
+    </message>
+    <message>
+        <source>{count} tagged</source>
+        <translation>{count} angegeben</translation>
+    </message>
+    <message>
+        <source>{count} woods and materials</source>
+        <translation>{count} Hölzer und Werkstoffe</translation>
+    </message>
+    <message>
+        <source>{name} (usual)</source>
+        <translation>{name} (üblich)</translation>
+    </message>
+    <message>
+        <source>{year}: wood from {low:.1f} % in {dry} to {high:.1f} % in {wet}. Worked out {date}, {time}</source>
+        <translation>{year}: Holz von {low:.1f} % im {dry} bis {high:.1f} % im {wet}. Berechnet {date}, {time}</translation>
+    </message>
+    <message>
+        <source>“Column of …”</source>
+        <translation>„Spalte …“</translation>
+    </message>
+    <message>
+        <source>“Dates are written”</source>
+        <translation>„Das Datum steht als“</translation>
+    </message>
+    <message>
+        <source>“Months not logged come from”</source>
+        <translation>„Fehlende Monate kommen von“</translation>
+    </message>
+    <message>
+        <source>“Temperatures are in”</source>
+        <translation>„Temperaturen in“</translation>
+    </message>
+</context>
+<context>
+    <name>HeartsideCore</name>
+    <message>
+        <source> (also {numbers})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> and {count} alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> and {count} more runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>% of width per 1 % MC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, {crushed:.1f} mm of it crushed in the damp season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. If it slides or rests already, confirm the joint so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. It does not move with {core}: its glue line shears at the edges</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. Only one face of {core} carries it: the panel bows {bow:.1f} mm if nothing holds it flat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. Were all to stay elastic, {kn:.1f} kN ({stress:.1f} MPa) would bear on the joint in {month}; what the wood bears that way is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. Were all to stay elastic, {kn:.1f} kN would bear on it in {month}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. Were all to stay elastic, {kn:.1f} kN would bear on the joint in {month}: {stress:.1f} MPa, where clear wood bears {strength:.1f}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. Were all to stay elastic, {kn:.1f} kN would press in {month}: {stress:.1f} MPa, where clear wood is crushed from {strength:.1f}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; below it {words}, heights drawn {factor} times too large</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air it was made for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air: {name}; {basis}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>April</source>
+        <translation>April</translation>
+    </message>
+    <message>
+        <source>As it is drawn, no humidity keeps every part free: see the maker's sheet before it is built or delivered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>August</source>
+        <translation>August</translation>
+    </message>
+    <message>
+        <source>Between {one} and {other}: from {least} {unit} in {tight} to {most} {unit} in {wide}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checked by, date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Could not be checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cross-section seen on the end of the grain, show face up, with the run of the rings as built{bends}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>December</source>
+        <translation>Dezember</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doors and drawers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {end}. On rail: from the rail's own end, tenon included, toward {edge} or {end}. Travel: + toward {other}; its likely error is included. Screw today: its centre from the slot's end toward {edge}. Aside: from the rail's middle line, + toward {other}. Slots are rounded up, room left is rounded down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every fastener; tick what is done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>February</source>
+        <translation>Februar</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fixed to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Free on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the middle of the top, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap today, becomes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gaps to leave today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>G{line}: {leave}, becomes {least} to {most}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hidden in every picture: {numbers}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hidden in the model, and left out: {names}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holding {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure the figures are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How {name} moves with the seasons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It cannot be worked out before this is said:</source>
+        <translation>Vorher muss noch gesagt werden:</translation>
+    </message>
+    <message>
+        <source>It stays within the wish with nothing holding it down; fasteners only keep it in place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was worked out for air that runs from {low} to {high} % through the year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>January</source>
+        <translation>Januar</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joints that bear most, as elastic upper bounds; after some months {low:.0%} to {high:.0%} of it is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>July</source>
+        <translation>Juli</translation>
+    </message>
+    <message>
+        <source>June</source>
+        <translation>Juni</translation>
+    </message>
+    <message>
+        <source>Keep the air between {low} and {high} % relative humidity. Shorter spells outside do no harm: thick wood takes weeks to follow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Known from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave: rounded up, so that the gap never falls below its least in the tightest season. Below 0 the parts press.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line drawing of {count} parts, {side}; the numbers are those of the table of parts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>MC now, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>March</source>
+        <translation>März</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>Mai</translation>
+    </message>
+    <message>
+        <source>Meter, its species setting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mind</source>
+        <translation>Beachten</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moisture at delivery, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moisture that air brings wood to: Wood Handbook FPL-GTR-190 (2010), equation 4-5 (read). Boards follow it late and less, by their thickness, density and finish.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Movement sheet: {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No door, drawer or panel in grooves was found whose gap changes with the seasons.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No way to hold it that was tried keeps it within the wish. What would help:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing on it moves enough to be noticed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was found that would break, jam or show.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>November</source>
+        <translation>November</translation>
+    </message>
+    <message>
+        <source>Numbers are those of the pictures. G and F name lines of the tables of gaps and findings. ? is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>October</source>
+        <translation>Oktober</translation>
+    </message>
+    <message>
+        <source>Panel in grooves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Panels in grooves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Peg in {end}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan of {name} with {count} fasteners; each number and its distances stand in the table below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Please mind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pull, N</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Room left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round doors and drawers that move</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screw today, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sections and cup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen from above, through the top. Distances in {unit} from the datum: the outer edge at {edge} as it is today, and the end at {end}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>September</source>
+        <translation>September</translation>
+    </message>
+    <message>
+        <source>Shaded: where the width lies two times in three. Dashed: as built. Dotted: today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shop today, °C and % RH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slot along the batten, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solid wood takes up moisture from damp air and gives it off to dry air. Across the grain it grows and shrinks with it all its life; along the grain it hardly changes. Your piece is built to let this happen. This page says what you will see.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken for this top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tenon from the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cause that makes most of the likely error of each part's driest or wettest width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The faces of its solids are not known, so it is not drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gravest first; tick what is done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model is taken as drawn at the sizes the parts had when they were fitted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The one measurement that narrows it most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The piece and its parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The piece {side}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Through the year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To buy or make</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today, driest and wettest: two figures are the ends of what is possible where rings or moisture are not said exactly. Total: from driest to wettest. ±: likely error of the driest or wettest, right two times in three; twice that is nearly certain. Fixed to, free on: other parts by number, as far as shape and tags tell; (?) where it is not known whether a joint is glued.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tongue and tenons for {end}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tongue {thick} {unit} thick and {deep} deep, tenons {long} long. Glue only from {low} to {high} {unit} from the middle of the top. Cut to the top's width today, each end of it stands proud (+) or short (−) by {dry} when driest and {wet} when wettest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ways to hold it; the first is drawn below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is hidden in the pictures before, {side}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it rests on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What rules the error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to keep the room at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What will move, and when</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it will stand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width of {what}, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width through the year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width through the year from January to December: dashed as built, dotted today; shaded where it lies two times in three. It is driest in {dry} and wettest in {wet}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Widths measured at delivery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With its weight on its frame and no fastener it is at worst {flat} {unit} out of flat ({when}); wished is {wish} {unit} in every month.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wood today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wood's temperature at the meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wood, rings, face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worked by, date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worst in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a board differs by, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a breadboard end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a peg {at:.0f} mm from the middle of the top, where it moves {travels:.1f} mm, has {room:.1f} mm of room: the top splits between its pegs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a piece of the face frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a round tenon {diameter:.0f} mm thick gets {play:.1f} mm of play in its hole in the dry season{crushes}: both go oval, each in its own way, and glue bridges no more than {bridged:.2f} mm (common practice, no source)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as built</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>aside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at each edge it stands {least:+.1f} to {most:+.1f} mm from the top through the year (+ proud, - short), if the top is held in the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>away from it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back fixed across</source>
+        <translation>Rückwand quer befestigt</translation>
+    </message>
+    <message>
+        <source>back leaves its rabbet</source>
+        <translation>Rückwand verlässt den Falz</translation>
+    </message>
+    <message>
+        <source>back presses</source>
+        <translation>Rückwand drückt</translation>
+    </message>
+    <message>
+        <source>bark side shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed rail fittings</source>
+        <translation>Bettbeschläge</translation>
+    </message>
+    <message>
+        <source>begin its mortise {inside:.0f} mm inside the face, give it a slope of 1 in 8 to 1 in 10 so that it can be driven further, and drive it again in the dry season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>breadboard glued</source>
+        <translation>Hirnleiste verleimt</translation>
+    </message>
+    <message>
+        <source>breadboard peg binds</source>
+        <translation>Nagel der Hirnleiste klemmt</translation>
+    </message>
+    <message>
+        <source>breadboard proud</source>
+        <translation>Hirnleiste steht vor</translation>
+    </message>
+    <message>
+        <source>breadboard tongue binds</source>
+        <translation>Feder der Hirnleiste klemmt</translation>
+    </message>
+    <message>
+        <source>breaks</source>
+        <translation>bricht</translation>
+    </message>
+    <message>
+        <source>closes, {missing} missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crown or hollow up to {size} in {month}</source>
+        <translation>rund oder hohl bis {size} im {month}</translation>
+    </message>
+    <message>
+        <source>crown up to {size} in {month}</source>
+        <translation>rund bis {size} im {month}</translation>
+    </message>
+    <message>
+        <source>crown {size} in {month}</source>
+        <translation>rund {size} im {month}</translation>
+    </message>
+    <message>
+        <source>cut the mortise {lacks:.1f} mm longer on that side; tenons fit closely at the middle only, and have more room the farther out they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cut the rabbets deeper, or fix it in the middle and cover its edges with a strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cut the strike {more:.1f} mm longer along that line, or fix it with screws in slots; or set lock and strike near the line at which both parts are held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>datum edge: {edge}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not hold it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dovetailed</source>
+        <translation>gezinkt</translation>
+    </message>
+    <message>
+        <source>drawer bottom</source>
+        <translation>Schubladenboden</translation>
+    </message>
+    <message>
+        <source>drawer height jams</source>
+        <translation>Schublade klemmt in der Höhe</translation>
+    </message>
+    <message>
+        <source>drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawn twice</source>
+        <translation>doppelt gezeichnet</translation>
+    </message>
+    <message>
+        <source>driest</source>
+        <translation>am trockensten</translation>
+    </message>
+    <message>
+        <source>edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>elastic upper bounds: parts are neither turned nor bent, and joints do not slip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>face frame across the side</source>
+        <translation>Blendrahmen quer zur Seite</translation>
+    </message>
+    <message>
+        <source>fasteners bear it: there is no area to spread it over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>figured grain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fix it at one fitting and give the other's screws or bolt an upright slot; or set them nearer together, within {width:.0f} mm of the rail's height; tighten them again each season: what carries people must not come loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fix it at one line and let the rest slide, or face the core with veneer of {veneer:.0f} mm at most on both sides; a border of solid wood round a core needs no more than glue{confirm}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fix it at one line, at most {width:.0f} mm wide, and let the rest slide in slots, grooves or on keys; or turn the grain of one to run with the other{confirm}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fix it in the middle {width:.0f} mm of its width and give all other screws slots; or make it of shiplapped boards, each fixed at one line{confirm}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fixed across the grain</source>
+        <translation>quer zur Faser befestigt</translation>
+    </message>
+    <message>
+        <source>fixed at a point</source>
+        <translation>an einem Punkt fest</translation>
+    </message>
+    <message>
+        <source>flat</source>
+        <translation>liegend</translation>
+    </message>
+    <message>
+        <source>flat-sawn</source>
+        <translation>liegende Ringe</translation>
+    </message>
+    <message>
+        <source>for weeks above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for weeks below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>free to move, and nothing presses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gap closes</source>
+        <translation>Fuge schließt sich</translation>
+    </message>
+    <message>
+        <source>gap too wide</source>
+        <translation>Fuge zu weit</translation>
+    </message>
+    <message>
+        <source>gives first: {link}, ultimate ÷ {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>glue it over {width:.0f} mm at one end of the board and hold the rest with screws in slots from inside, or with keys; or let the carcase's grain run along it: upright in the sides, level in top and bottom{confirm}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>glue the front rail, and the runners into it; leave their tenons in the back rail dry, with {room:.1f} mm of room at the shoulders, and the runners dry in the side's grooves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>glue the middle {width:.0f} mm at most; let the rest slide: a tongue in a groove, tenons with room, pegs in slots that get longer toward the edges{confirm}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>glued cross-grain</source>
+        <translation>quer verleimt</translation>
+    </message>
+    <message>
+        <source>glued edge</source>
+        <translation>Leimfuge</translation>
+    </message>
+    <message>
+        <source>glued end grain</source>
+        <translation>Hirnholz verleimt</translation>
+    </message>
+    <message>
+        <source>grain</source>
+        <translation>Faser</translation>
+    </message>
+    <message>
+        <source>grain crossing</source>
+        <translation>Faserkreuzung</translation>
+    </message>
+    <message>
+        <source>grain runs out</source>
+        <translation>Faser läuft aus</translation>
+    </message>
+    <message>
+        <source>grows {grown}, room {room}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heart side shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held for months, wood keeps {low:.0%} to {high:.0%} of such a stress ({source}), and less where its moisture changes meanwhile, for which no figure is to be had</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hinge line drifts</source>
+        <translation>Bandlinie wandert</translation>
+    </message>
+    <message>
+        <source>hinged</source>
+        <translation>mit Band</translation>
+    </message>
+    <message>
+        <source>hold it nearer to the shoulder: a peg some {near:.0f} mm from it, drawn tight; let the shoulder in a little, undercut it, or ease its edge so that the line does not show; fit it dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holds it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holds the pith: will check</source>
+        <translation>enthält das Mark: reißt</translation>
+    </message>
+    <message>
+        <source>hole {number}: {depth:.1f} mm deep in a top of {thick:.1f} mm comes too near to the show face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hollow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hollow up to {size} in {month}</source>
+        <translation>hohl bis {size} im {month}</translation>
+    </message>
+    <message>
+        <source>hollow {size} in {month}</source>
+        <translation>hohl {size} im {month}</translation>
+    </message>
+    <message>
+        <source>housed free</source>
+        <translation>frei in der Nut</translation>
+    </message>
+    <message>
+        <source>if built as drawn, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>if left so today, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inset jams</source>
+        <translation>einschlagendes Teil klemmt</translation>
+    </message>
+    <message>
+        <source>is held fast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is held fast, if both rails are glued in it,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it grows {growth:.1f} mm wider than drawn and its rabbets leave it {room:.1f} mm: it pushes the sides apart, or buckles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it hangs by fittings {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them while what they hook into does not: they bind, or tear out (fittings taken as fixed to what they touch)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it shrinks {shrinkage:.1f} mm: {left:.1f} mm of it are left on its rabbet at each edge, {wanted:.0f} mm are wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its hinges sit {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them while what it hangs on does not: they bind, and the screws tear out or it splits (fittings taken as fixed to what they touch)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its legs stand {apart:.0f} mm apart across the grain of the board above, which moves them {least:+.1f} to {most:+.1f} mm, and its own length does not change: its shoulders open or press, and its tenons work loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its peg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its shape could not be worked out: shown without its cup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its shoulder opens up to {gap:.1f} mm: the other part shrinks over the {held:.0f} mm between the shoulder and {by}, which holds the tenon, and the tenon's length does not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its tongue or tenon moves {travels:.1f} mm in the mortise and has {room:.1f} mm of room there: it splits the end, or the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>jams</source>
+        <translation>klemmt</translation>
+    </message>
+    <message>
+        <source>keep it in the same room as the table, or bring it in some weeks before; finish all its faces as the table's are; ease its edges, so that a step does not show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept in other air ({air}) and laid in as it comes from there, it stands {steps} beyond what it meets (+), or falls short of it (-)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lapped</source>
+        <translation>überblattet</translation>
+    </message>
+    <message>
+        <source>largest ± (part), {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leaf kept elsewhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least, month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave in the mortise today, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave {leave:.1f} mm beside each edge, or make it of shiplapped boards, each fixed at one line; or use plywood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave {today:.1f} mm above it today, which becomes {least:.1f} to {most:.1f} mm; use quarter-sawn wood for sides; never plane a drawer that sticks in the damp season until it has dried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>legs moved apart</source>
+        <translation>Beine auseinandergeschoben</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>let it stand proud by {proud:.1f} mm or more and ease its edges, or stop the tenon inside; do not plane it flush in the dry season; or turn the rings so that the part around it moves less along the tenon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>let its grain run from side to side, so that it moves in depth with the sides; or glue it in the front {width:.0f} mm of its housings only and let it slide behind, short of the back by {room:.1f} mm{confirm}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>let the stretchers run with the board's grain, or house the legs in battens across the board that slide in it; else leave one end dry in a deep socket with {room:.1f} mm of room. What carries people must not work loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lock line drifts</source>
+        <translation>Schlosslinie wandert</translation>
+    </message>
+    <message>
+        <source>longer than the top is wide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>make the tenon drier than it will ever be in use, 5 % or so, and the wood around it in step with the home; wedge it across the hole's grain, or pin it; turn the tenon's rings so that it moves least along the hole's grain. What carries people must not work loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>metal lies along {width:.0f} mm of the board's width, which moves {least:+.1f} to {most:+.1f} mm: taken as fixed at one point. Screwed in round holes at both ends it holds the board fast, which splits or pulls the screws out, and the drawer's line goes with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middle on rail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing facts</source>
+        <translation>fehlende Angaben</translation>
+    </message>
+    <message>
+        <source>mitre opens</source>
+        <translation>Gehrung öffnet sich</translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation>Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>more to say: see the report</source>
+        <translation>noch Angaben nötig: siehe Bericht</translation>
+    </message>
+    <message>
+        <source>most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most, month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moulding across the side</source>
+        <translation>Leiste quer zur Seite</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>nah</translation>
+    </message>
+    <message>
+        <source>no published figure for {links}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no stock screw stays inside the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no: a line opens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not metered; the air of the place brings wood to {mc} % today, boards lag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not said: {facts}</source>
+        <translation>nicht gesagt: {facts}</translation>
+    </message>
+    <message>
+        <source>not said: {word}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing tells where it holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing that was tried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing, and {missing:.1f} mm are missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on rail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one round hole, at the front; all other screws in the slots along the slide, at the middle of their travel. If it is so already, confirm the joint as 'slides' or 'fixed at a point'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opens to {most}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out of flat, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overlap</source>
+        <translation>überschneidet sich</translation>
+    </message>
+    <message>
+        <source>panel leaves its groove</source>
+        <translation>Füllung verlässt die Nut</translation>
+    </message>
+    <message>
+        <source>panel rattles</source>
+        <translation>Füllung klappert</translation>
+    </message>
+    <message>
+        <source>peg today, from its end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>peg, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pegged</source>
+        <translation>vernagelt (Holznagel)</translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pith in board</source>
+        <translation>Mark im Brett</translation>
+    </message>
+    <message>
+        <source>place, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plain hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pull, N</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quarter</source>
+        <translation>stehend</translation>
+    </message>
+    <message>
+        <source>quarter-sawn</source>
+        <translation>stehende Ringe</translation>
+    </message>
+    <message>
+        <source>radial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rests</source>
+        <translation>liegt auf</translation>
+    </message>
+    <message>
+        <source>rift</source>
+        <translation>schräg</translation>
+    </message>
+    <message>
+        <source>rift-sawn</source>
+        <translation>schräge Ringe</translation>
+    </message>
+    <message>
+        <source>rings</source>
+        <translation>Jahrringe</translation>
+    </message>
+    <message>
+        <source>rings?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room beside both edges, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round tenon loosens</source>
+        <translation>Rundzapfen lockert sich</translation>
+    </message>
+    <message>
+        <source>runner across the side</source>
+        <translation>Laufleiste quer zur Seite</translation>
+    </message>
+    <message>
+        <source>say how it is fixed: {moves} of movement across {width}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>screw today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>screw {shank} × {length} mm, {left} {unit} of wood stay above its point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>screwed</source>
+        <translation>geschraubt</translation>
+    </message>
+    <message>
+        <source>shelf across the side</source>
+        <translation>Boden quer zur Seite</translation>
+    </message>
+    <message>
+        <source>shorter than the top is wide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shoulder opens</source>
+        <translation>Brüstung öffnet sich</translation>
+    </message>
+    <message>
+        <source>shows</source>
+        <translation>fällt auf</translation>
+    </message>
+    <message>
+        <source>slide line</source>
+        <translation>Linie des Auszugs</translation>
+    </message>
+    <message>
+        <source>slides</source>
+        <translation>gleitet</translation>
+    </message>
+    <message>
+        <source>slot in the tenon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slot its hole in the tongue {lacks:.1f} mm to either side; only the peg in the middle fits closely</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slot, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>solid across {width} that moves {moves}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>solid on stable core</source>
+        <translation>Massivholz auf stabilem Kern</translation>
+    </message>
+    <message>
+        <source>solid wood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>species</source>
+        <translation>Holzart</translation>
+    </message>
+    <message>
+        <source>still covers?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tangential</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tenoned</source>
+        <translation>gezapft</translation>
+    </message>
+    <message>
+        <source>that is how breadboard ends are: say it to the client; cut them level at the moisture that the home has longest and ease the corners, or make the top of quarter-sawn wood; or hold it flat with battens below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the bolt's line and the strike's go {drift:.1f} mm apart, and there is room for {room:.1f} mm: the lock no longer shuts (taken as drawn in line, and each as fixed to what it touches)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the end of its tenon, {drawn:+.1f} mm from the far face as drawn, stands {least:+.1f} to {most:+.1f} mm from it through the year (+ proud, - sunk in), since the {depth:.0f} mm of wood around it move and its own length does not; wedged at that end, the shoulder opens by as much instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the joint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the middle of its glued length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the moisture when it was made flat is not said: shown without its cup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the side {how} at two rails {apart:.0f} mm apart that the runner keeps apart, and moves {least:+.1f} to {most:+.1f} mm between them: it splits, or pushes the joints of the frame open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the two solids are drawn in the same place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the {depth:.0f} mm of wood that it draws tight shrink, and leave it {slack:.1f} mm of slack: the joint works loose until it is driven home again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is nothing to place: the plan has no fastener</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>through tenon</source>
+        <translation>durchgehender Zapfen</translation>
+    </message>
+    <message>
+        <source>tight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to fill in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>tongue in its groove, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tongue, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too many parts to work it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>top not flat</source>
+        <translation>Platte nicht eben</translation>
+    </message>
+    <message>
+        <source>total</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>toward the datum edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trapped bottom or back</source>
+        <translation>eingesperrter Boden oder Rücken</translation>
+    </message>
+    <message>
+        <source>trapped panel</source>
+        <translation>eingesperrte Füllung</translation>
+    </message>
+    <message>
+        <source>travel since fitted, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn the grain along the line of the hinges, or frame the panel; or screw one hinge fast and the other in slots along that line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two fixed lines</source>
+        <translation>zwei feste Linien</translation>
+    </message>
+    <message>
+        <source>unequal finish</source>
+        <translation>ungleiche Oberfläche</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>web frame across the side</source>
+        <translation>Zwischenrahmen quer zur Seite</translation>
+    </message>
+    <message>
+        <source>wedge loosens</source>
+        <translation>Keil lockert sich</translation>
+    </message>
+    <message>
+        <source>wettest</source>
+        <translation>am feuchtesten</translation>
+    </message>
+    <message>
+        <source>where its rings lie is not said: shown without its cup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wide free board</source>
+        <translation>breites freies Brett</translation>
+    </message>
+    <message>
+        <source>wide tenon</source>
+        <translation>breiter Zapfen</translation>
+    </message>
+    <message>
+        <source>width across the grain, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>width today {size}</source>
+        <translation>Breite heute {size}</translation>
+    </message>
+    <message>
+        <source>wood?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worst</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{bar} is {breadth:.0f} mm broad: a slot {length:.1f} mm long with room for its washer leaves {left:.1f} mm beside it, so it is not cut; slot a cleat or a block screwed to its face instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{cover} left in the groove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{edge} (far edge)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{end} is drawn with its tongue or tenons already: pegs and mortises are left as they are drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{end}: a top of {thick:.0f} mm leaves no room for a peg that stays below the show face; no peg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{head}. Datum edge: {edge}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{head}: never glued. Places + toward {other}; the screw today from the slot's end toward {edge}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with it: of the {drawn:.1f} mm above it are left {left}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{kind} (one point)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{least:+.1f} to {most:+.1f} mm at each edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{least:+.2f} to {most:+.2f} mm on each face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{least} to {most}</source>
+        <translation>{least} bis {most}</translation>
+    </message>
+    <message>
+        <source>{left:.1f} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{left} of {drawn} left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{line}, if it is solid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{mc} % by meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{mm} {unit} {way} at each edge in the {when} time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} · {date} · made with Heartside; figures are estimates for movement only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}, {count} boards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: narrowest in {dry}, widest in {wet}; about {total} {unit} between the two.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {count} boards edge to edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {least} to {most} % RH; brings wood to {dry} % in {driest} and {wet} % in {wettest}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{parts}: {kn:.1f} kN in {month}, {way} with {stress:.1f} MPa (clear wood bears {strength:.1f})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{part}, a {kind}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{pull} of {allowed}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{rail}, {breadth:.0f} × {height:.0f} mm, is too small for the groove of a {kind}, {deep:.0f} mm deep: not cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sign} stands for letters that no typeface on this computer has; the sheet as .html has them all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}. Heights × {factor}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}; its cup is not known: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}; rings drawn by their angle alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{when}, {month}: between {low} and {high} {unit} (+ crown, − hollow)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{when}, {month}: flat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{where}: no stock screw stays inside the top of {thick:.1f} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{word} inferred: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>± once it is known, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Annotate</name>
+    <message>
+        <source>Annotate the model</source>
+        <translation>Modell beschriften</translation>
+    </message>
+    <message>
+        <source>Work the piece out and put a label at every board</source>
+        <translation>Das Stück berechnen und an jedes Brett ein Schild setzen</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_CutSlots</name>
+    <message>
+        <source>Cut the slots</source>
+        <translation>Langlöcher schneiden</translation>
+    </message>
+    <message>
+        <source>Cut the slots, holes and mortises of the placed hardware; each part becomes the base of an ordinary cut</source>
+        <translation>Langlöcher, Löcher und Zapfenlöcher der gesetzten Befestigung schneiden; jedes Teil wird Basis eines gewöhnlichen Schnitts</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Hold</name>
+    <message>
+        <source>Compare ways to fasten a top to its frame, and place one of them in the model</source>
+        <translation>Wege vergleichen, eine Platte auf ihrem Gestell zu befestigen, und einen davon ins Modell setzen</translation>
+    </message>
+    <message>
+        <source>Hold the top flat …</source>
+        <translation>Platte eben halten …</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Remove</name>
+    <message>
+        <source>Remove the answer</source>
+        <translation>Antwort entfernen</translation>
+    </message>
+    <message>
+        <source>Take labels and results out again; tags and the year stay, the model is as it was</source>
+        <translation>Schilder und Ergebnisse wieder entfernen; Angaben und Jahr bleiben, das Modell ist wie zuvor</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Report</name>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Work the piece out and show every board and finding; nothing is changed</source>
+        <translation>Das Stück berechnen und jedes Brett und jeden Befund zeigen; nichts wird geändert</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_SeeYear</name>
+    <message>
+        <source>Run the piece through the year in the view, and see what jams, gapes or splits; nothing is changed</source>
+        <translation>Das Stück in der Ansicht durchs Jahr laufen lassen und sehen, was klemmt, klafft oder reißt; nichts wird geändert</translation>
+    </message>
+    <message>
+        <source>See the year …</source>
+        <translation>Das Jahr ansehen …</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Tag</name>
+    <message>
+        <source>Say what the selected boards are made of: species, grain, heart side, moisture when built</source>
+        <translation>Angeben, woraus die gewählten Bretter sind: Holzart, Faser, Kernseite, Holzfeuchte beim Bau</translation>
+    </message>
+    <message>
+        <source>Tag wood …</source>
+        <translation>Holz angeben …</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_TakeHardware</name>
+    <message>
+        <source>Take fasteners and the slots that were cut for them out; the model is as it was</source>
+        <translation>Befestigungen und die dafür geschnittenen Langlöcher entfernen; das Modell ist wie zuvor</translation>
+    </message>
+    <message>
+        <source>Take hardware out</source>
+        <translation>Befestigung entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Untag</name>
+    <message>
+        <source>Take everything said of their wood off the selected boards</source>
+        <translation>Alle Holzangaben von den gewählten Brettern nehmen</translation>
+    </message>
+    <message>
+        <source>Take tags off</source>
+        <translation>Angaben wegnehmen</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Year</name>
+    <message>
+        <source>Choose the air that the piece will live in, month by month</source>
+        <translation>Die Luft wählen, in der das Stück stehen wird, Monat für Monat</translation>
+    </message>
+    <message>
+        <source>Year of air …</source>
+        <translation>Luft im Jahr …</translation>
+    </message>
+</context>
+</TS>
