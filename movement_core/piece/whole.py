@@ -6,7 +6,7 @@ Built once for a solved piece and the faces of its solids; every check reads it.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 from movement_core.piece.captive_room import CaptiveRoom, captive_rooms
@@ -25,6 +25,7 @@ from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.piece.restrained import Restrained, restrained
 from movement_core.piece.solve import SolvedPart, SolvedPiece
 from movement_core.piece.tops import FoundTop, find_tops
+from movement_core.wording import say
 
 NOTHING = Touching((), (), ())
 MOST_CARRIED = (
@@ -160,7 +161,19 @@ def whole_piece(
     positions = None
     if 2 <= len(parts) <= MOST_CARRIED:
         positions = carried_positions(parts, joints, ground=largest(parts))
+    elif len(parts) > MOST_CARRIED:
+        touching = replace(touching, notes=(*touching.notes, _not_carried(len(parts))))
     return WholePiece(solved, parts, touching, joints, movements, captives, loose, positions)
+
+
+def _not_carried(count: int) -> str:
+    return say(
+        "where the parts carry each other was not worked out for {count} parts (up to {most} it is): gaps count "
+        "from the middle of each part, and parts held at two lines and the lines of hinges and locks are not "
+        "looked for",
+        count=count,
+        most=MOST_CARRIED,
+    )
 
 
 def largest(parts: Sequence[SolvedPart]) -> int:

@@ -16,14 +16,15 @@ STILL_MM = 0.05  # gaps that change by less over the year are not told
 
 
 def between_entry(whole: WholePiece | None) -> dict[str, Any]:
-    """Joints of parts that touch, every crossing with its verdict and reason, every gap that moves."""
+    """Joints of parts that touch, every crossing with its verdict and reason, every gap that moves, and notes on all."""
     if whole is None:
-        return {"joints": [], "crossings": [], "gaps": [], "force_caveats": []}
+        return {"joints": [], "crossings": [], "gaps": [], "force_caveats": [], "between_notes": []}
     touching = [joint for joint in whole.joints if joint.kind != NEAR]
     return {
         "joints": [_joint_entry(whole, joint) for joint in touching],
         "crossings": [_crossing_entry(whole, crossing) for crossing in whole.crossings],
         "gaps": [_gap_entry(whole, year) for year in whole.gaps if _moves(year)],
+        "between_notes": list(whole.touching.notes),
         "force_caveats": [] if whole.forces is None else list(whole.forces.caveats),
     }
 

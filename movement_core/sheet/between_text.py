@@ -24,7 +24,7 @@ HEADING = ("leave today", "becomes", "as drawn", "is then", "between")
 
 def between_lines(entry: Mapping[str, Any]) -> list[str]:
     """Lines without indent; none where nothing was found between the parts."""
-    lines = []
+    lines: list[str] = list(entry.get("between_notes", []))
     crossings: Sequence[Mapping[str, Any]] = entry.get("crossings", [])
     if crossings:
         verdicts = Counter(crossing["verdict"] for crossing in crossings)

@@ -11,6 +11,8 @@ from movement_core.piece.contact import joints as kinds
 from movement_core.piece.limits import limit, limits
 from movement_core.piece.solve import solve_piece
 from movement_core.piece.whole import whole_piece
+from movement_core.sheet.between import between_entry
+from movement_core.sheet.between_text import between_lines
 from movement_core.sources import PROVENANCES
 from tests.core.contact_solids import STILL, blocks, piece_of, prism
 from tests.core.whole_pieces import DAY, HOME, OAK, TURNED, found, only, whole
@@ -399,3 +401,13 @@ def test_a_board_with_two_fixed_lines():
 def test_a_board_with_one_fixed_line(second):
     pairs, said = on_two_bars(second)
     assert not found(pairs, "two-fixed-lines", confirmed=said)
+
+
+def test_a_piece_too_large_to_be_carried_says_so(monkeypatch):
+    """Too large is what is set to be: two parts here."""
+    assert between_entry(whole(side_with(OUTSIDE)))["between_notes"] == []
+    monkeypatch.setattr("movement_core.piece.whole.MOST_CARRIED", 1)
+    large = whole(side_with(OUTSIDE))
+    assert large.positions is None
+    (note,) = between_entry(large)["between_notes"]
+    assert "2 parts" in note and note in between_lines(between_entry(large))
