@@ -16,7 +16,7 @@ STILL_MM = 0.05  # gaps that change by less over the year are not told
 
 
 def between_entry(whole: WholePiece | None) -> dict[str, Any]:
-    """Joints of parts that touch, every crossing with its verdict and reason, every gap that moves, and notes on all."""
+    """Joints of parts that touch, every crossing with its verdict and reason, every gap that moves, and notes."""
     if whole is None:
         return {"joints": [], "crossings": [], "gaps": [], "force_caveats": [], "between_notes": []}
     touching = [joint for joint in whole.joints if joint.kind != NEAR]
