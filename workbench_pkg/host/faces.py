@@ -15,7 +15,7 @@ import numpy as np
 import Part
 from numpy.typing import NDArray
 
-from movement_core.piece.contact.bodies import Body, CurvedFace, Cylinder, PlanarFace
+from movement_core.piece.contact.bodies import Body, CurvedFace, Cylinder, Placed, PlanarFace
 from workbench_pkg.host.leaf import Leaf, moved
 from workbench_pkg.host.own import OwnSolid
 from workbench_pkg.host.shapes import affine
@@ -103,7 +103,7 @@ def _body(leaf: Leaf, own: _OwnFaces) -> Body:
         corners = triangles @ linear.T + offset
         known = None if scaled or cylinder is None else _carried(cylinder, linear, offset)
         curved.append(CurvedFace(corners[:, ::-1] if mirrored else corners, known))
-    return Body(leaf.key, leaf.name, tuple(planar), tuple(curved))
+    return Body(leaf.key, leaf.name, tuple(planar), tuple(curved), Placed(own, linear, offset))
 
 
 def _carried(one: Cylinder, linear: Floats, offset: Floats) -> Cylinder:

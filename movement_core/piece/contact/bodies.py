@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Hashable, Iterable
 from dataclasses import dataclass
 
 import numpy as np
@@ -63,13 +63,30 @@ CHORD_MM = 0.02  # how far the chords of round outlines and of meshes may lie of
 
 
 @dataclass(frozen=True, eq=False)
+class Placed:
+    """How a solid that may stand in the piece many times was brought to its place: x = linear · own + offset.
+
+    ``solid`` is the same for all places of one solid and for no other; ``linear`` (3, 3), ``offset`` (3,) mm.
+    """
+
+    solid: Hashable
+    linear: Floats
+    offset: Floats
+
+
+@dataclass(frozen=True, eq=False)
 class Body:
-    """All faces of one solid; ``key`` and ``name`` are those of the part it is."""
+    """All faces of one solid; ``key`` and ``name`` are those of the part it is.
+
+    ``placed``: where it is known, which solid it is and where it stands; then what lies between it and another is
+    worked out once for all pairs that stand alike.
+    """
 
     key: str
     name: str
     planar: tuple[PlanarFace, ...]
     curved: tuple[CurvedFace, ...] = ()
+    placed: Placed | None = None
 
     @property
     def points(self) -> Floats:

@@ -6,11 +6,14 @@ the second above it. What lies nearer hides what lies behind, so a space filled 
 
 from __future__ import annotations
 
+import itertools
 from collections import defaultdict
-from dataclasses import dataclass
+from collections.abc import Callable, Hashable
+from dataclasses import dataclass, replace
 
 import numpy as np
 
+from movement_core.piece.contact.alike import Alike
 from movement_core.piece.contact.found import CONTACT_MM, FLAT, Contact, Gap
 from movement_core.piece.contact.pairs import FacePairs
 from movement_core.piece.contact.polygons import (
@@ -30,7 +33,10 @@ LEAST_GAP_WIDTH_MM = 0.5  # strips of gap narrower than this are edges passing e
 
 @dataclass(frozen=True, eq=False)
 class Region:
-    """Where two faces look at each other, in the frame of the first: height = h0 + slope · point, mm."""
+    """Where two faces look at each other, in the frame of the first: height = h0 + slope · point, mm.
+
+    Regions of one ``template`` are the same but for their place.
+    """
 
     first: int
     second: int
@@ -39,6 +45,7 @@ class Region:
     slope: Floats
     least: float
     most: float
+    template: Hashable = None
 
     @property
     def touches(self) -> bool:
@@ -50,11 +57,18 @@ class Region:
 
 def flat_contacts_and_gaps(scene: Scene, pairs: FacePairs, reach: float) -> tuple[list[Contact], list[Gap]]:
     """Contacts and gaps between flat faces."""
-    regions = [
-        region
-        for a, b in zip(pairs.first.tolist(), pairs.second.tolist())
-        if (region := _region(scene, a, b, reach)) is not None
-    ]
+    faces, alike = scene.faces, Alike(scene.bodies)
+    kinds = alike.kinds(faces.body[pairs.first], faces.body[pairs.second])
+    known: dict[Hashable, Region | None] = {}
+    regions = []
+    for a, b, kind in zip(pairs.first.tolist(), pairs.second.tolist(), kinds):
+        template = (a, b) if kind is None else (kind, int(faces.number[a]), int(faces.number[b]))
+        if template not in known:
+            found = _region(scene, a, b, reach)
+            known[template] = None if found is None else replace(found, template=template)
+        region = known[template]
+        if region is not None:
+            regions.append(replace(region, first=a, second=b))
     regions = _unhidden(scene, regions)
     contacts = [_contact(scene, region) for region in regions if region.touches]
     return contacts, [_gap(scene, region) for region in regions if not region.touches]
@@ -99,22 +113,44 @@ def _unhidden(scene: Scene, regions: list[Region]) -> list[Region]:
         at_face[region.first].append(region)
         at_face[region.second].append(region)
     result = []
+    known: dict[Hashable, Region | None] = {}
     for region in regions:
-        edges = region.edges
-        if not region.touches:
-            for face in (region.first, region.second):
-                for nearer in at_face[face]:
-                    if nearer is region or nearer.most > region.least + CONTACT_MM:
-                        break
-                    edges = without(edges, _seen(scene, nearer, region.first))
-            if edges is not region.edges:
-                if mean_width(edges) < LEAST_GAP_WIDTH_MM:
-                    continue
-                heights = region.height(edges.reshape(-1, 2))
-                least, most = float(heights.min()), float(heights.max())
-                region = Region(region.first, region.second, edges, region.h0, region.slope, least, most)
-        result.append(region)
+        if region.touches:
+            result.append(region)
+            continue
+        hiding = [
+            (face, nearer)
+            for face in (region.first, region.second)
+            for nearer in itertools.takewhile(_nearer_than(region), at_face[face])
+        ]
+        # What hides a region shares a face with it, so how they stand to each other is in their templates.
+        key = (
+            region.template,
+            *((face == region.first, nearer.first == face, nearer.template) for face, nearer in hiding),
+        )
+        if key not in known:
+            known[key] = _less(scene, region, [nearer for _, nearer in hiding])
+        left = known[key]
+        if left is not None:
+            result.append(replace(left, first=region.first, second=region.second))
     return result
+
+
+def _nearer_than(region: Region) -> Callable[[Region], bool]:
+    return lambda other: other is not region and other.most <= region.least + CONTACT_MM
+
+
+def _less(scene: Scene, region: Region, hiding: list[Region]) -> Region | None:
+    """A region less what nearer ones hide; None where no more than a strip is left."""
+    edges = region.edges
+    for nearer in hiding:
+        edges = without(edges, _seen(scene, nearer, region.first))
+    if edges is region.edges:
+        return region
+    if mean_width(edges) < LEAST_GAP_WIDTH_MM:
+        return None
+    heights = region.height(edges.reshape(-1, 2))
+    return replace(region, edges=edges, least=float(heights.min()), most=float(heights.max()))
 
 
 def _seen(scene: Scene, region: Region, plane: int) -> Floats:

@@ -7,12 +7,13 @@ the section has in common with the face is the part inside. The volume follows f
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Hashable, Iterator
 from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
 
+from movement_core.piece.contact.alike import Alike
 from movement_core.piece.contact.bodies import CHORD_MM, CurvedFace
 from movement_core.piece.contact.found import CONTACT_MM, Overlap
 from movement_core.piece.contact.pairs import chunks, ranges
@@ -31,13 +32,29 @@ ROUND_OFF_MM = 4 * CHORD_MM  # a peg in a hole of its size overlaps it by the ch
 def overlaps(scene: Scene, first: Ints, second: Ints, kernel: Kernel | None = None) -> list[Overlap]:
     """Every pair of near bodies that share more than a touch; volumes of curved ones from a kernel if given."""
     found = []
-    for one, other in zip(*_not_apart(scene, first, second)):
-        overlap = overlap_of(scene, int(one), int(other))
-        if overlap is not None and not overlap.exact and kernel is not None:
-            overlap = _asked(overlap, kernel)
+    alike = Alike(scene.bodies)
+    known: dict[Hashable, tuple[int, Overlap | None]] = {}  # kind of pair → a first body, and what it shares
+    first, second = _not_apart(scene, first, second)
+    for one, other, kind in zip(first.tolist(), second.tolist(), alike.kinds(first, second)):
+        if kind in known:
+            met, overlap = known[kind]
+            if overlap is not None:
+                overlap = _carried(overlap, one, other, *alike.motion(met, one))
+        else:
+            overlap = overlap_of(scene, one, other)
+            if overlap is not None and not overlap.exact and kernel is not None:
+                overlap = _asked(overlap, kernel)
+            if kind is not None:
+                known[kind] = one, overlap
         if overlap is not None:
             found.append(overlap)
     return found
+
+
+def _carried(overlap: Overlap, first: int, second: int, turn: Floats, shift: Floats) -> Overlap:
+    """The same overlap between two other bodies that stand alike."""
+    centre, direction = turn @ overlap.centre + shift, turn @ overlap.direction
+    return replace(overlap, first=first, second=second, centre=centre, direction=direction)
 
 
 def _asked(overlap: Overlap, kernel: Kernel) -> Overlap | None:
