@@ -7,7 +7,7 @@ import re
 from collections.abc import Sequence
 
 from workbench_pkg.batch.commands import COMMANDS
-from workbench_pkg.batch.parsing import Parser
+from workbench_pkg.batch.parsing import Parser, TypingError
 from workbench_pkg.batch.shared_words import shared_words
 from workbench_pkg.setup import project_root
 
@@ -18,6 +18,9 @@ def parse(arguments: Sequence[str]) -> argparse.Namespace:
     Options may stand between the files; after "--" there are only files.
     """
     parser, commands = _parsers()
+    for word in arguments:
+        if word.startswith("--") and word.endswith("=--"):  # which argparse takes for no value at all
+            raise TypingError(parser.format_usage(), f"argument {word[:-3]}: expected one argument")
     if arguments and arguments[0] in commands and "--" not in arguments:
         return commands[arguments[0]].parse_intermixed_args(list(arguments[1:]))
     return parser.parse_args(arguments)

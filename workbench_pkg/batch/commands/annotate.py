@@ -17,7 +17,9 @@ def add_words(commands: Any, shared: Shared) -> None:
         parents=[shared.common, shared.air, shared.day, shared.settings],
         help="write the answer into a copy",
     )
-    annotate.add_argument("file", type=Path, metavar="FILE")
+    annotate.add_argument(
+        "file", type=Path, metavar="FILE", help="FCStd, STEP or BREP; it is never written to"
+    )
     annotate.add_argument("--output", type=Path, required=True, metavar="NEW", help="the FCStd file to write")
     annotate.add_argument("--force", action="store_true", help="replace NEW if it exists")
     annotate.set_defaults(command="annotate", carry_out=carry_out)

@@ -16,7 +16,9 @@ def add_words(commands: Any, shared: Shared) -> None:
         parents=[shared.common, shared.air, shared.day, shared.settings],
         help="price every way to lay the boards of a glued panel",
     )
-    arrange.add_argument("file", type=Path, metavar="FILE")
+    arrange.add_argument(
+        "file", type=Path, metavar="FILE", help="FCStd, STEP or BREP; it is never written to"
+    )
     arrange.add_argument(
         "--board", default="", metavar="NAME", help="only the panel that this board belongs to"
     )

@@ -23,7 +23,8 @@ def add_words(commands: Any, shared: Shared) -> None:
         parents=[shared.common, shared.air, shared.day],
         help="build, check and annotate the demo models",
     )
-    demo.add_argument("--output", type=Path, default=Path("heartside-demo"), metavar="DIR")
+    demo.add_argument("--output", type=Path, default=Path("heartside-demo"), metavar="DIR",
+                      help="the folder to write to (default heartside-demo)")  # fmt: skip
     demo.add_argument("--force", action="store_true", help="replace files of these names in DIR")
     demo.set_defaults(command="demo", carry_out=carry_out)
 

@@ -17,7 +17,7 @@ def add_words(commands: Any, shared: Shared) -> None:
         parents=[shared.common, shared.air, shared.day, shared.settings],
         help="plan the fasteners that keep a top flat and let it move",
     )
-    hold.add_argument("file", type=Path, metavar="FILE")
+    hold.add_argument("file", type=Path, metavar="FILE", help="FCStd, STEP or BREP; it is never written to")
     hold.add_argument("--top", default="", metavar="NAME", help="only the top that this board belongs to")
     hold.add_argument(
         "--flatness", type=values.flatness, default=None, metavar="MM",

@@ -17,7 +17,9 @@ def add_words(commands: Any, shared: Shared) -> None:
         help="is this stock ready for that home, and how long till it is",
     )
     stock.add_argument("wood", metavar="WOOD", nargs="+", help="its species")
-    stock.add_argument("--thickness", type=values.millimetres, required=True, metavar="MM")
+    stock.add_argument(
+        "--thickness", type=values.millimetres, required=True, metavar="MM", help="thickness of the boards"
+    )
     stock.add_argument(
         "--reading", type=values.reading, action="append", required=True, metavar="PERCENT",
         help="what the meter shows, of the core; give it once a board or place",
@@ -25,7 +27,7 @@ def add_words(commands: Any, shared: Shared) -> None:
     stock.add_argument(
         "--skin", type=values.reading, default=None, metavar="PERCENT", help="reading at the surface"
     )
-    stock.add_argument("--meter", choices=("pin", "pad"), default="pin")
+    stock.add_argument("--meter", choices=("pin", "pad"), default="pin", help="kind of meter (default pin)")
     stock.add_argument(
         "--wood-temperature", type=float, default=None, metavar="C", help="a cold board reads low"
     )
