@@ -26,6 +26,7 @@ JOBS = {
     "arrange": "arrange",
     "demo": "demo",
     "hold": "hold",
+    "sheet": "sheet",
     "stock": "stock",
     "woods": "listing",
     "years": "listing",

@@ -41,7 +41,12 @@ def clashes(picture: Picture, slack_mm: float = 0.1) -> list[tuple[str, str]]:
     found = []
     frame = (0.0, 0.0, picture.width_mm, picture.height_mm)
     for i, (words, box) in enumerate(boxes):
-        if box[0] < frame[0] - 0.05 or box[1] < frame[1] - 0.05 or box[2] > frame[2] + 0.05 or box[3] > frame[3] + 0.05:
+        if (
+            box[0] < frame[0] - 0.05
+            or box[1] < frame[1] - 0.05
+            or box[2] > frame[2] + 0.05
+            or box[3] > frame[3] + 0.05
+        ):
             found.append((words, ""))
         found += [(words, other) for other, theirs in boxes[i + 1 :] if overlap(box, theirs, slack_mm)]
     return found

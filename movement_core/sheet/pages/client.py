@@ -48,14 +48,16 @@ def client_blocks(material: Material, wish: SheetWish, lengths: Lengths) -> list
         Paragraph(
             tell(
                 "Solid wood takes up moisture from damp air and gives it off to dry air. Across the grain it grows and "
-                "shrinks with it all its life; along the grain it hardly changes. Your piece is built to let this happen. "
-                "This page says what you will see."
+                "shrinks with it all its life; along the grain it hardly changes. Your piece is built to let this "
+                "happen. This page says what you will see."
             )
         ),
         Heading(say("What will move, and when")),
     ]
     moves = [*_movers(material, lengths), *_bars(material, lengths)]
-    blocks.append(Listing(tuple(moves)) if moves else Paragraph(tell("Nothing on it moves enough to be noticed.")))
+    blocks.append(
+        Listing(tuple(moves)) if moves else Paragraph(tell("Nothing on it moves enough to be noticed."))
+    )
     gaps = _gaps(material, lengths)
     if gaps:
         blocks += [Heading(say("Doors and drawers")), Listing(tuple(gaps))]
@@ -68,11 +70,11 @@ def client_blocks(material: Material, wish: SheetWish, lengths: Lengths) -> list
 
 
 MIND = (
-    "Keep it away from radiators, stoves, damp outer walls and the sun; do not leave heavy or wet cloths on it for long.",
+    "Keep it away from radiators, stoves, damp outer walls and the sun; leave no wet cloths on it.",
     "Do not plane or sand a door or drawer that sticks in the damp season: it comes free as the air dries.",
     "Do not screw, glue or wedge anything that was left free to move, and do not fill the gaps.",
     "Lift a table by its frame, not by its top. Keep anti-tip straps and wall fixings as they were fitted.",
-    "The figures are estimates from averages: a board differs from its species by some 15 %, and no year is like another.",
+    "The figures are estimates from averages: a board differs from its species by some 15 %, and years differ.",
 )
 
 
@@ -84,11 +86,19 @@ def _movers(material: Material, lengths: Lengths) -> list[Text]:
         found.append((data["panels"][place]["total_mm"], ("panels", place), panel, panel["name"]))
     alike: set[tuple[Any, ...]] = set()
     for place, part in enumerate(data["report"]["parts"]):
-        key = (part["species"], part["width_mm"], part["driest_mm"], part["wettest_mm"], part["name"].rstrip(" 0123456789"))
+        key = (
+            part["species"],
+            part["width_mm"],
+            part["driest_mm"],
+            part["wettest_mm"],
+            part["name"].rstrip(" 0123456789"),
+        )
         if part["name"] not in in_panels and key not in alike:
             alike.add(key)
             found.append((data["parts"][place]["total_mm"], ("parts", place), part, part["name"]))
-    lively = sorted((one for one in found if one[0] is not None and one[0] >= LEAST_MM), key=lambda one: -one[0])
+    lively = sorted(
+        (one for one in found if one[0] is not None and one[0] >= LEAST_MM), key=lambda one: -one[0]
+    )
     return [_mover(lengths, *one) for one in lively[:MOST]]
 
 
@@ -112,7 +122,9 @@ def _bars(material: Material, lengths: Lengths) -> list[Text]:
             for when in ("driest", "wettest"):
                 value = recipe[f"proud_{when}_mm"]
                 figure = _size(lengths, value, (*at, f"proud_{when}_mm"))
-                way = say("longer than the top is wide") if value >= 0 else say("shorter than the top is wide")
+                way = (
+                    say("longer than the top is wide") if value >= 0 else say("shorter than the top is wide")
+                )
                 ends.append(
                     tell("{mm} {unit} {way} at each edge in the {when} time", mm=figure, unit=lengths.unit, way=way,
                          when=say("driest" if when == "driest" else "dampest"))
@@ -130,7 +142,8 @@ def _size(lengths: Lengths, value: float, at: Pointer) -> Figure:
 def _gaps(material: Material, lengths: Lengths) -> list[Text]:
     report = material.data["report"]
     places = sorted(
-        material.data["gaps"], key=lambda i: report["gaps"][i]["becomes_least_mm"] - report["gaps"][i]["becomes_most_mm"]
+        material.data["gaps"],
+        key=lambda i: report["gaps"][i]["becomes_least_mm"] - report["gaps"][i]["becomes_most_mm"],
     )
     told = []
     for place in places[:MOST]:
@@ -157,8 +170,8 @@ def _room(material: Material) -> list[Block]:
         )
         return [heading, Paragraph(told, CAUTION)]
     band = tell(
-        "Keep the air between {low} and {high} % relative humidity. Shorter spells outside do no harm: thick wood takes "
-        "weeks to follow.",
+        "Keep the air between {low} and {high} % relative humidity. Shorter spells outside do no harm: thick wood "
+        "takes weeks to follow.",
         low=percent(room["rh_least_percent"], ("room", "rh_least_percent"), 0),
         high=percent(room["rh_most_percent"], ("room", "rh_most_percent"), 0),
     )
@@ -176,5 +189,7 @@ def _limits(material: Material) -> list[Block]:
         figure = percent(one["rh_percent"], ("room", "limits", place, "rh_percent"), 0)
         names = say(" and ").join(isolated(name) for name in one["parts"])
         way = say("for weeks above") if one["end"] == "most" else say("for weeks below")
-        told.append(tell("{way} {rh} %: {names} {what}.", way=way, rh=figure, names=names, what=say(one["what"])))
+        told.append(
+            tell("{way} {rh} %: {names} {what}.", way=way, rh=figure, names=names, what=say(one["what"]))
+        )
     return [Listing(tuple(Text(t.words[:1].upper() + t.words[1:], t.figures) for t in told))] if told else []

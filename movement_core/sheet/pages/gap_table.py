@@ -4,7 +4,18 @@ from __future__ import annotations
 
 from movement_core.sheet.pages.lengths import Lengths
 from movement_core.sheet.pages.material import Material
-from movement_core.sheet.pages.model import NOTE, RIGHT, Block, Column, Heading, Paragraph, Row, Table, Text, tell
+from movement_core.sheet.pages.model import (
+    NOTE,
+    RIGHT,
+    Block,
+    Column,
+    Heading,
+    Paragraph,
+    Row,
+    Table,
+    Text,
+    tell,
+)
 from movement_core.sheet.pages.names import isolated
 from movement_core.wording import say
 
@@ -51,7 +62,10 @@ def _gaps(material: Material, lengths: Lengths) -> list[Block]:
         )
     if not rows:
         return []
-    drawn, left = say("if built as drawn, {unit}", unit=lengths.unit), say("if left so today, {unit}", unit=lengths.unit)
+    drawn, left = (
+        say("if built as drawn, {unit}", unit=lengths.unit),
+        say("if left so today, {unit}", unit=lengths.unit),
+    )
     columns = (
         Column(say("Gap"), 5),
         Column(say("between"), 34),
@@ -64,7 +78,7 @@ def _gaps(material: Material, lengths: Lengths) -> list[Block]:
         Column(say("most, month"), 11, RIGHT, left),
     )
     note = tell(
-        "Leave: rounded up, so that the gap never falls below its least in the tightest season. Below 0 the parts press."
+        "Leave: rounded up, so that the gap keeps its least in the tightest season. Below 0 the parts press."
     )
     return [Table(say("Round doors and drawers that move"), columns, tuple(rows)), Paragraph(note, NOTE)]
 

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from movement_core.sheet.lines import capital
+from movement_core.sheet.pages.bar_blocks import bar_blocks
 from movement_core.sheet.pages.lengths import Lengths, plain
 from movement_core.sheet.pages.material import Material, PlannedTop
 from movement_core.sheet.pages.model import (
@@ -57,10 +58,16 @@ def _held(
         blocks.append(_ways(entry, at, lengths))
     if entry["flat_by_itself"]:
         blocks.append(
-            Paragraph(tell("It stays within the wish with nothing holding it down; fasteners only keep it in place."))
+            Paragraph(
+                tell(
+                    "It stays within the wish with nothing holding it down; fasteners only keep it in place."
+                )
+            )
         )
     elif not chosen["found"]:
-        blocks.append(Paragraph(tell("No way to hold it that was tried keeps it within the wish. What would help:")))
+        blocks.append(
+            Paragraph(tell("No way to hold it that was tried keeps it within the wish. What would help:"))
+        )
         helps = chosen["what_would"] or [say("nothing that was tried")]
         blocks.append(Listing(tuple(Text(sentence(text, names)) for text in helps)))
     if chosen["count"] and (chosen["found"] or entry["flat_by_itself"]):
@@ -69,10 +76,12 @@ def _held(
         blocks.append(Pictures((plan_picture(top, top.plans.plans[0], plan_at, lengths, most_mm),)))
         blocks += _fasteners(chosen, plan_at, entry["datum"], lengths)
         blocks += _hardware(chosen, plan_at, lengths)
-    blocks += _bars(entry, at, lengths)
+    blocks += bar_blocks(entry, at, lengths)
     if entry["notes"]:
         blocks.append(Heading(say("Taken for this top"), 3))
-        blocks.append(Listing(tuple(Text(capital(sentence(text, names)) + ".") for text in entry["notes"]), NOTE))
+        blocks.append(
+            Listing(tuple(Text(capital(sentence(text, names)) + ".") for text in entry["notes"]), NOTE)
+        )
     return blocks
 
 
@@ -98,7 +107,9 @@ def _ways(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Block:
             continue
         here = (*at, "plans", place)
         used = plan["kinds_used"]
-        name = " + ".join(f"{n} {say(kind)}" for kind, n in used.items()) if len(used) > 1 else say(plan["name"])
+        name = (
+            " + ".join(f"{n} {say(kind)}" for kind, n in used.items()) if len(used) > 1 else say(plan["name"])
+        )
         rows.append(
             Row(
                 (
@@ -106,7 +117,11 @@ def _ways(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Block:
                     tell("{n}", n=plain(plan["count"], (*here, "count"))),
                     *(
                         tell("{flat}", flat=lengths.up(plan[word], (*here, word)))
-                        for word in ("driest_out_of_flat_mm", "wettest_out_of_flat_mm", "worst_out_of_flat_mm")
+                        for word in (
+                            "driest_out_of_flat_mm",
+                            "wettest_out_of_flat_mm",
+                            "worst_out_of_flat_mm",
+                        )
                     ),
                     tell("{pull}", pull=plain(plan["worst_pull_n"], (*here, "worst_pull_n"))),
                     tell("{pull}", pull=plain(plan["allowable_pull_n"], (*here, "allowable_pull_n"))),
@@ -128,9 +143,14 @@ def _ways(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Block:
     return Table(say("Ways to hold it; the first is drawn below"), columns, tuple(rows))
 
 
-def _fasteners(plan: Mapping[str, Any], at: Pointer, datum: Mapping[str, str], lengths: Lengths) -> list[Block]:
+def _fasteners(
+    plan: Mapping[str, Any], at: Pointer, datum: Mapping[str, str], lengths: Lengths
+) -> list[Block]:
     rows = tuple(_fastener(one, (*at, "fasteners", i), lengths) for i, one in enumerate(plan["fasteners"]))
-    place, travel = say("place, {unit}", unit=lengths.unit), say("travel since fitted, {unit}", unit=lengths.unit)
+    place, travel = (
+        say("place, {unit}", unit=lengths.unit),
+        say("travel since fitted, {unit}", unit=lengths.unit),
+    )
     slot, tongue = say("slot, {unit}", unit=lengths.unit), say("tongue, {unit}", unit=lengths.unit)
     columns = (
         Column(say("No"), 5, RIGHT),
@@ -175,7 +195,11 @@ def _fastener(one: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Row:
         return Text() if one[word] is None else tell("{mm}", mm=how(one[word], (*at, word)))
 
     def signed(word: str, rounding: str) -> Text:
-        return tell("{mm}", mm=lengths.signed(one[word], (*at, word), rounding)) if one[word] is not None else Text()
+        return (
+            tell("{mm}", mm=lengths.signed(one[word], (*at, word), rounding))
+            if one[word] is not None
+            else Text()
+        )
 
     pull = tell("{pull}", pull=plain(one["pull_n"], (*at, "pull_n")))
     if one["allowable_pull_n"] is not None:
@@ -220,98 +244,20 @@ def _hardware(plan: Mapping[str, Any], at: Pointer, lengths: Lengths) -> list[Bl
             )
         else:
             screw = tell("no stock screw stays inside the top")
-        link = say("gives first: {link}, ultimate ÷ {n}", link=say(kind["weakest_known_link"]), n=f"{kind['safety']:g}") \
-            if kind["weakest_known_link"] else ""
+        link = (
+            say(
+                "gives first: {link}, ultimate ÷ {n}",
+                link=say(kind["weakest_known_link"]),
+                n=f"{kind['safety']:g}",
+            )
+            if kind["weakest_known_link"]
+            else ""
+        )
         unknown = kind["unknown_links"]
-        no_figure = say("no published figure for {links}", links=", ".join(say(l) for l in unknown)) if unknown else ""
+        no_figure = (
+            say("no published figure for {links}", links=", ".join(say(link) for link in unknown))
+            if unknown
+            else ""
+        )
         items.append(joined([head, screw, link, no_figure, say(kind["note"])], "; "))
     return [Heading(say("To buy or make"), 3), Listing(tuple(items))] if items else []
-
-
-def _bars(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> list[Block]:
-    """Battens and breadboard ends."""
-    blocks: list[Block] = []
-    for place, recipe in enumerate(entry["recipes"]):
-        here = (*at, "recipes", place)
-        head = say("{part}, a {kind}", part=isolated(recipe["part"]), kind=say(recipe["kind"]))
-        if recipe["why_not"]:
-            blocks.append(Paragraph(Text(f"{head}: {sentence(recipe['why_not'])}")))
-        elif recipe["kind"] == "batten":
-            blocks += _batten(head, recipe, here, entry["datum"], lengths)
-        else:
-            blocks += _breadboard(head, recipe, here, entry["datum"], lengths)
-    return blocks
-
-
-def _batten(
-    head: str, recipe: Mapping[str, Any], at: Pointer, datum: Mapping[str, str], lengths: Lengths
-) -> list[Block]:
-    rows = []
-    for place, screw in enumerate(recipe["screws"]):
-        here = (*at, "screws", place)
-        slot = screw["slot_length_mm"]
-        rows.append(
-            Row(
-                (
-                    tell("{at}", at=lengths.signed(screw["across_mm"], (*here, "across_mm"))),
-                    tell("{mm}", mm=lengths.up(slot, (*here, "slot_length_mm"))) if slot else Text(say("plain hole")),
-                    tell("{mm}", mm=lengths.near(screw["screw_from_slot_end_today_mm"],
-                                                 (*here, "screw_from_slot_end_today_mm"))) if slot else Text(),
-                )
-            )
-        )  # fmt: skip
-    columns = (
-        Column(say("From the middle of the top, {unit}", unit=lengths.unit), 1, RIGHT),
-        Column(say("Slot along the batten, {unit}", unit=lengths.unit), 1, RIGHT),
-        Column(say("Screw today, {unit}", unit=lengths.unit), 1, RIGHT),
-    )
-    caption = say(
-        "{head}: never glued. Places + toward {other}; the screw today from the slot's end toward {edge}",
-        head=head, other=isolated(datum["other_edge"]), edge=isolated(datum["edge"]),
-    )  # fmt: skip
-    return [Table(caption, columns, tuple(rows))]
-
-
-def _breadboard(
-    head: str, recipe: Mapping[str, Any], at: Pointer, datum: Mapping[str, str], lengths: Lengths
-) -> list[Block]:
-    def mm(group: Mapping[str, Any], here: Pointer, word: str, how: Any = lengths.near) -> Any:
-        return how(group[word], (*here, word))
-
-    rows = []
-    for place, tenon in enumerate(recipe["tenons"]):
-        here = (*at, "tenons", place)
-        slotted = bool(tenon["slot_length_mm"])
-        rows.append(
-            Row(
-                (
-                    tell("{at}", at=mm(tenon, here, "across_mm", lengths.signed)),
-                    tell("{mm}", mm=mm(tenon, here, "width_mm")),
-                    tell("{mm}", mm=mm(tenon, here, "slack_front_today_mm", lengths.up)) if slotted else Text(),
-                    tell("{mm}", mm=mm(tenon, here, "slack_back_today_mm", lengths.up)) if slotted else Text(),
-                    tell("{mm}", mm=mm(tenon, here, "slot_length_mm", lengths.up)) if slotted else Text(say("tight")),
-                    tell("{mm}", mm=mm(tenon, here, "screw_from_slot_end_today_mm")) if slotted else Text(),
-                )
-            )
-        )
-    slack = say("leave in the mortise today, {unit}", unit=lengths.unit)
-    peg = say("peg, {unit}", unit=lengths.unit)
-    columns = (
-        Column(say("Tenon from the middle"), 1, RIGHT),
-        Column(say("its width"), 1, RIGHT),
-        Column(say("toward the datum edge"), 1, RIGHT, slack),
-        Column(say("away from it"), 1, RIGHT, slack),
-        Column(say("slot in the tenon"), 1, RIGHT, peg),
-        Column(say("peg today, from its end"), 1, RIGHT, peg),
-    )
-    caption = say("{head}. Datum edge: {edge}", head=head, edge=isolated(datum["edge"]))
-    told = tell(
-        "Tongue {thick} {unit} thick and {deep} deep, tenons {long} long. Glue only from {low} to {high} {unit} from the "
-        "middle of the top. Cut to the top's width today, each end of it stands proud (+) or short (−) by {dry} when "
-        "driest and {wet} when wettest.",
-        thick=mm(recipe, at, "tongue_thickness_mm"), deep=mm(recipe, at, "tongue_depth_mm"),
-        long=mm(recipe, at, "tenon_length_mm"), low=mm(recipe, at, "glue_from_mm", lengths.signed),
-        high=mm(recipe, at, "glue_to_mm", lengths.signed), dry=mm(recipe, at, "proud_driest_mm", lengths.signed),
-        wet=mm(recipe, at, "proud_wettest_mm", lengths.signed), unit=lengths.unit,
-    )  # fmt: skip
-    return [Table(caption, columns, tuple(rows)), Paragraph(told)]

@@ -72,7 +72,9 @@ def _block(block: Block) -> str:
 
 
 def _form(form: Form) -> str:
-    return f'<dl class="form columns-{form.columns}">\n' + "\n".join(_field(f) for f in form.fields) + "\n</dl>"
+    return (
+        f'<dl class="form columns-{form.columns}">\n' + "\n".join(_field(f) for f in form.fields) + "\n</dl>"
+    )
 
 
 def _field(field: Field) -> str:
@@ -178,14 +180,14 @@ dd.blank {{ border-bottom: 0.25mm solid {c["ink"]}; min-height: 6.5mm; }}
 .unseen {{ position: absolute; clip-path: inset(50%); width: 1px; height: 1px; overflow: hidden; white-space: nowrap; }}
 .table {{ overflow-x: auto; margin: 2mm 0 4mm; }}
 table {{ border-collapse: collapse; width: 100%; table-layout: fixed; font-size: 8pt; line-height: 1.25; }}
-caption {{ text-align: left; font-size: 8.5pt; color: {c["quiet"]}; padding-bottom: 1mm; }}
+caption {{ break-after: avoid; text-align: left; font-size: 8.5pt; color: {c["quiet"]}; padding-bottom: 1mm; }}
 th, td {{ padding: 0.7mm 1mm; text-align: left; vertical-align: top; font-weight: normal; }}
 thead th {{ background: {c["shade"]}; font-weight: bold; vertical-align: bottom; }}
 tbody th {{ font-weight: bold; }}
 tr {{ break-inside: avoid; }}
 tbody tr {{ border-top: 0.15mm solid {c["rule"]}; }}
 tbody tr:last-child {{ border-bottom: 0.15mm solid {c["rule"]}; }}
-thead {{ display: table-header-group; }}
+thead {{ display: table-header-group; break-inside: avoid; break-after: avoid; }}
 th.right, td.right {{ text-align: right; font-variant-numeric: tabular-nums; }}
 th.centre, td.centre {{ text-align: center; }}
 tr.grave {{ background: {c["grave shade"]}; }}
@@ -195,7 +197,8 @@ figure {{ margin: 0; break-inside: avoid; width: 100%; }}
 .pictures figure {{ flex: 0 1 auto; }}
 svg {{ display: block; max-width: 100%; height: auto; font-family: {FONT}; }}
 figcaption {{ font-size: 8.5pt; color: {c["quiet"]}; margin-top: 0.8mm; }}
-footer {{ max-width: {paper.content_mm + 12:g}mm; margin: 0 auto; padding: 0 6mm 6mm; color: {c["quiet"]}; font-size: 8pt; }}
+footer {{ max-width: {paper.content_mm + 12:g}mm; margin: 0 auto; padding: 0 6mm 6mm; font-size: 8pt; }}
+footer p {{ color: {c["quiet"]}; }}
 @media (max-width: 160mm) {{
   .columns-2, .columns-3 {{ grid-template-columns: 1fr; }}
   table {{ min-width: 170mm; }}

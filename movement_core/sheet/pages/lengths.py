@@ -66,7 +66,11 @@ class Lengths:
         """With its sign."""
         figure = self._figure(mm, at, rounding)
         plain = figure.shown
-        return figure if plain[:1] in (MINUS, "?", "") or plain == self._shown(0) else Figure("+" + plain, at, rounding)
+        return (
+            figure
+            if plain[:1] in (MINUS, "?", "") or plain == self._shown(0)
+            else Figure("+" + plain, at, rounding)
+        )
 
     def _figure(self, mm: float | None, at: Pointer, rounding: str) -> Figure:
         if mm is None:

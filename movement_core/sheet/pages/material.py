@@ -133,12 +133,12 @@ def _open(entry: Mapping[str, Any], when: str) -> float:
 
 def _total(entry: Mapping[str, Any]) -> float | None:
     """How much wider it is at its wettest than at its driest; where ranges are known, between their nearest views."""
-    ends = []
+    ends: list[tuple[float, float]] = []
     for when in ("driest", "wettest"):
         value, spread = entry[f"{when}_mm"], entry.get(f"{when}_range_mm")
         if value is None and not spread:
             return None
-        ends.append((value, value) if value is not None else spread)
+        ends.append((value, value) if spread is None else (spread[0], spread[1]))
     (dry_low, dry_high), (wet_low, wet_high) = ends
     return round(max(wet_low - dry_low, wet_high - dry_high), 3)
 

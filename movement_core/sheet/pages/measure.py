@@ -23,7 +23,10 @@ _BOLD = (
 )  # fmt: skip
 _SIGNS = {"−": 0.84, "×": 0.84, "±": 0.84, "→": 0.84, "…": 1.0, "–": 0.5, "°": 0.5, "·": 0.32, "—": 1.0}
 WIDE, OTHER = 1.0, 0.8  # of ideographs, and of whatever is not known
-ASCENT, DESCENT = 0.76, 0.24  # of capitals and accents over the base line, of tails below it, by the font's size
+ASCENT, DESCENT = (
+    0.76,
+    0.24,
+)  # of capitals and accents over the base line, of tails below it, by the font's size
 
 
 @lru_cache(maxsize=20_000)

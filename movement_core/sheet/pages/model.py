@@ -58,9 +58,7 @@ def tell(template: str, /, **values: object) -> Text:
     """
     figures: list[Figure] = []
     for value in values.values():
-        figures += (
-            [value] if isinstance(value, Figure) else value.figures if isinstance(value, Text) else ()
-        )
+        figures += [value] if isinstance(value, Figure) else value.figures if isinstance(value, Text) else ()
     return Text(say(template, **values), tuple(figures))
 
 
@@ -113,7 +111,7 @@ class Field:
 
 @dataclass(frozen=True)
 class Form:
-    """Fields in so many columns, read down each."""
+    """Fields in so many columns, read along each row."""
 
     fields: tuple[Field, ...]
     columns: int = 2
@@ -150,6 +148,16 @@ class Table:
     caption: str
     columns: tuple[Column, ...]
     rows: tuple[Row, ...]
+
+
+def without_empty(table: Table, keep: int = 2) -> Table:
+    """The table without the columns that hold nothing in any row; the first ``keep`` stay."""
+    full = [i for i in range(len(table.columns)) if i < keep or any(row.cells[i].words for row in table.rows)]
+    return Table(
+        table.caption,
+        tuple(table.columns[i] for i in full),
+        tuple(Row(tuple(row.cells[i] for i in full), row.mark) for row in table.rows),
+    )
 
 
 # ---- pictures ---------------------------------------------------------------------------------------------

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -87,7 +88,9 @@ def _room(faces: NDArray[np.int64], high: int, wide: int) -> tuple[float, float]
         if mask.shape[0] < high or mask.shape[1] < wide:
             continue
         sums = np.pad(mask.astype(np.int64).cumsum(axis=0).cumsum(axis=1), ((1, 0), (1, 0)))
-        full = (sums[high:, wide:] - sums[:-high, wide:] - sums[high:, :-wide] + sums[:-high, :-wide]) == high * wide
+        full = (
+            sums[high:, wide:] - sums[:-high, wide:] - sums[high:, :-wide] + sums[:-high, :-wide]
+        ) == high * wide
         if full.any():
             return _nearest(np.argwhere(full) + np.array([(high - 1) / 2, (wide - 1) / 2]), np.argwhere(mask))
     return None
@@ -108,7 +111,7 @@ def _deepest(mask: Mask) -> tuple[float, float]:
     return _nearest(np.argwhere(left) - 1.0, np.argwhere(mask))
 
 
-def _nearest(places: Floats, around: Floats) -> tuple[float, float]:
+def _nearest(places: NDArray[Any], around: NDArray[Any]) -> tuple[float, float]:
     """The place nearest to the middle of others."""
     best = places[int(np.argmin(((places - around.mean(axis=0)) ** 2).sum(axis=1)))]
     return float(best[0]), float(best[1])
@@ -141,7 +144,9 @@ def margins(count: int, size_mm: float, widest_mm: float, most_high_mm: float) -
     return Margins(side, side, math.ceil(a_side / columns) * LINE * size_mm)
 
 
-def placed(found: Sequence[Spot], width: float, height: float, size_mm: float, widest_mm: float) -> list[Numbered]:
+def placed(
+    found: Sequence[Spot], width: float, height: float, size_mm: float, widest_mm: float
+) -> list[Numbered]:
     """Places of numbers round a picture of so many mm, in its own measure: margins lie beyond 0 and ``width``.
 
     Half of those with leaders stand on each side, in the order of their height, so that leaders do not cross much.

@@ -25,12 +25,14 @@ from movement_core.sheet.pages.model import (
     Text,
     joined,
     tell,
+    without_empty,
 )
-from movement_core.sheet.pages.names import clean, whole
+from movement_core.sheet.pages.names import clean, isolated
 from movement_core.wording import say
 
 MOST_NUMBERS = 5  # of other parts in one cell
 MOST_FLAGS = 3
+NAME_EM = 60.0  # some four lines of a cell
 GRAVE_FINDINGS = ("breaks", "jams")
 
 
@@ -64,7 +66,7 @@ def part_blocks(material: Material, lengths: Lengths) -> list[Block]:
         "twice that is nearly certain. Fixed to, free on: other parts by number, as far as shape and tags tell; "
         "(?) where it is not known whether a joint is glued."
     )
-    return [Heading(say("Parts")), Table(caption, columns, rows), Paragraph(note, NOTE)]
+    return [Heading(say("Parts")), without_empty(Table(caption, columns, rows)), Paragraph(note, NOTE)]
 
 
 class _Told:
@@ -78,7 +80,9 @@ class _Told:
             if joint["kind"] != NEAR:
                 self.joints.setdefault(one, []).append((joint["kind"], other))
                 self.joints.setdefault(other, []).append((joint["kind"], one))
-        self.gaps: dict[str, list[tuple[int, int]]] = {}  # key → (line of the table of gaps, place in the report)
+        self.gaps: dict[
+            str, list[tuple[int, int]]
+        ] = {}  # key → (line of the table of gaps, place in the report)
         for line, place in enumerate(material.data["gaps"], 1):
             for key in report["gaps"][place]["keys"]:
                 self.gaps.setdefault(key, []).append((line, place))
@@ -107,7 +111,7 @@ def _row(material: Material, place: int, told: _Told, lengths: Lengths) -> Row:
     error = ours["likely_error_mm"]
     cells = (
         Text(str(ours["number"]), (Figure(str(ours["number"]), (*extra, "number")),)),
-        Text(whole(entry["name"])),
+        Text(isolated(entry["name"], NAME_EM)),
         _wood(entry, solved, at),
         tell("{mc}", mc=percent(entry["moisture"]["today_percent"], (*at, "moisture", "today_percent"))),
         _drawn(entry, at, lengths),
@@ -115,7 +119,9 @@ def _row(material: Material, place: int, told: _Told, lengths: Lengths) -> Row:
         joined([size(entry, at, "driest", lengths), _month(entry, "driest")], "\n"),
         joined([size(entry, at, "wettest", lengths), _month(entry, "wettest")], "\n"),
         tell("{total}", total=lengths.near(ours["total_mm"], (*extra, "total_mm"))),
-        tell("{error}", error=lengths.up(error, (*extra, "likely_error_mm"))) if error is not None else Text(),
+        tell("{error}", error=lengths.up(error, (*extra, "likely_error_mm")))
+        if error is not None
+        else Text(),
         _fixed(material, entry["key"], told),
         _free(material, entry["key"], told),
         _gap(data["report"], told.gaps.get(entry["key"], []), lengths),
@@ -149,7 +155,7 @@ def _wood(entry: Mapping[str, Any], solved: SolvedPart, at: Pointer) -> Text:
     angle = entry["ring_angle_deg"]
     told: list[Text | str] = [clean(entry["species"]) if entry["species"] else say("wood?")]
     if cut and angle is not None:
-        word = say(f"{cut}-sawn")
+        word = say(cut)
         told.append(tell("{cut} {angle}°", cut=word, angle=plain(angle, (*at, "ring_angle_deg"))))
     elif entry["kind"] == "wood":
         told.append(say("rings?"))
@@ -212,7 +218,9 @@ def _gap(report: Mapping[str, Any], gaps: Sequence[tuple[int, int]], lengths: Le
 
 
 def _flags(report: Mapping[str, Any], findings: Sequence[int], entry: Mapping[str, Any]) -> Text:
-    told = [f"F{i + 1} {say(report['findings'][i]['check'].replace('-', ' '))}" for i in findings[:MOST_FLAGS]]
+    told = [
+        f"F{i + 1} {say(report['findings'][i]['check'].replace('-', ' '))}" for i in findings[:MOST_FLAGS]
+    ]
     if len(findings) > MOST_FLAGS:
         told.append(say("and {count} more", count=len(findings) - MOST_FLAGS))
     figure = entry["facts"]["figure"]

@@ -12,10 +12,10 @@ from movement_core.sheet.pages import model
 from movement_core.sheet.pages.colours import COLOURS
 from movement_core.sheet.pages.model import Arc, Area, Label, Paper, Paragraph, Pen, Sheet, Strokes, tell
 from movement_core.sheet.pages.names import bare
-from movement_core.sheet.pages.pdf_fonts import LACKING, Fonts
+from movement_core.sheet.pages.pdf_flow import POINT_MM
+from movement_core.sheet.pages.pdf_fonts import LACKING, Fonts, quiet
 from movement_core.sheet.pages.pdf_items import Drawn, Fill, Page, Rule, Words
-from movement_core.sheet.pages.pdf_layout import POINT_MM, lay_out
-from movement_core.sheet.pages.script import visual
+from movement_core.sheet.pages.pdf_layout import lay_out
 
 INCH_MM = 25.4
 ALIGN = {model.START: "left", model.MIDDLE: "center", model.END: "right"}
@@ -29,15 +29,19 @@ def sheet_pdf(sheet: Sheet) -> bytes:
     HeartsideError : the plotting library is not installed.
     """
     fonts = Fonts()
-    pages = laid_out(sheet, fonts)
     from matplotlib import rc_context
     from matplotlib.backends.backend_pdf import PdfPages
 
     out = io.BytesIO()
-    told = {"Title": fonts.drawable(bare(sheet.title.words)), "Creator": "Heartside", "CreationDate": None}
-    with rc_context({"pdf.fonttype": 42, "path.simplify": False}), warnings.catch_warnings():
+    with quiet(), rc_context({"pdf.fonttype": 42, "path.simplify": False}), warnings.catch_warnings():
         # Faces of the computer's may carry tables that the library does not know; the letters are right.
         warnings.filterwarnings("ignore", module="matplotlib|fontTools")
+        pages = laid_out(sheet, fonts)
+        told = {
+            "Title": fonts.drawable(bare(sheet.title.words)),
+            "Creator": "Heartside",
+            "CreationDate": None,
+        }
         with PdfPages(out, metadata=told) as pdf:
             for page in pages:
                 pdf.savefig(page_figure(page, sheet.paper, fonts))
@@ -48,7 +52,7 @@ def laid_out(sheet: Sheet, fonts: Fonts) -> list[Page]:
     """Its pages; where letters are lacking in every face, a line at the end says so."""
 
     def width(text: str, size_mm: float, bold: bool) -> float:
-        return fonts.width_mm(visual(fonts.drawable(text)), size_mm, bold)
+        return fonts.width_mm(fonts.ready(text), size_mm, bold)
 
     pages = lay_out(sheet, width)
     if not fonts.lacking:
@@ -97,10 +101,18 @@ class _Artist:
         self.pen: Pen | None = None
 
     def words(
-        self, text: str, x: float, y: float, size_mm: float, colour: str, bold: bool, anchor: str, turned: bool = False
+        self,
+        text: str,
+        x: float,
+        y: float,
+        size_mm: float,
+        colour: str,
+        bold: bool,
+        anchor: str,
+        turned: bool = False,
     ) -> None:
         self.finish()
-        drawn = visual(self.fonts.drawable(bare(text)))
+        drawn = self.fonts.ready(bare(text))
         self.axes.text(
             x, y, drawn,
             fontsize=size_mm / POINT_MM,
@@ -132,7 +144,11 @@ class _Artist:
         dash = (0, tuple(max(v / pen.width_mm, 0.01) for v in pen.dash_mm)) if pen.dash_mm else "solid"
         self.axes.add_collection(
             LineCollection(
-                self.waiting, colors=COLOURS[pen.colour], linewidths=points, linestyles=[dash], zorder=self._next()
+                self.waiting,
+                colors=COLOURS[pen.colour],
+                linewidths=points,
+                linestyles=[dash],
+                zorder=self._next(),
             ),
             autolim=False,
         )
@@ -186,7 +202,9 @@ class _Artist:
 
     def _label(self, label: Label, at: Any, k: float) -> None:
         ((x, y),) = at([label.place])
-        self.words(label.text.words, x, y, label.size_mm * k, label.colour, label.bold, label.anchor, label.turned)
+        self.words(
+            label.text.words, x, y, label.size_mm * k, label.colour, label.bold, label.anchor, label.turned
+        )
 
     def _next(self) -> int:
         self.order += 1

@@ -5,12 +5,16 @@ The plotting library is imported inside functions only: the core works without i
 
 from __future__ import annotations
 
-from functools import lru_cache
+import logging
+from collections.abc import Iterator
+from contextlib import contextmanager
 from typing import Any
 
 from movement_core.errors import HeartsideError
+from movement_core.sheet.pages.script import visual
 
 FACE = "DejaVu Sans"  # comes with the plotting library
+LEFT_TO_RIGHT = "\u200e"  # a mark without width
 LACKING = "□"  # stands for a letter that no face here has
 POINT_MM = 25.4 / 72
 _UNITS = 100.0  # points at which words are measured: they grow in proportion
@@ -38,6 +42,7 @@ class Fonts:
         self.families: list[str] = [FACE]
         self.lacking: set[str] = set()
         self._known: dict[str, bool] = {}
+        self._letters: dict[tuple[str, bool], float] = {}
         self._widths: dict[tuple[str, bool], float] = {}
 
     def width_mm(self, text: str, size_mm: float, bold: bool = False) -> float:
@@ -47,14 +52,30 @@ class Fonts:
             self._widths[key] = sum(self._advance(c, bold) for c in text)
         return self._widths[key] * size_mm
 
+    @property
+    def shapes(self) -> bool:
+        """Whether the library itself turns and joins the letters of scripts that need it."""
+        return hasattr(self._ft, "__libraqm_version__")
+
+    def ready(self, text: str) -> str:
+        """Words as they are handed to the library: what it cannot draw replaced, in the order in which it draws."""
+        drawn = self.drawable(text)
+        if not self.shapes:
+            return self.drawable(visual(drawn))
+        # The library would take the direction of the first letter for that of the whole line.
+        return drawn if visual(drawn) == drawn else LEFT_TO_RIGHT + drawn
+
     def drawable(self, text: str) -> str:
         """The words with a sign in place of each letter that no face here has."""
         return "".join(c if self._has(c) else LACKING for c in text)
 
     def _advance(self, c: str, bold: bool) -> float:
-        return _advance_of(self, c, bold)
+        key = (c, bold)
+        if key not in self._letters:
+            self._letters[key] = self._measured(c, bold)
+        return self._letters[key]
 
-    def advance(self, c: str, bold: bool) -> float:
+    def _measured(self, c: str, bold: bool) -> float:
         """Width of one letter, in sizes of the font."""
         for family in self.families:
             face = self._face(family, bold)
@@ -100,9 +121,16 @@ class Fonts:
         return self._faces[key]
 
 
-@lru_cache(maxsize=65536)
-def _advance_of(fonts: Fonts, c: str, bold: bool) -> float:
-    return fonts.advance(c, bold)
+@contextmanager
+def quiet() -> Iterator[None]:
+    """The library says nothing of faces that lack a weight: the nearest it has will do."""
+    log = logging.getLogger("matplotlib.font_manager")
+    before = log.level
+    log.setLevel(logging.ERROR)
+    try:
+        yield
+    finally:
+        log.setLevel(before)
 
 
 def _no_hinting(ft: Any) -> Any:
@@ -118,5 +146,5 @@ def _by_name(manager: Any) -> list[Any]:
 
 
 def _is_symbol_face(name: str) -> bool:
-    """Faces whose letters are not what their places say, and the face of last resort, whose letters are boxes."""
-    return name.startswith(("cm", "STIX", "Last Resort", "DejaVu Sans Display", "DejaVu Serif Display"))
+    """Faces whose letters are not what their places say, or are boxes, or that have none beyond the usual face's."""
+    return name.startswith(("cm", "STIX", "Last Resort", "DejaVu"))

@@ -1,127 +1,34 @@
-"""Where everything of a sheet stands on its pages: wrapped words, tables that go on over pages, pictures."""
+"""Where everything of a sheet stands on its pages: words, forms, tables, pictures over their captions."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
 
 from movement_core.sheet.pages import model
-from movement_core.sheet.pages.model import (
-    Block,
-    Form,
-    Heading,
-    Listing,
-    Paragraph,
-    Picture,
-    Pictures,
-    Sheet,
+from movement_core.sheet.pages.model import Block, Form, Heading, Listing, Paragraph, Picture, Pictures, Sheet
+from movement_core.sheet.pages.pdf_flow import (
+    ASCENT,
+    BLANK_MM,
+    BODY,
+    FOOT_MM,
+    GAP_MM,
+    INNER,
+    KEEP_MM,
+    LINE,
+    MEASURE_MM,
+    SECTION,
+    SMALL,
+    TITLE,
+    Flow,
+    Width,
+    wrap,
 )
-from movement_core.sheet.pages.names import bare
-from movement_core.sheet.pages.pdf_items import Drawn, Item, Page, Rule, Words
-
-Width = Callable[[str, float, bool], float]
-
-POINT_MM = 25.4 / 72
-TITLE, SECTION, INNER, BODY, SMALL, TABLE = (pt * POINT_MM for pt in (16, 12, 10, 9.2, 8, 7.2))
-LINE = 1.3  # distance of lines by their size
-ASCENT = 0.8  # of the first line's base below its top, by the size
-MEASURE_MM = 185.0  # longest line of running text
-FOOT_MM = 8.0  # kept for the line under each page
-KEEP_MM = 26.0  # a heading wants this much below it
-GAP_MM = 5.0  # between pictures
-BLANK_MM = 6.5  # height of a line to write on
-_BREAKS = re.compile(r"(?<=[ \-–/,])|(?<=[\u2e80-\u9fff\uac00-\ud7af])|(?=[\u2e80-\u9fff\uac00-\ud7af])")
-
-
-def wrap(text: str, width_mm: float, size_mm: float, width: Width, bold: bool = False) -> list[str]:
-    """Lines of a text that fit a width; a word that is too long for a line is cut anywhere."""
-    lines = []
-    for paragraph in bare(text).split("\n"):
-        line = ""
-        for piece in _BREAKS.split(paragraph):
-            if not piece:
-                continue
-            if line and width((line + piece).rstrip(), size_mm, bold) > width_mm:
-                lines.append(line.rstrip())
-                line = ""
-            while width(piece.rstrip(), size_mm, bold) > width_mm and len(piece) > 1:
-                cut = _cut(piece, width_mm, size_mm, width, bold)
-                lines.append(piece[:cut])
-                piece = piece[cut:]
-            line += piece if line else piece.lstrip()
-        lines.append(line.rstrip())
-    return lines
-
-
-def _cut(piece: str, width_mm: float, size_mm: float, width: Width, bold: bool) -> int:
-    """How many letters of a word fit, at least one."""
-    low, high = 1, len(piece)
-    while low < high:
-        middle = (low + high + 1) // 2
-        if width(piece[:middle], size_mm, bold) <= width_mm:
-            low = middle
-        else:
-            high = middle - 1
-    return low
-
-
-@dataclass
-class Flow:
-    """The pages so far, and how far down the last one is filled."""
-
-    sheet: Sheet
-    width: Width
-    pages: list[list[Item]] = field(default_factory=lambda: [[]])
-
-    def __post_init__(self) -> None:
-        paper = self.sheet.paper
-        self.left, self.top = paper.margin_mm, paper.margin_mm
-        self.right, self.bottom = paper.width_mm - paper.margin_mm, paper.height_mm - paper.margin_mm - FOOT_MM
-        self.y = self.top
-
-    @property
-    def across(self) -> float:
-        return self.right - self.left
-
-    @property
-    def room(self) -> float:
-        return self.bottom - self.y
-
-    @property
-    def fresh(self) -> bool:
-        return self.y <= self.top + 1e-6
-
-    def new_page(self) -> None:
-        if not self.fresh:
-            self.pages.append([])
-            self.y = self.top
-
-    def need(self, height: float) -> None:
-        if height > self.room + 1e-6:
-            self.new_page()
-
-    def skip(self, height: float) -> None:
-        if not self.fresh:
-            self.y += height
-
-    def put(self, item: Item) -> None:
-        self.pages[-1].append(item)
-
-    def lines(
-        self, lines: Sequence[str], x: float, size: float, colour: str = "ink", bold: bool = False
-    ) -> None:
-        """Lines one below another, going on over the page where they must."""
-        for line in lines:
-            self.need(size * LINE)
-            self.put(Words(line, x, self.y + size * ASCENT + size * (LINE - 1) / 2, size, colour, bold))
-            self.y += size * LINE
+from movement_core.sheet.pages.pdf_items import Drawn, Page, Rule, Words
+from movement_core.sheet.pages.pdf_table import lay_table
 
 
 def lay_out(sheet: Sheet, width: Width) -> list[Page]:
     """The pages of a sheet. ``width(text, size_mm, bold)``: width of words on one line, mm."""
-    from movement_core.sheet.pages.pdf_table import lay_table
-
     flow = Flow(sheet, width)
     flow.lines(wrap(sheet.title.words, flow.across, TITLE, width, True), flow.left, TITLE, bold=True)
     flow.y += 2.5
@@ -202,7 +109,9 @@ def _listing(flow: Flow, block: Listing) -> None:
         for item in block.items:
             lines = wrap(item.words, min(flow.across, MEASURE_MM) - indent, size, flow.width)
             flow.need(min(len(lines), 2) * size * LINE)
-            flow.put(Words("•", flow.left + indent - 3.0, flow.y + size * (ASCENT + (LINE - 1) / 2), size, colour))
+            flow.put(
+                Words("•", flow.left + indent - 3.0, flow.y + size * (ASCENT + (LINE - 1) / 2), size, colour)
+            )
             flow.lines(lines, flow.left + indent, size, colour)
             flow.y += 0.5
 
@@ -222,7 +131,9 @@ def _form(flow: Flow, block: Form) -> None:
             value = [] if one.value is None else wrap(one.value.words, wide - used, BODY, flow.width)
             laid.append((label, used, value, one.value is None))
         height = max(
-            max(len(label), len(value)) * BODY * LINE if not blank else max(BLANK_MM, len(label) * BODY * LINE)
+            max(len(label), len(value)) * BODY * LINE
+            if not blank
+            else max(BLANK_MM, len(label) * BODY * LINE)
             for label, _, value, blank in laid
         )
         flow.need(height)

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from movement_core.sheet.pages import model
 from movement_core.sheet.pages.model import Column, Row, Table
+from movement_core.sheet.pages.pdf_flow import ASCENT, LINE, SMALL, TABLE, Flow, wrap
 from movement_core.sheet.pages.pdf_items import Fill, Rule, Words
-from movement_core.sheet.pages.pdf_layout import ASCENT, LINE, SMALL, TABLE, Flow, wrap
 
 PAD_X, PAD_Y = 0.9, 0.7
 SHADE = {model.GRAVE: "grave shade", model.MILD: "mild shade"}
@@ -105,7 +105,9 @@ def _groups(columns: Sequence[Column]) -> list[tuple[int, int, str]]:
     return found
 
 
-def _head_lines(flow: Flow, columns: Sequence[Column], grid: _Grid) -> tuple[list[list[str]], list[list[str]]]:
+def _head_lines(
+    flow: Flow, columns: Sequence[Column], grid: _Grid
+) -> tuple[list[list[str]], list[list[str]]]:
     titles = [
         wrap(column.title, width - 2 * PAD_X, TABLE, flow.width, True)
         for column, width in zip(columns, grid.widths)

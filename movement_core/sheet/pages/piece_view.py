@@ -8,7 +8,18 @@ import numpy as np
 
 from movement_core.piece.contact.bodies import Body
 from movement_core.sheet.pages.measure import ASCENT, DESCENT, width_mm
-from movement_core.sheet.pages.model import GRAVE, MIDDLE, Area, Label, Pen, Picture, Point, Shape, Strokes, Text
+from movement_core.sheet.pages.model import (
+    GRAVE,
+    MIDDLE,
+    Area,
+    Label,
+    Pen,
+    Picture,
+    Point,
+    Shape,
+    Strokes,
+    Text,
+)
 from movement_core.sheet.pages.numbering import Numbered, margins, placed, spots
 from movement_core.sheet.pages.seen import ABOVE, BELOW, Seen, Side, see
 from movement_core.wording import say

@@ -38,7 +38,9 @@ SAME_MM = 0.05  # places nearer than this share their dimension
 SHORT_EM = 20.0
 
 
-def plan_picture(top: PlannedTop, plan: Plan, at: Pointer, lengths: Lengths, most_mm: tuple[float, float]) -> Picture:
+def plan_picture(
+    top: PlannedTop, plan: Plan, at: Pointer, lengths: Lengths, most_mm: tuple[float, float]
+) -> Picture:
     """The plan of one way to hold a top. ``at``: where the plan stands in the JSON."""
     view = _View(top, most_mm)
     entry = top.entry["plans"][at[-1]]
@@ -72,7 +74,9 @@ def _places(
 ) -> list[Dimension]:
     """Every place once, ascending."""
     found: list[Dimension] = []
-    for number, (one, entry) in sorted(enumerate(zip(placed, fasteners)), key=lambda item: item[1][0].place_mm[axis]):
+    for number, (one, entry) in sorted(
+        enumerate(zip(placed, fasteners)), key=lambda item: item[1][0].place_mm[axis]
+    ):
         figure = lengths.near(entry[word], (*at, "fasteners", number, word))
         if not found or (one.place_mm[axis] - found[-1][0] > SAME_MM and figure.shown != found[-1][1].shown):
             found.append((one.place_mm[axis], figure))
@@ -85,7 +89,8 @@ class _View:
     def __init__(self, top: PlannedTop, most_mm: tuple[float, float]) -> None:
         self.top, place = top, top.place
         self.scale = min(
-            (most_mm[0] - LEFT_MM - RIGHT_MM) / place.length_mm, (most_mm[1] - TOP_MM - BOTTOM_MM) / place.width_mm
+            (most_mm[0] - LEFT_MM - RIGHT_MM) / place.length_mm,
+            (most_mm[1] - TOP_MM - BOTTOM_MM) / place.width_mm,
         )
         self.long, self.wide = place.length_mm * self.scale, place.width_mm * self.scale
         self.width, self.height = self.long + LEFT_MM + RIGHT_MM, self.wide + TOP_MM + BOTTOM_MM
@@ -136,7 +141,9 @@ class _View:
         shapes: list[Shape] = []
         for number, one in enumerate(placed, 1):
             x, y = self.at(*one.place_mm)
-            label = Label(Text(str(number)), (x, y), NUMBER_MM, MIDDLE, bold=True, id=f"fastener number {number}")
+            label = Label(
+                Text(str(number)), (x, y), NUMBER_MM, MIDDLE, bold=True, id=f"fastener number {number}"
+            )
             places = []
             for far in (2.6, 3.8, 5.2, 7.0):
                 places += [(x + far, y + 0.9), (x - far, y + 0.9), (x, y - far), (x, y + far + 1.5)]
@@ -167,7 +174,9 @@ class _View:
         spacing = WORDS_MM * 1.3
         order = np.argsort(wanted)
         spread = np.empty_like(wanted)
-        spread[order] = _inside(spread_apart(wanted, spacing)[order], spacing, TOP_MM - 4, TOP_MM + self.wide + 5)
+        spread[order] = _inside(
+            spread_apart(wanted, spacing)[order], spacing, TOP_MM - 4, TOP_MM + self.wide + 5
+        )
         shapes: list[Shape] = []
         x = LEFT_MM
         lines = [((x - 1.0, TOP_MM), (x - 1.0, TOP_MM + self.wide))]

@@ -97,7 +97,9 @@ def finding_blocks(material: Material) -> list[Block]:
     if report["errors"]:
         blocks.append(Heading(say("Could not be checked"), 3))
         messages = [clean(error["message"]) for error in report["errors"]]
-        blocks.append(Listing(tuple(Text(sentence(m, material.names)) for m in messages[:MOST_NOTED]), CAUTION))
+        blocks.append(
+            Listing(tuple(Text(sentence(m, material.names)) for m in messages[:MOST_NOTED]), CAUTION)
+        )
     return blocks
 
 
@@ -116,7 +118,9 @@ def doubt_blocks(material: Material, lengths: Lengths) -> list[Block]:
     if not ruled:
         return []
     rows = []
-    for cause, members in sorted(ruled.items(), key=lambda item: -max(one["likely_error_mm"] for one in item[1])):
+    for cause, members in sorted(
+        ruled.items(), key=lambda item: -max(one["likely_error_mm"] for one in item[1])
+    ):
         worst = max(members, key=lambda one: one["likely_error_mm"])
         at = ("parts", worst["number"] - 1)
         means, measure = CAUSES.get(cause, (cause, ""))
@@ -130,7 +134,10 @@ def doubt_blocks(material: Material, lengths: Lengths) -> list[Block]:
                         error=lengths.up(worst["likely_error_mm"], (*at, "likely_error_mm")),
                         number=worst["number"],
                     ),
-                    tell("{error}", error=lengths.up(worst["error_if_measured_mm"], (*at, "error_if_measured_mm"))),
+                    tell(
+                        "{error}",
+                        error=lengths.up(worst["error_if_measured_mm"], (*at, "error_if_measured_mm")),
+                    ),
                     Text(capital(say(measure))),
                 )
             )
@@ -213,7 +220,9 @@ def _noted(material: Material) -> list[Text]:
         for word, fact in entry["facts"].items():
             if fact["origin"] == "inferred" and word in ("grain", "show", "rings", "fitted"):
                 reason = fact["reason"].split(", ")[0]
-                told.setdefault(say("{word} inferred: {reason}", word=say(word), reason=reason), []).append(number)
+                told.setdefault(say("{word} inferred: {reason}", word=say(word), reason=reason), []).append(
+                    number
+                )
         for word in entry["missing"]:
             told.setdefault(say("not said: {word}", word=say(word)), []).append(number)
         for note in entry["notes"]:

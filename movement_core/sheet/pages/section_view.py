@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 from movement_core.air.year import MONTHS
 from movement_core.piece.panels import GluedPanel
 from movement_core.piece.solve import SolvedPart
+from movement_core.section.rings import Rings
 from movement_core.sheet.pages.lengths import Lengths
 from movement_core.sheet.pages.material import Material
 from movement_core.sheet.pages.model import (
@@ -42,6 +43,7 @@ RISE_MM = 7.0  # height of the largest cup on paper
 EXAGGERATIONS = (1, 2, 5, 10, 20, 50, 100)
 FLAT_MM = 0.05
 WORDS_MM, NAME_MM = 2.6, 2.4
+USUAL_RADIUS_MM = 120.0  # of rings drawn where only their angle is known (own)
 SAMPLES = 61
 
 
@@ -75,7 +77,12 @@ def section_pictures(material: Material, lengths: Lengths, most_mm: float) -> tu
     singles: dict[tuple[Any, ...], list[int]] = {}
     for place, solved in enumerate(material.parts):
         part = solved.part
-        if id(solved) in in_panels or not part.moves or solved.cup is None or part.frame.width_mm < WIDE_BOARD_MM:
+        if (
+            id(solved) in in_panels
+            or not part.moves
+            or solved.cup is None
+            or part.frame.width_mm < WIDE_BOARD_MM
+        ):
             continue
         entry = material.data["report"]["parts"][place]
         key = (entry["width_mm"], entry["thickness_mm"], str(entry["cup"]), str(part.rings.value))
@@ -98,7 +105,7 @@ def _panel(material: Material, place: int, panel: GluedPanel, lengths: Lengths, 
     faces, left = [], -panel.width_mm / 2
     for board, over in zip(panel.boards, panel.over):
         frame, rings = board.part.frame, board.part.rings.value
-        pith = None if rings is None else rings.pith_mm
+        pith = _pith(rings, frame.width_mm)
         if pith is not None and over:
             pith = (-pith[0], -pith[1])
         number = str(material.number[board.part.key])
@@ -111,7 +118,9 @@ def _panel(material: Material, place: int, panel: GluedPanel, lengths: Lengths, 
             figures = entry["months"][month]
             profile = panel.shape.profile[MONTHS.index(month)]
             heights = np.interp(np.linspace(0, 1, SAMPLES), *_along(profile))
-            words = _said(when, month, figures["departure_mm"], (*at, "months", month, "departure_mm"), lengths)
+            words = _said(
+                when, month, figures["departure_mm"], (*at, "months", month, "departure_mm"), lengths
+            )
             bends.append(_Bend(when, colour, np.array([heights, heights]), words))
     named = isolated(panel.name)
     title = say("{name}: {count} boards edge to edge", name=named, count=len(panel.boards))
@@ -134,7 +143,7 @@ def _board(material: Material, places: Sequence[int], lengths: Lengths, most_mm:
     solved = material.parts[place]
     entry, at = material.data["report"]["parts"][place], ("report", "parts", place)
     frame, rings = solved.part.frame, solved.part.rings.value
-    pith = None if rings is None else rings.pith_mm
+    pith = _pith(rings, frame.width_mm)
     face = _Face(-frame.width_mm / 2, frame.width_mm, frame.thickness_mm, pith, str(place + 1))
     x = np.linspace(-1, 1, SAMPLES)
     bends = []
@@ -145,13 +154,20 @@ def _board(material: Material, places: Sequence[int], lengths: Lengths, most_mm:
     if len(places) > 1:
         also = say(" (also {numbers})", numbers=", ".join(str(p + 1) for p in places[1:9]))
     title = say("{number} {name}{also}", number=place + 1, name=isolated(entry["name"]), also=also)
+    if rings is not None and rings.pith_mm is None:
+        title = say("{title}; rings drawn by their angle alone", title=title)
     wide = most_mm if frame.width_mm / frame.thickness_mm >= 2 * SLENDER else min(SMALL_MM, most_mm)
     return _picture(f"section-part-{place + 1}", title, [face], bends, wide)
 
 
-def _cup(
-    cup: Mapping[str, Any], at: Pointer, when: str, lengths: Lengths
-) -> tuple[float, float, Text]:
+def _pith(rings: Rings | None, width_mm: float) -> tuple[float, float] | None:
+    """Where the rings are drawn round: the pith, or one that gives the angle said, at a usual distance."""
+    if rings is None or rings.pith_mm is not None:
+        return None if rings is None else rings.pith_mm
+    return rings.pith_at(max(USUAL_RADIUS_MM, 0.6 * width_mm))
+
+
+def _cup(cup: Mapping[str, Any], at: Pointer, when: str, lengths: Lengths) -> tuple[float, float, Text]:
     """Least and most cup of a time, and the words for it."""
     month, value, spread = cup[f"{when}_month"] or "", cup[f"{when}_mm"], cup.get(f"{when}_range_mm")
     if not spread:
@@ -178,7 +194,9 @@ def _said(when: str, month: str, mm: float, at: Pointer, lengths: Lengths) -> Te
 # ---- drawing -----------------------------------------------------------------------------------------------
 
 
-def _picture(name: str, title: str, faces: Sequence[_Face], bends: Sequence[_Bend], most_mm: float) -> Picture:
+def _picture(
+    name: str, title: str, faces: Sequence[_Face], bends: Sequence[_Bend], most_mm: float
+) -> Picture:
     width = sum(face.width for face in faces)
     thick = max(face.thickness for face in faces)
     paper = most_mm if width / thick >= SLENDER else min(SMALL_MM, most_mm)
@@ -231,7 +249,11 @@ def _rings(centre: Point, box: tuple[float, float, float, float]) -> list[tuple[
         edges = np.flatnonzero(np.diff(np.r_[False, inside, False].astype(int)))
         for start, end in zip(edges[::2], edges[1::2]):
             if end - start >= 2:
-                lines.append(tuple((round(float(a), 2), round(float(b), 2)) for a, b in zip(x[start:end], y[start:end])))
+                lines.append(
+                    tuple(
+                        (round(float(a), 2), round(float(b), 2)) for a, b in zip(x[start:end], y[start:end])
+                    )
+                )
     return lines
 
 
@@ -257,7 +279,11 @@ def _bent(
     label = Label(bend.words, (x[0], y), WORDS_MM, "start", bend.colour)
     base = y + 1.2 + max(0.0, float(rise.max())) + thick * scale / 2
     shapes: list[Shape] = [
-        Strokes((((float(x[0]), base), (float(x[-1]), base)),), Pen("rule", 0.12, (1.0, 0.8)), f"chord-{bend.when}")
+        Strokes(
+            (((float(x[0]), base), (float(x[-1]), base)),),
+            Pen("rule", 0.12, (1.0, 0.8)),
+            f"chord-{bend.when}",
+        )
     ]
     half = thick * scale / 2
     unsure = float(np.ptp(bend.heights, axis=0).max()) * scale * factor > 0.3

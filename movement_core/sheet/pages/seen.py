@@ -154,7 +154,6 @@ class _Grid:
         self.near[rows[ahead], columns[ahead]] = near[ahead]
         self.face[rows[ahead], columns[ahead]] = number
 
-
     def add_mesh(self, triangles: Floats, number: int) -> None:
         """The same for triangles (T, 3, 3) that may be many and smaller than the grid: all of them at once."""
         flat = triangles[..., :2] / self.step - 0.5
@@ -175,12 +174,15 @@ class _Grid:
         high = np.minimum(np.floor(right + 1e-9), self.near.shape[1] - 1).astype(np.int64)
         span, columns = _counted(low, high)
         which, rows = which[span], rows[span]
-        normal = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])[which]
+        sides = triangles[which, 1:] - triangles[which, :1]
+        normal: Floats = np.asarray(np.cross(sides[:, 0], sides[:, 1]), dtype=np.float64)
         steep = np.abs(normal[:, 2]) > 1e-12
         which, rows, columns, normal = which[steep], rows[steep], columns[steep], normal[steep]
         start = triangles[which, 0]
         x, y = (columns + 0.5) * self.step, (rows + 0.5) * self.step
-        near = start[:, 2] - (normal[:, 0] * (x - start[:, 0]) + normal[:, 1] * (y - start[:, 1])) / normal[:, 2]
+        near = (
+            start[:, 2] - (normal[:, 0] * (x - start[:, 0]) + normal[:, 1] * (y - start[:, 1])) / normal[:, 2]
+        )
         near = np.minimum(near, triangles[which, :, 2].max(axis=1))  # slivers have no plane to speak of
         before = self.near[rows, columns]
         np.maximum.at(self.near, (rows, columns), near)
@@ -219,7 +221,7 @@ def _filled(
             x = xa + (at - ya) * (xb - xa) / (yb - ya)
             column = np.clip(np.ceil(x) - columns[0], 0, width).astype(np.int64)
             turns[at - rows[0], column] += 1  # one crossing a row, so no place is named twice
-    return np.cumsum(turns[:, :-1], axis=1) % 2 == 1
+    return np.asarray(np.cumsum(turns[:, :-1], axis=1) % 2 == 1)
 
 
 def _looks_at_us(triangles: Floats) -> NDArray[np.bool_]:
@@ -239,7 +241,12 @@ def _keys(edges: Floats) -> NDArray[np.uint64]:
     """(K,) numbers that are the same for the same edge, whichever way it runs."""
     whole = np.round(edges / SAME_MM).astype(np.int64).astype(np.uint64)
     mixed = whole * np.array(_MIX, dtype=np.uint64)  # wraps round, as hashing does
-    ends = mixed[..., 0] ^ (mixed[..., 1] << np.uint64(21)) ^ (mixed[..., 2] << np.uint64(42)) ^ mixed.sum(axis=-1)
+    ends = (
+        mixed[..., 0]
+        ^ (mixed[..., 1] << np.uint64(21))
+        ^ (mixed[..., 2] << np.uint64(42))
+        ^ mixed.sum(axis=-1)
+    )
     return np.asarray(ends[:, 0] * ends[:, 1] + ends[:, 0] + ends[:, 1])
 
 

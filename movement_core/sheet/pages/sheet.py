@@ -50,7 +50,9 @@ def movement_sheet(material: Material, wish: SheetWish | None = None) -> Sheet:
     else:
         title = tell("Movement sheet: {name}", name=name)
         blocks = _bench(material, wish, lengths)
-    foot = tell("{name} · {date} · made with Heartside; figures are estimates for movement only", name=name, date=date)
+    foot = tell(
+        "{name} · {date} · made with Heartside; figures are estimates for movement only", name=name, date=date
+    )
     return Sheet(title, tuple(blocks), wish.sheet_of_paper, foot)
 
 
@@ -65,9 +67,7 @@ def _bench(material: Material, wish: SheetWish, lengths: Lengths) -> list[Block]
         blocks += [Heading(say("Sections and cup")), Pictures(sections)]
     years = year_pictures(material, lengths)
     if years:
-        note = tell(
-            "Shaded: where the width lies two times in three. Dashed: as built. Dotted: today."
-        )
+        note = tell("Shaded: where the width lies two times in three. Dashed: as built. Dotted: today.")
         blocks += [Heading(say("Width through the year")), Pictures(years), Paragraph(note, NOTE)]
     blocks += finding_blocks(material)
     blocks += doubt_blocks(material, lengths)

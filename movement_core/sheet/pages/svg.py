@@ -44,7 +44,9 @@ def _arc(arc: Arc) -> str:
     how = f"{_id(arc.id)}{_fill(arc.fill)}{_pen(arc.pen)}"
     if arc.end - arc.start >= 360:
         return f'<circle{how} cx="{_n(x)}" cy="{_n(y)}" r="{_n(r)}"/>'
-    ends = [(x + r * math.cos(math.radians(a)), y + r * math.sin(math.radians(a))) for a in (arc.start, arc.end)]
+    ends = [
+        (x + r * math.cos(math.radians(a)), y + r * math.sin(math.radians(a))) for a in (arc.start, arc.end)
+    ]
     large = int(arc.end - arc.start > 180)
     return (
         f'<path{how} d="M{_n(ends[0][0])} {_n(ends[0][1])}A{_n(r)} {_n(r)} 0 {large} 1 '

@@ -36,9 +36,7 @@ class SheetWish:
 
     def __post_init__(self) -> None:
         if self.paper not in PAPERS:
-            raise UnknownName(
-                f"no paper is called {self.paper!r}", where="paper", allowed=", ".join(PAPERS)
-            )
+            raise UnknownName(f"no paper is called {self.paper!r}", where="paper", allowed=", ".join(PAPERS))
         Lengths(self.units)
 
     @property

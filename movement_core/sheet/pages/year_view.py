@@ -14,7 +14,7 @@ from movement_core.air.sequence import day_of_year
 from movement_core.air.year import MONTHS
 from movement_core.piece.course import Course
 from movement_core.piece.solve import SolvedPart
-from movement_core.sheet.pages.boxes import label_box, placed_free
+from movement_core.sheet.pages.boxes import Box, label_box, placed_free
 from movement_core.sheet.pages.lengths import Lengths
 from movement_core.sheet.pages.material import Material
 from movement_core.sheet.pages.model import (
@@ -141,7 +141,9 @@ def _picture(curve: _Curve, today: int, lengths: Lengths) -> Picture:
         ends = tuple(_points(zip(x, field.y(end))) for end in (course.least_mm, course.most_mm))
         shapes.append(Strokes(ends, Pen("ink", 0.3), "least and most"))
     built = float(field.y(course.as_drawn_mm))
-    shapes.append(Strokes((((field.left, built), (field.right, built)),), Pen("built", 0.2, (1.6, 1.0)), "as built"))
+    shapes.append(
+        Strokes((((field.left, built), (field.right, built)),), Pen("built", 0.2, (1.6, 1.0)), "as built")
+    )
     now = float(field.x(today))
     shapes.append(Strokes((((now, field.top), (now, field.bottom)),), Pen("today", 0.2, (0.5, 0.6)), "today"))
     seen = (course.today.least + course.today.most) / 2 if course.today.value is None else course.today.value
@@ -209,16 +211,34 @@ def _words(curve: _Curve, field: _Field, now: float, built: float, lengths: Leng
         x = now if when == "today" else float(field.x(day))
         middle = (course.today.least + course.today.most) / 2
         y = float(field.y(middle if when == "today" else days[day]))
-        wanted.append((tell("{when} {size}", when=say(when), size=size(entry, at, when, lengths)), (x, y), colour))
+        wanted.append(
+            (tell("{when} {size}", when=say(when), size=size(entry, at, when, lengths)), (x, y), colour)
+        )
     wanted.append((Text(say("as built")), (field.right, built), "built"))
     placed: list[Label] = []
+    drawn = _drawn(course, field, now, built)
     for text, (x, y), colour in wanted:
         label = Label(text, (x, y), WORDS_MM, MIDDLE, colour)
         half = (label_box(label)[2] - label_box(label)[0]) / 2
         middles = [min(max(x, frame[0] + half), frame[2] - half), frame[0] + half, frame[2] - half]
-        heights = [y - 1.2, y + 3.0, y - 3.6, y + 5.6, y - 6.2, y + 8.4, *np.arange(frame[1] + 2, frame[3], 1.0).tolist()]
-        places = [(m, float(h)) for h in heights for m in middles]
-        found = placed_free(label, places, [label_box(other) for other in placed], frame)
+        steps = [y + sign * far for far in np.arange(1.2, 30.0, 0.8) for sign in (-1, 1)]
+        beside = [middles[0], middles[0] - half, middles[0] + half, now - half - 1.0, now + half + 1.0]
+        near = [m for m in beside if frame[0] + half <= m <= frame[2] - half]
+        places = [(m, float(h)) for h in steps for m in (*near, *middles[1:])]
+        taken = [label_box(other) for other in placed]
+        found = placed_free(label, places, [*taken, *drawn], frame) or placed_free(
+            label, places, taken, frame
+        )
         if found is not None:
             placed.append(found)
     return list(placed)
+
+
+def _drawn(course: Course, field: _Field, now: float, built: float) -> list[Box]:
+    """Small boxes along the lines of a curve, for words to keep clear of."""
+    days = np.arange(0, DAYS, 4)
+    lines = [course.days_mm] if course.days_mm is not None else [course.least_mm, course.most_mm]
+    points = [(float(x), float(y)) for line in lines for x, y in zip(field.x(days), field.y(line[days]))]
+    points += [(float(x), built) for x in np.arange(field.left, field.right, 2.0)]
+    points += [(now, float(y)) for y in np.arange(field.top, field.bottom, 2.0)]
+    return [(x - 0.5, y - 0.4, x + 0.5, y + 0.4) for x, y in points]

@@ -6,6 +6,6 @@ the options that returns the exit code), and is listed here. Standard library on
 
 from __future__ import annotations
 
-from workbench_pkg.batch.commands import annotate, arrange, check, compare, demo, hold, listing, stock
+from workbench_pkg.batch.commands import annotate, arrange, check, compare, demo, hold, listing, sheet, stock
 
-COMMANDS = (check, compare, annotate, arrange, hold, stock, demo, listing)
+COMMANDS = (check, compare, annotate, arrange, hold, sheet, stock, demo, listing)
