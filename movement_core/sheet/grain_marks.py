@@ -17,9 +17,10 @@ from movement_core.section.board import holds_pith
 Floats = NDArray[np.float64]
 Lines = tuple[Floats, ...]
 
-RINGS = 9  # about so many across a section: a picture of how they run, not a count
+RINGS = 9  # at most so many across a section: a picture of how they run, not a count
+APART_MM = 5.0  # … and no closer than this
 STEPS = 48  # of an arc across the section
-DASH = 3  # steps drawn, and as many left out
+DASH = 5  # steps drawn, and as many left out
 PROUD_MM = 0.4  # lines stand so far off the wood
 
 
@@ -68,13 +69,13 @@ def ring_lines(
         along, across = np.array([np.cos(turn), np.sin(turn)]), np.array([-np.sin(turn), np.cos(turn)])
         steps = np.linspace(-reach, reach, STEPS)
         extent = (abs(across[0]) * width + abs(across[1]) * thickness) / 2
-        offsets = np.linspace(-extent, extent, RINGS + 2)[1:-1]
+        offsets = np.linspace(-extent, extent, _count(2 * extent) + 2)[1:-1]
         return [offset * across + steps[:, None] * along for offset in offsets]
     corners = np.array([(x, y) for x in (-width / 2, width / 2) for y in (-thickness / 2, thickness / 2)])
     far = float(np.hypot(*(corners - pith).T).max())
     outside = np.maximum(np.abs(pith) - np.array([width, thickness]) / 2, 0.0)
     near = float(np.hypot(*outside))
-    radii = np.linspace(near, far, RINGS + 2)[1:-1]
+    radii = np.linspace(near, far, _count(far - near) + 2)[1:-1]
     if holds_pith(width, thickness, pith):
         angles = np.linspace(0, 2 * np.pi, 2 * STEPS)
     else:
@@ -83,6 +84,10 @@ def ring_lines(
         angles = np.linspace(middle + away.min() - np.pi, middle + away.max() - np.pi, 2 * STEPS)
     turned = np.column_stack([np.cos(angles), np.sin(angles)])
     return [np.asarray(pith) + radius * turned for radius in radii]
+
+
+def _count(extent: float) -> int:
+    return int(min(max(extent / APART_MM, 2), RINGS))
 
 
 def dashes(line: Floats, step: int = DASH) -> list[Floats]:

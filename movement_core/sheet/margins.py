@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from movement_core.air.daily import month_of_day
+from movement_core.checks.finding import BREAKS, JAMS, SHOWS, UNKNOWN
 from movement_core.piece.captive_room import CaptiveRoom
 from movement_core.piece.contact.across import GapYear
 from movement_core.piece.contact.found import FLAT
@@ -75,7 +76,7 @@ def shares_of_parts(
 ) -> dict[str, float | None]:
     """The largest share of each part by its key; None where only what nobody said could tell.
 
-    A part with a finding that breaks or jams is at its limit at least. findings : as in a report.
+    A part with a finding that breaks, jams or shows is at its limit at least. findings : as in a report.
     """
     shares: dict[str, float | None] = dict.fromkeys(keys, 0.0)
     asked: set[str] = set()
@@ -87,9 +88,9 @@ def shares_of_parts(
                 shares[key] = max(shares[key] or 0.0, margin.used)
     for finding in findings:
         concerned = [str(key) for key in finding["keys"]]  # type: ignore[attr-defined]
-        if finding["severity"] in ("breaks", "jams"):
+        if finding["severity"] in (BREAKS, JAMS, SHOWS):
             shares |= {key: max(shares[key] or 0.0, 1.0) for key in concerned if key in shares}
-        elif finding["severity"] == "unknown":
+        elif finding["severity"] == UNKNOWN:
             asked |= set(concerned)
     return {key: None if key in asked and (share or 0.0) < 1 else share for key, share in shares.items()}
 

@@ -16,16 +16,18 @@ from movement_core.air.daily import DAYS, daily_moisture, days_from_months
 from movement_core.errors import HeartsideError, InputError
 from movement_core.moisture.consequence import gradient_curvature
 from movement_core.piece.contact.swelling import swelling_of
-from movement_core.piece.panels import GluedPanel
+from movement_core.piece.panels import GluedPanel, board_as_laid
 from movement_core.piece.solve import SolvedPart, SolvedPiece
 from movement_core.piece.whole import WholePiece
 from movement_core.section.board import Board, holds_pith
+from movement_core.section.panel import Panel
 from movement_core.sheet.bending import ArcBend, Bend, Floats, RingBend, TwistBend
 from movement_core.wood import strain_at_ring_angle
 from movement_core.wording import say
 
 LEAST_LEFT = 0.15  # of a size: a picture that magnified further would turn parts inside out
 STEPS_A_BOARD = 4  # a panel's shape is asked for at so many places of each board
+FLAT_PITH = (0.0, -1e5)  # of a board without a known cup: rings so wide that it lies flat
 STILL_MM = 1e-3  # bends that never move anything further are left out
 
 
@@ -105,7 +107,7 @@ class PieceMotion:
 
 def piece_motion(whole: WholePiece) -> PieceMotion:
     """The motion of every part whose faces are known, in the order of ``whole.parts``."""
-    panels = _in_panels(whole)
+    panels = in_panels(whole)
     parts, strains = [], np.zeros((len(whole.parts), DAYS + 1, 3))
     shift = np.zeros_like(strains)
     turn = np.zeros_like(strains)
@@ -208,32 +210,61 @@ def _twist_rate(solved: SolvedPart) -> float | None:
     return float(states @ degrees / (states @ states)) if states @ states > 0 else None
 
 
-def _in_panels(whole: WholePiece) -> dict[int, tuple[Floats, Floats, Floats]]:
-    """Index of a board → (366,) rise and tilt that its panel's shape gives it, and the panel's axes."""
+def in_panels(whole: WholePiece) -> dict[int, tuple[Floats, Floats, Floats]]:
+    """Index of a board → (366,) rise and tilt that its glued panel gives it, and the panel's axes.
+
+    From the rings by the panel's shape, in which boards whose cup is not known lie flat, and from uneven faces as one
+    arc over the whole panel.
+    """
     found: dict[int, tuple[Floats, Floats, Floats]] = {}
     for panel in whole.panels:
         lines = board_lines(panel)
         if lines is None:
             continue
+        run = lines[:, :, 1] - lines[:, :, 0]
+        rise, tilt = lines[:, :, :, 1].mean(axis=2), np.arctan2(run[:, :, 1], run[:, :, 0])
+        widths = np.array([board.part.frame.width_mm for board in panel.boards])
+        middles = np.cumsum(widths) - widths / 2 - widths.sum() / 2
+        arc = np.average(
+            [_arc(board) * (-1 if over else 1) for board, over in zip(panel.boards, panel.over)],
+            axis=0,
+            weights=widths,
+        )[:, None]
+        rise = rise + arc * (widths.sum() ** 2 / 8 - middles**2 / 2 - widths**2 / 8)
+        tilt = tilt - arc * middles
         for place, board in enumerate(panel.boards):
             index = whole.index.get(board.part.key)
             if index is not None:
-                ends = lines[:, place]
-                run = ends[:, 1] - ends[:, 0]
-                found[index] = ends[:, :, 1].mean(axis=1), np.arctan2(run[:, 1], run[:, 0]), panel.axes
+                found[index] = rise[:, place], tilt[:, place], panel.axes
     return found
+
+
+def _arc(solved: SolvedPart) -> Floats:
+    """(366,) curvature of a board from uneven faces, 1/mm, crown toward its own show face above 0."""
+    arcs = [bend.amount for bend in _bends(solved)[0] if isinstance(bend, ArcBend)]
+    return arcs[0] if arcs else np.zeros(DAYS + 1)
 
 
 def board_lines(panel: GluedPanel) -> Floats | None:
     """(366, boards, 2, 2) both ends (x, y) of each board's middle line in its panel's shape on every day, mm, from
-    the chord between the panel's edges; None where the panel's shape is not known.
+    the chord between the panel's edges; None where nothing is known of it.
     """
-    changes = [since_flat(board) for board in panel.boards]
-    if panel.panel is None or any(change is None for change in changes):
+    boards, changes = [], []
+    for solved in panel.boards:
+        rings, species, change = solved.part.rings.value, solved.part.species.value, since_flat(solved)
+        if species is None:
+            return None
+        known = rings is not None and rings.pith_mm is not None and change is not None
+        if known:
+            boards.append(board_as_laid(solved, panel.axes))
+        else:
+            frame = solved.part.frame
+            boards.append(Board(species, frame.width_mm, frame.thickness_mm, FLAT_PITH, solved.part.name))
+        changes.append(change if known and change is not None else np.zeros(DAYS + 1))
+    samples = STEPS_A_BOARD * len(boards) + 1
+    try:
+        shape = Panel(boards).shape(np.stack(changes, axis=-1), samples, each_board=True)
+    except HeartsideError:
         return None
-    samples = STEPS_A_BOARD * len(panel.boards) + 1
-    shape = panel.panel.shape(
-        np.stack([c for c in changes if c is not None], axis=-1), samples, each_board=True
-    )
     joints = [0, *shape.glue_lines, samples - 1]
     return np.stack([shape.profile[:, [one, other]] for one, other in pairwise(joints)], axis=1)

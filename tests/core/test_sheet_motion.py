@@ -269,3 +269,30 @@ def test_straight_rings_run_at_their_angle():
     for line in ring_lines(100, 20, None, 30.0):
         run = line[-1] - line[0]
         assert np.degrees(np.arctan2(run[1], run[0])) == pytest.approx(30)
+
+
+def test_uneven_faces_bend_a_glued_panel_as_one_arc():
+    tag = "white oak; pith 0 {pith}; built 8; grain x; show {show}; finish {finish}"
+    lays = [("z", -9000, "show varnish 3, back bare"), ("-z", 9000, "show bare, back varnish 3")]
+    pairs = []
+    for i in range(4):
+        show, pith, finish = lays[i % 2]
+        body = blocks(f"b{i}", [((0, 130 * i, 0), (1000, 130 * i + 130, 24))])
+        pairs.append((body, tag.format(show=show, pith=pith, finish=finish)))
+    piece = whole(pairs)
+    motion = piece_motion(piece)
+    (panel,) = piece.panels
+    arcs = [bend for part in motion.parts for bend in part.bends if isinstance(bend, ArcBend)]
+    assert len(arcs) == 4
+    day = int(np.abs(arcs[0].amount).argmax())
+    line = np.concatenate(
+        [moved(motion, piece.index[b.part.key], line_across(130), day)[:, 1:] for b in panel.boards]
+    )
+    line = line[np.argsort(line[:, 0])]
+    chord = line[0, 1] + (line[:, 0] - line[0, 0]) / (line[-1, 0] - line[0, 0]) * (line[-1, 1] - line[0, 1])
+    rise = line[:, 1] - chord
+    up = motion.parts[piece.index[panel.boards[0].part.key]].axes[1][2]
+    crown = up * arcs[piece.index[panel.boards[0].part.key]].amount[day] * 520**2 / 8
+    assert abs(crown) > 0.5
+    assert rise[np.abs(rise).argmax()] == pytest.approx(crown, rel=0.1)
+    assert np.abs(np.diff(rise)).max() < abs(crown) / 15, "no step at a glue line"

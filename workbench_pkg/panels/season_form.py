@@ -59,7 +59,7 @@ class SeasonForm:
         self.slider.setToolTip(translate("Heartside", "Day of the year; Page Up and Page Down go by a month"))
         self.slider.setValue(self.motion.today)
         self.slider.valueChanged.connect(lambda day: self._safely(lambda: self.show_day(day)))
-        self.run = self._button("HeartsideSeasonPlay", translate("Heartside", "Play the year"))
+        self.run = self._button("HeartsideSeasonPlay", translate("Heartside", "Play"))
         self.run.setCheckable(True)
         self.run.toggled.connect(self.play)
         self.jumps = []
@@ -87,8 +87,8 @@ class SeasonForm:
         for layer, text, tip, on in (
             (
                 "colours",
-                translate("Heartside", "Colours: room used"),
-                translate("Heartside", "How much of its room a part uses before it jams, gapes or splits"),
+                translate("Heartside", "Colours by limit"),
+                translate("Heartside", "How much of its room a part uses before it jams, splits or shows"),
                 True,
             ),
             (
@@ -138,7 +138,7 @@ class SeasonForm:
         self.list.setMinimumHeight(110)
         self.list.setIconSize(QtCore.QSize(22, 22))
         for row in self.rows:
-            rows.append(self.list, row.text, picture=row.sign, tip=row.text)
+            rows.append(self.list, row.text, picture=row.sign, tip=row.tip or row.text)
         if not self.rows:
             self.list.addItem(translate("Heartside", "Nothing uses half of its room."))
         self.list.itemSelectionChanged.connect(lambda: self._safely(self._chosen))
@@ -166,6 +166,7 @@ class SeasonForm:
 
     def _lay_out(self) -> None:
         column = QtWidgets.QVBoxLayout(self.form)
+        column.setContentsMargins(6, 6, 6, 6)
         for part in (self.stale, self.renew):
             part.setVisible(False)
             column.addWidget(part)
@@ -176,6 +177,7 @@ class SeasonForm:
             jumps.addWidget(button)
         column.addLayout(jumps)
         size = QtWidgets.QHBoxLayout()
+        self.run.setMinimumWidth(50)
         size.addWidget(self.run, 1)
         size.addWidget(QtWidgets.QLabel(translate("Heartside", "Movement")))
         size.addWidget(self.magnify)

@@ -14,6 +14,8 @@ from workbench_pkg.panels.report_table import mark, rank_of
 from workbench_pkg.panels.season_colours import share_colour
 
 translate = App.Qt.translate
+MOST_NAMES = 3
+LONGEST = 130  # letters of a row; its tip says the whole
 MOST_PLACES = 24  # numbered in the model; more would hide it
 
 
@@ -25,6 +27,7 @@ class Row:
     sign: Any
     keys: tuple[str, ...]
     margin: Margin | None = None
+    tip: str = ""
 
 
 def worth_marking(margins: Sequence[Margin]) -> tuple[Margin, ...]:
@@ -45,9 +48,16 @@ def rows_of(margins: Sequence[Margin], findings: Sequence[Mapping[str, Any]]) ->
     for finding in findings:
         keys = set(finding["keys"])
         if not any(pair <= keys for pair in told):
-            text = f"{' + '.join(finding['parts'])}: {finding['message']}"
-            made.append(Row(text, mark(rank_of(finding["severity"])), tuple(finding["keys"])))
+            parts = finding["parts"]
+            names = " + ".join(parts) if len(parts) <= MOST_NAMES else f"{parts[0]} … {parts[-1]}"
+            tip = f"{' + '.join(parts)}: {finding['message']}\n→ {finding['remedy']}"
+            text = _short(f"{names}: {finding['message']}")
+            made.append(Row(text, mark(rank_of(finding["severity"])), tuple(finding["keys"]), tip=tip))
     return made
+
+
+def _short(text: str) -> str:
+    return text if len(text) <= LONGEST else f"{text[:LONGEST].rsplit(' ', 1)[0]} …"
 
 
 def number_sign(number: int, margin: Margin) -> QtGui.QIcon:

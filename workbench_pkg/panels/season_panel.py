@@ -103,7 +103,7 @@ class SeasonPanel(SeasonForm):
     def play(self, on: bool) -> None:
         """Run or stop the year."""
         self.player.start(TICK_MS) if on else self.player.stop()
-        self.run.setText(translate("Heartside", "Stop") if on else translate("Heartside", "Play the year"))
+        self.run.setText(translate("Heartside", "Stop") if on else translate("Heartside", "Play"))
 
     def _tick(self) -> None:
         self.show_day((self.slider.value() + DAYS_A_TICK) % DAYS)
@@ -125,14 +125,14 @@ class SeasonPanel(SeasonForm):
 
     def _explain(self) -> None:
         swatches: list[tuple[Colour, str, str]] = []
-        title = translate("Heartside", "How much of its room a part uses")
+        title = translate("Heartside", "How close to its limit")
         if self.layers["colours"].isChecked() or self.layers["places"].isChecked():
             words = (
-                translate("Heartside", "under a quarter"),
-                translate("Heartside", "from a quarter"),
-                translate("Heartside", "from a half"),
-                translate("Heartside", "from three quarters"),
-                translate("Heartside", "all of it: jams, gapes or splits"),
+                translate("Heartside", "far from it"),
+                translate("Heartside", "a quarter of its room used"),
+                translate("Heartside", "half of its room used"),
+                translate("Heartside", "three quarters used"),
+                translate("Heartside", "over it: jams, splits or shows"),
             )
             swatches += [(colour, "fill", text) for (_, colour), text in zip(STEPS, words)]
             swatches.append((ASKS, "fill", translate("Heartside", "depends on what is not said yet")))

@@ -38,6 +38,7 @@ class SeasonScene:
         self.day, self.factor = motion.today, 1.0
         self.layers = dict.fromkeys(LAYERS, False)
         self.leaves = {leaf.key: leaf for leaf in leaves}
+        self._names = {key: _names_of(leaf) for key, leaf in self.leaves.items()}
         self.figures: dict[int, Figure] = {}
         self.ghosts: list[tuple[int, int, Ghost]] = []
         self.shares: Mapping[str, float | None] = {}
@@ -195,11 +196,7 @@ class SeasonScene:
     def drop(self, objects: Iterable[str]) -> int:
         """Take away the figures of document objects that are gone, by name; how many were."""
         names = set(objects)
-        gone = [
-            index
-            for index in self.figures
-            if self._names_of(self.leaves[self.motion.parts[index].key]) & names
-        ]
+        gone = [index for index in self.figures if self._names[self.motion.parts[index].key] & names]
         for index in gone:
             figure = self.figures.pop(index)
             self.places.drop(figure)
@@ -209,15 +206,12 @@ class SeasonScene:
                 self.ghosts.remove(ghost)
         return len(gone)
 
-    @staticmethod
-    def _names_of(leaf: Leaf) -> set[str]:
-        names = {part for part in leaf.sub.split(".") if part}
-        for obj in (leaf.root, leaf.owner, leaf.source):
-            try:
-                names.add(obj.Name)
-            except (ReferenceError, RuntimeError):
-                continue
-        return names
+
+def _names_of(leaf: Leaf) -> set[str]:
+    """Names of the objects that a leaf needs."""
+    return {part for part in leaf.sub.split(".") if part} | {
+        o.Name for o in (leaf.root, leaf.owner, leaf.source)
+    }
 
 
 def skipped_group() -> tuple[Any, Any]:
