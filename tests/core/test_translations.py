@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from movement_core.air.presets import all_years
 from movement_core.air.year import MONTHS
 from movement_core.checks.finding import SEVERITIES
 from movement_core.piece.contact.joints import KINDS
@@ -66,7 +67,8 @@ class _Value(float):
 
 
 def test_words_of_the_data_are_all_named():
-    assert set(MONTHS) | set(SEVERITIES) | set(KINDS) <= set(DATA_WORDS)
+    years = {year.name for year in all_years()}
+    assert set(MONTHS) | set(SEVERITIES) | set(KINDS) | years <= set(DATA_WORDS)
 
 
 def test_sentences_of_the_core_are_said_in_german():

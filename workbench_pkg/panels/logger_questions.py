@@ -11,6 +11,7 @@ import FreeCAD as App
 
 from movement_core.air.logger_table import cells_of, decode, lines_of
 from movement_core.errors import HeartsideError
+from movement_core.wording import say
 from workbench_pkg.host.qt import QtCore, QtWidgets
 
 translate = App.Qt.translate
@@ -47,7 +48,7 @@ class LoggerQuestions(QtWidgets.QGroupBox):
             what: self._list(f"HeartsideLogger{what.title()}", [(itself, "")]) for what in COLUMNS
         }
         nothing = translate("Heartside", "nothing: all twelve were logged")
-        self.completing = self._list("HeartsideLoggerRest", [(nothing, ""), *((air, air) for air in airs)])
+        self.completing = self._list("HeartsideLoggerRest", [(nothing, ""), *((say(air), air) for air in airs)])
         form.addRow(translate("Heartside", "Dates are written"), self.dates)
         form.addRow(translate("Heartside", "Temperatures are in"), self.unit)
         form.addRow(translate("Heartside", "Column of the date"), self.columns["date"])

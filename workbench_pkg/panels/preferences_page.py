@@ -6,6 +6,7 @@ import FreeCAD as App
 
 from movement_core.air.presets import all_years
 from movement_core.piece.top_plan import FLATNESS_MM
+from movement_core.wording import say
 from workbench_pkg.actions.settings import DEFAULT_YEAR
 from workbench_pkg.host import preferences
 from workbench_pkg.host.qt import QtWidgets
@@ -29,11 +30,11 @@ class PreferencesPage:
         self.year.setToolTip(
             translate("Heartside", "Air that a piece lives in until its own year of air is chosen")
         )
-        usual = translate("Heartside", "{name} (usual)").format(name=DEFAULT_YEAR)
+        usual = translate("Heartside", "{name} (usual)").format(name=say(DEFAULT_YEAR))
         self.year.addItem(usual, "")
         for year in all_years():
             if year.name != DEFAULT_YEAR:
-                self.year.addItem(year.name, year.name)
+                self.year.addItem(say(year.name), year.name)
         self.flatness = NumberField("HeartsideUsualFlatness", 0.1, 50.0, FLATNESS_MM, "mm")
         self.flatness.widget.setToolTip(
             translate("Heartside", "The most that a table top may be out of flat in any month")

@@ -78,7 +78,7 @@ class ReportPanel(QtWidgets.QDockWidget):
         )
         self.heading.setText(
             words.format(
-                year=year["name"],
+                year=say(year["name"]),
                 low=min(moisture),
                 high=max(moisture),
                 dry=say(year["driest_month"]),

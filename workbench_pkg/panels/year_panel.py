@@ -157,17 +157,17 @@ class YearPanel:
     def _add(self, text: str, year: Year) -> None:
         self.texts.append(text)  # first: adding the row may make it the current one
         self.years.append(year)
-        rows.append(self.list, self._shown(text, year), tip=year.name, data=text)
+        rows.append(self.list, self._shown(text, year), tip=say(year.name), data=text)
 
     @staticmethod
     def _shown(text: str, year: Year) -> str:
         dry, wet = year.moisture[year.driest_month], year.moisture[year.wettest_month]
-        shown = Path(text).name if Path(text).suffix.lower() in FILES else text
+        shown = Path(text).name if Path(text).suffix.lower() in FILES else say(text)
         return f"{shown}\n      {dry:.1f} … {wet:.1f} %"
 
     def _filter(self, text: str) -> None:
         for row, (name, year) in enumerate(zip(self.texts, self.years)):
-            known = words(f"{name} {year.name}")
+            known = words(f"{name} {year.name} {say(name)}")
             self.list.setRowHidden(
                 row, not all(any(word.startswith(part) for word in known) for part in words(text))
             )

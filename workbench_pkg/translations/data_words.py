@@ -14,5 +14,9 @@ DATA_WORDS = (
     # what a part may leave unsaid
     "species", "grain", "rings", "moisture",
     # gravity of a finding
-    "breaks", "jams", "shows",
+    "breaks", "jams", "seen",
+    # years of air
+    "heated cold-winter home", "humidified cold-winter home", "heated office, cold winters", "heated maritime home",
+    "lightly heated maritime home", "arid upland home", "hot and damp, no cooling", "hot and damp, cooled",
+    "monsoon home", "unheated shop, continental", "unheated shop, maritime", "museum",
 )  # fmt: skip

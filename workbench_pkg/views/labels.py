@@ -20,6 +20,8 @@ from workbench_pkg.views.label_layout import arrange
 from workbench_pkg.views.label_nodes import LabelNodes
 from workbench_pkg.views.screen import Screen, camera_pose, screen_of
 
+translate = App.Qt.translate
+
 KIND, RANK = "label", "HeartsideRank"
 SPAN = (
     "HeartsideSpan"  # ends of the part along its grain, where known: a label stays while any of it is in view
@@ -232,8 +234,9 @@ def extents_px(spans: np.ndarray, screen: Screen) -> np.ndarray:
 
 def note_text(count: int) -> str:
     """What stands in the corner while some labels find no room."""
-    words = "1 more label" if count == 1 else f"{count} more labels"
-    return f"{words}: zoom in to read"
+    if count == 1:
+        return str(translate("Heartside", "1 more label: zoom in to read"))
+    return str(translate("Heartside", "{count} more labels: zoom in to read").format(count=count))
 
 
 def _kept_free(screen: Screen) -> np.ndarray:

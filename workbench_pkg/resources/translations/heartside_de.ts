@@ -12,6 +12,10 @@
         <translation>1 Brett</translation>
     </message>
     <message>
+        <source>1 more label: zoom in to read</source>
+        <translation>1 weiteres Schild: zum Lesen heranholen</translation>
+    </message>
+    <message>
         <source>A disc: it holds the top within your wish; a square: it does not</source>
         <translation>Scheibe: hält die Platte so eben wie gewünscht; Quadrat: hält sie nicht</translation>
     </message>
@@ -53,7 +57,7 @@
     </message>
     <message>
         <source>Buttons</source>
-        <translation type="unfinished"></translation>
+        <translation>Nutklötze</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -69,19 +73,19 @@
     </message>
     <message>
         <source>Clips</source>
-        <translation type="unfinished"></translation>
+        <translation>Klammern</translation>
     </message>
     <message>
         <source>Close the open panel first, then see the year again.</source>
         <translation>Erst das offene Fenster schließen, dann das Jahr noch einmal ansehen.</translation>
     </message>
     <message>
-        <source>Colours, figures and findings are always those of the true movement</source>
-        <translation>Farben, Zahlen und Befunde gelten immer der wahren Bewegung</translation>
+        <source>Colours by limit</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Colours: room used</source>
-        <translation>Farben: genutzter Spielraum</translation>
+        <source>Colours, figures and findings are always those of the true movement</source>
+        <translation>Farben, Zahlen und Befunde gelten immer der wahren Bewegung</translation>
     </message>
     <message>
         <source>Column of the date</source>
@@ -141,7 +145,7 @@
     </message>
     <message>
         <source>Figure-eights</source>
-        <translation type="unfinished"></translation>
+        <translation>Achter</translation>
     </message>
     <message>
         <source>Finish</source>
@@ -204,6 +208,10 @@
         <translation>Platte eben halten</translation>
     </message>
     <message>
+        <source>How close to its limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How it lies in the tree</source>
         <translation>Lage im Stamm</translation>
     </message>
@@ -212,16 +220,12 @@
         <translation>Anzahl der Befestigungen</translation>
     </message>
     <message>
-        <source>How many pieces more than the plan with the fewest, and slots to cut</source>
-        <translation>Wie viele Teile mehr als der Plan mit den wenigsten, und wie viele Langlöcher</translation>
+        <source>How many pieces more than the plan with the fewest</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>How much of its room a part uses</source>
-        <translation>Wie viel von seinem Spielraum ein Teil braucht</translation>
-    </message>
-    <message>
-        <source>How much of its room a part uses before it jams, gapes or splits</source>
-        <translation>Wie viel von seinem Spielraum ein Teil braucht, ehe es klemmt, klafft oder reißt</translation>
+        <source>How much of its room a part uses before it jams, splits or shows</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>In the 3D view</source>
@@ -293,7 +297,7 @@
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>Not said: {facts}</source>
@@ -357,7 +361,7 @@
     </message>
     <message>
         <source>Pull / may</source>
-        <translation type="unfinished"></translation>
+        <translation>Zug / zulässig</translation>
     </message>
     <message>
         <source>Radial {radial:.3f} %, tangential {tangential:.3f} % for each 1 % of moisture.</source>
@@ -389,7 +393,7 @@
     </message>
     <message>
         <source>Search: home, office, a city …</source>
-        <translation>Suche: home, office, eine Stadt …</translation>
+        <translation>Suche: beheizt, Büro, Stadt …</translation>
     </message>
     <message>
         <source>Search: oak, walnut, Fagus, plywood …</source>
@@ -417,11 +421,11 @@
     </message>
     <message>
         <source>Slotted screws</source>
-        <translation type="unfinished"></translation>
+        <translation>Langlöcher</translation>
     </message>
     <message>
         <source>Slotted steel</source>
-        <translation type="unfinished"></translation>
+        <translation>Stahl, Langlöcher</translation>
     </message>
     <message>
         <source>Stays put</source>
@@ -560,6 +564,10 @@
         <translation>Was nah an seiner Grenze ist</translation>
     </message>
     <message>
+        <source>What it takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What stays put</source>
         <translation>Was stehen bleibt</translation>
     </message>
@@ -640,16 +648,16 @@
         <translation>Jahr: {name}</translation>
     </message>
     <message>
+        <source>a quarter of its room used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>about {side}</source>
         <translation>etwa {side}</translation>
     </message>
     <message>
         <source>across the grain</source>
         <translation>quer zur Faser</translation>
-    </message>
-    <message>
-        <source>all of it: jams, gapes or splits</source>
-        <translation>ganz: klemmt, klafft oder reißt</translation>
     </message>
     <message>
         <source>along the grain</source>
@@ -689,7 +697,7 @@
     </message>
     <message>
         <source>down</source>
-        <translation>nach unten</translation>
+        <translation>unten</translation>
     </message>
     <message>
         <source>driest</source>
@@ -700,20 +708,16 @@
         <translation>am trockensten, {day}</translation>
     </message>
     <message>
+        <source>far from it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>flat-sawn</source>
-        <translation>liegende Ringe</translation>
+        <translation>liegend</translation>
     </message>
     <message>
-        <source>from a half</source>
-        <translation>ab der Hälfte</translation>
-    </message>
-    <message>
-        <source>from a quarter</source>
-        <translation>ab einem Viertel</translation>
-    </message>
-    <message>
-        <source>from three quarters</source>
-        <translation>ab drei Vierteln</translation>
+        <source>half of its room used</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>hollow {size}</source>
@@ -744,12 +748,16 @@
         <translation>Außenkante von {board}</translation>
     </message>
     <message>
+        <source>over it: jams, splits or shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>quarter-sawn</source>
-        <translation>stehende Ringe</translation>
+        <translation>stehend</translation>
     </message>
     <message>
         <source>rift-sawn</source>
-        <translation>schräge Ringe</translation>
+        <translation>schräg</translation>
     </message>
     <message>
         <source>show face</source>
@@ -760,20 +768,24 @@
         <translation>die Mitte</translation>
     </message>
     <message>
+        <source>three quarters used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>to the back</source>
-        <translation>nach hinten</translation>
+        <translation>hinten</translation>
     </message>
     <message>
         <source>to the front</source>
-        <translation>nach vorn</translation>
+        <translation>vorn</translation>
     </message>
     <message>
         <source>to the left</source>
-        <translation>nach links</translation>
+        <translation>links</translation>
     </message>
     <message>
         <source>to the right</source>
-        <translation>nach rechts</translation>
+        <translation>rechts</translation>
     </message>
     <message>
         <source>today</source>
@@ -784,12 +796,8 @@
         <translation>wahre Größe</translation>
     </message>
     <message>
-        <source>under a quarter</source>
-        <translation>unter einem Viertel</translation>
-    </message>
-    <message>
         <source>up</source>
-        <translation>nach oben</translation>
+        <translation>oben</translation>
     </message>
     <message>
         <source>wettest</source>
@@ -804,12 +812,20 @@
         <translation>Jahr, Monat, Tag</translation>
     </message>
     <message>
+        <source>{count} more labels: zoom in to read</source>
+        <translation>{count} weitere Schilder: zum Lesen heranholen</translation>
+    </message>
+    <message>
+        <source>{count} more than the plan with the fewest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} of {all} parts are shown without a cup: rings or moisture not said.</source>
         <translation>{count} von {all} Teilen sind ohne Wölbung gezeigt: Ringe oder Holzfeuchte nicht gesagt.</translation>
     </message>
     <message>
-        <source>{count} slots</source>
-        <translation>{count} Langlöcher</translation>
+        <source>{count} slots to cut</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count} tagged</source>
@@ -818,6 +834,10 @@
     <message>
         <source>{count} woods and materials</source>
         <translation>{count} Hölzer und Werkstoffe</translation>
+    </message>
+    <message>
+        <source>{mm} out of flat ({when}), wished {wished}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name} (usual)</source>
@@ -1075,7 +1095,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Leave: rounded up, so that the gap never falls below its least in the tightest season. Below 0 the parts press.</source>
+        <source>Leave: rounded up, so that the gap keeps its least in the tightest season. Below 0 the parts press.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1419,6 +1439,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>arid upland home</source>
+        <translation>trockenes Hochland</translation>
+    </message>
+    <message>
         <source>as built</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1600,7 +1624,7 @@
     </message>
     <message>
         <source>flat-sawn</source>
-        <translation>liegende Ringe</translation>
+        <translation>liegend</translation>
     </message>
     <message>
         <source>for weeks above</source>
@@ -1671,6 +1695,18 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>heated cold-winter home</source>
+        <translation>beheizt, kalte Winter</translation>
+    </message>
+    <message>
+        <source>heated maritime home</source>
+        <translation>beheizt, Meeresklima</translation>
+    </message>
+    <message>
+        <source>heated office, cold winters</source>
+        <translation>beheiztes Büro, kalte Winter</translation>
+    </message>
+    <message>
         <source>held for months, wood keeps {low:.0%} to {high:.0%} of such a stress ({source}), and less where its moisture changes meanwhile, for which no figure is to be had</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1711,8 +1747,20 @@
         <translation>hohl {size} im {month}</translation>
     </message>
     <message>
+        <source>hot and damp, cooled</source>
+        <translation>heiß und feucht, gekühlt</translation>
+    </message>
+    <message>
+        <source>hot and damp, no cooling</source>
+        <translation>heiß und feucht, ohne Kühlung</translation>
+    </message>
+    <message>
         <source>housed free</source>
         <translation>frei in der Nut</translation>
+    </message>
+    <message>
+        <source>humidified cold-winter home</source>
+        <translation>beheizt und befeuchtet, kalte Winter</translation>
     </message>
     <message>
         <source>if built as drawn, {unit}</source>
@@ -1847,6 +1895,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>lightly heated maritime home</source>
+        <translation>wenig beheizt, Meeresklima</translation>
+    </message>
+    <message>
         <source>lock line drifts</source>
         <translation>Schlosslinie wandert</translation>
     </message>
@@ -1879,6 +1931,10 @@
         <translation>Holzfeuchte</translation>
     </message>
     <message>
+        <source>monsoon home</source>
+        <translation>Monsunklima</translation>
+    </message>
+    <message>
         <source>more to say: see the report</source>
         <translation>noch Angaben nötig: siehe Bericht</translation>
     </message>
@@ -1893,6 +1949,10 @@
     <message>
         <source>moulding across the side</source>
         <translation>Leiste quer zur Seite</translation>
+    </message>
+    <message>
+        <source>museum</source>
+        <translation>Museum</translation>
     </message>
     <message>
         <source>near</source>
@@ -2008,7 +2068,7 @@
     </message>
     <message>
         <source>quarter-sawn</source>
-        <translation>stehende Ringe</translation>
+        <translation>stehend</translation>
     </message>
     <message>
         <source>radial</source>
@@ -2024,7 +2084,7 @@
     </message>
     <message>
         <source>rift-sawn</source>
-        <translation>schräge Ringe</translation>
+        <translation>schräg</translation>
     </message>
     <message>
         <source>rings</source>
@@ -2063,6 +2123,10 @@
         <translation>geschraubt</translation>
     </message>
     <message>
+        <source>seen</source>
+        <translation>sichtbar</translation>
+    </message>
+    <message>
         <source>shelf across the side</source>
         <translation>Boden quer zur Seite</translation>
     </message>
@@ -2073,10 +2137,6 @@
     <message>
         <source>shoulder opens</source>
         <translation>Brüstung öffnet sich</translation>
-    </message>
-    <message>
-        <source>shows</source>
-        <translation>fällt auf</translation>
     </message>
     <message>
         <source>slide line</source>
@@ -2239,6 +2299,14 @@
         <translation>ungleiche Oberfläche</translation>
     </message>
     <message>
+        <source>unheated shop, continental</source>
+        <translation>unbeheizte Werkstatt, Festland</translation>
+    </message>
+    <message>
+        <source>unheated shop, maritime</source>
+        <translation>unbeheizte Werkstatt, Meeresklima</translation>
+    </message>
+    <message>
         <source>unknown</source>
         <translation>unbekannt</translation>
     </message>
@@ -2260,6 +2328,10 @@
     </message>
     <message>
         <source>where its rings lie is not said: shown without its cup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where the parts carry each other was not worked out for {count} parts (up to {most} it is): gaps count from the middle of each part, and parts held at two lines and the lines of hinges and locks are not looked for</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
