@@ -29,7 +29,7 @@ class Command:
             "Pixmap": icon(self.picture),
             "MenuText": self.menu,
             "ToolTip": self.tip,
-            "WhatsThis": self.name,
+            "WhatsThis": self.tip,
             "StatusTip": self.tip,
             "CmdType": self.kind,
         }

@@ -11,6 +11,7 @@ from workbench_pkg.actions.settings import DEFAULT_YEAR
 from workbench_pkg.host import preferences
 from workbench_pkg.host.qt import QtWidgets
 from workbench_pkg.panels.fields import NumberField
+from workbench_pkg.panels.telling import explain
 
 translate = App.Qt.translate
 
@@ -27,8 +28,8 @@ class PreferencesPage:
         fields = QtWidgets.QFormLayout(box)
         self.year = QtWidgets.QComboBox()
         self.year.setObjectName("HeartsideUsualYear")
-        self.year.setToolTip(
-            translate("Heartside", "Air that a piece lives in until its own year of air is chosen")
+        explain(
+            self.year, translate("Heartside", "Air that a piece lives in until its own year of air is chosen")
         )
         usual = translate("Heartside", "{name} (usual)").format(name=say(DEFAULT_YEAR))
         self.year.addItem(usual, "")
@@ -36,8 +37,9 @@ class PreferencesPage:
             if year.name != DEFAULT_YEAR:
                 self.year.addItem(say(year.name), year.name)
         self.flatness = NumberField("HeartsideUsualFlatness", 0.1, 50.0, FLATNESS_MM, "mm")
-        self.flatness.widget.setToolTip(
-            translate("Heartside", "The most that a table top may be out of flat in any month")
+        explain(
+            self.flatness.widget,
+            translate("Heartside", "The most that a table top may be out of flat in any month"),
         )
         fields.addRow(translate("Heartside", "Year of air"), self.year)
         fields.addRow(translate("Heartside", "Flatness of a top"), self.flatness.widget)
@@ -47,8 +49,9 @@ class PreferencesPage:
             translate("Heartside", "Show a label at every board after annotating")
         )
         self.labels.setObjectName("HeartsideShowLabels")
-        self.labels.setToolTip(
-            translate("Heartside", "Without it the labels stand in the tree and can be shown one by one")
+        explain(
+            self.labels,
+            translate("Heartside", "Without it the labels stand in the tree and can be shown one by one"),
         )
         row.addWidget(self.labels)
         for part in (box, looks):

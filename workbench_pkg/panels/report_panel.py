@@ -15,7 +15,7 @@ from workbench_pkg.actions.check import Answer
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
 from workbench_pkg.panels import rows, stale
 from workbench_pkg.panels.report_table import ReportTable, mark, rank_of
-from workbench_pkg.panels.telling import problem, unexpected
+from workbench_pkg.panels.telling import explain, problem, unexpected
 from workbench_pkg.panels.working_out import work_out_soon
 
 translate = App.Qt.translate
@@ -53,6 +53,24 @@ class ReportPanel(QtWidgets.QDockWidget):
         self.text.setReadOnly(True)
         self.text.setLineWrapMode(QtWidgets.QPlainTextEdit.NoWrap)
         self.text.setFont(QtGui.QFontDatabase.systemFont(QtGui.QFontDatabase.FixedFont))
+        explain(self.again, translate("Heartside", "Read the model as it is now and work it out again"))
+        explain(self.copy, translate("Heartside", "Put the whole report on the clipboard"))
+        explain(
+            self.table,
+            translate(
+                "Heartside",
+                "Every board with its width today, in its driest and in its wettest month. "
+                "Choosing rows selects boards in the model.",
+            ),
+        )
+        explain(
+            self.findings,
+            translate(
+                "Heartside",
+                "What breaks, jams or shows, the gravest first, and what to do. "
+                "Choosing one selects its boards in the model.",
+            ),
+        )
         self._lay_out()
         self.again.clicked.connect(self.work_out_again)
         self.copy.clicked.connect(self._copy)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import FreeCAD as App
 import FreeCADGui as Gui
 
@@ -15,6 +17,13 @@ _SHOWN_MS = 8000
 def told(text: str) -> None:
     """Say in the status line that something was done."""
     Gui.getMainWindow().statusBar().showMessage(text, _SHOWN_MS)
+
+
+def explain(widget: Any, text: str) -> None:
+    """Let a widget say what it is for: as its tip, to "What's this?", and to a screen reader."""
+    widget.setToolTip(text)
+    widget.setWhatsThis(text)
+    widget.setAccessibleDescription(text)
 
 
 def problem(text: str) -> QtWidgets.QMessageBox:

@@ -26,7 +26,7 @@ from workbench_pkg.objects.study import asked_of
 from workbench_pkg.panels import recorded, rows
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.logger_questions import LoggerQuestions, in_words
-from workbench_pkg.panels.telling import told, unexpected
+from workbench_pkg.panels.telling import explain, told, unexpected
 from workbench_pkg.panels.year_curve import YearCurve
 
 translate = App.Qt.translate
@@ -53,6 +53,22 @@ class YearPanel:
         self.search.setPlaceholderText(translate("Heartside", "Search: home, office, a city …"))
         self.file = QtWidgets.QPushButton(translate("Heartside", "From a file of months or a logger …"))
         self.file.setObjectName("HeartsideYearFile")
+        explain(
+            self.list,
+            translate(
+                "Heartside",
+                "Kinds of home and places. The figures are the moisture that its air brings wood to, "
+                "in the driest and the wettest month.",
+            ),
+        )
+        explain(self.search, translate("Heartside", "Show only what has these beginnings of words"))
+        explain(
+            self.file,
+            translate(
+                "Heartside",
+                "Twelve lines of temperature and humidity, or what a logger wrote over a year or part of one",
+            ),
+        )
         self.years: list[Year] = []  # one a row, and the text it is kept by
         self.texts: list[str] = []
         self.curve = YearCurve()
