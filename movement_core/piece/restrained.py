@@ -163,11 +163,10 @@ def restrained(solved: Sequence[SolvedPart], joints: Sequence[Joint], ground: in
     untold = any(joint.holds == UNTOLD and joint.kind != OVERLAP for joint in joints)
     as_if = piece_network(solved, joints, True, ground)
     told = piece_network(solved, joints, False, ground) if untold else as_if
-    by_told, by_as_if = told.pushes(), as_if.pushes()
     found = []
     for number, joint in enumerate(joints):
         assumed = joint.holds == UNTOLD and joint.kind != OVERLAP
-        pushes = (by_as_if if assumed else by_told).get(number, [])
+        pushes = (as_if if assumed else told).pushes(number)
         found.append(_joint(solved, joint, pushes, assumed))
     notes = dict.fromkeys(note for network in (told, as_if) for note in network.notes)
     return Restrained(

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
@@ -31,12 +32,15 @@ from movement_core.piece.restrained_ties import (
 from movement_core.piece.solve import SolvedPart
 from movement_core.piece.stiffness import BoardStiffness
 from movement_core.wood import Species
+from movement_core.wording import say
 
 PRESS_MM = 0.02  # faces that overlap by less would do so by the roughness of the wood (own judgement)
 ROUNDS = 6  # of looking for further stops that close because of the first
 LEFT_OUT = 1e-9  # of the largest course
 DRY_WEIGHT = 1.12  # of wood at 12 % ÷ its oven-dry weight
-STILL_OPEN = "some faces still overlap a little: not every stop was followed"
+MOST_STOPS = (
+    300  # that are followed at once, the deepest overlaps first: more than furniture has, less than a stack
+)
 
 Face = tuple[int, Contact | Gap]  # number of the joint, and what faces each other there
 
@@ -78,17 +82,29 @@ class PieceNetwork:
     stops: tuple[Face, ...]
     notes: tuple[str, ...]
 
-    def pushes(self) -> dict[int, list[Push]]:
-        """All springs that hold and all stops that close, by the number of their joint."""
-        found: dict[int, list[Push]] = defaultdict(list)
+    @cached_property
+    def _of_joint(self) -> dict[int, tuple[list[int], list[int]]]:
+        """Places of the springs that hold and of the closed stops, by the number of their joint."""
+        found: dict[int, tuple[list[int], list[int]]] = defaultdict(lambda: ([], []))
         for place, (number, patch) in enumerate(self.patches):
             if patch.firm:
-                force = np.asarray(self.states.tie_force_n[place] @ self.course)
-                found[number].append(Push(force, patch.point, patch.area_mm2, patch.normal, patch.ends))
-        for place, (number, face) in enumerate(self.stops):
-            pressed = self.states.stop_force_n[place] @ self.course
-            force, ends = -face.normal[:, None] * pressed, np.concatenate(face.outline)
-            found[number].append(Push(force, face.centre, face.area_mm2, face.normal, ends))
+                found[number][0].append(place)
+        for place, (number, _) in enumerate(self.stops):
+            found[number][1].append(place)
+        return dict(found)
+
+    def pushes(self, joint: int) -> list[Push]:
+        """All springs of a joint that hold and all its stops that close, by its number."""
+        springs, closed = self._of_joint.get(joint, ([], []))
+        forces = self.states.tie_force_n[springs] @ self.course
+        found = []
+        for place, force in zip(springs, forces):
+            patch = self.patches[place][1]
+            found.append(Push(force, patch.point, patch.area_mm2, patch.normal, patch.ends))
+        for place in closed:
+            face = self.stops[place][1]
+            force = -face.normal[:, None] * (self.states.stop_force_n[place] @ self.course)
+            found.append(Push(force, face.centre, face.area_mm2, face.normal, np.concatenate(face.outline)))
         return found
 
 
@@ -117,15 +133,16 @@ def piece_network(
     stops = _stops(joints, faces)
     closed = np.zeros(len(faces), dtype=bool)
     order = np.zeros(0, dtype=np.intp)
-    notes: tuple[str, ...] = (STILL_OPEN,)
+    more = np.zeros(len(faces), dtype=bool)
     first = network.parts
     for _ in range(ROUNDS):
         overlap = -room_days(network, stops, states, days).min(axis=1, initial=np.inf)
         more = (overlap > PRESS_MM) & ~closed
-        if not more.any():
-            notes = ()
+        deepest = np.flatnonzero(more)[np.argsort(-overlap[more], kind="stable")]
+        chosen = deepest[: MOST_STOPS - int(closed.sum())]
+        if not len(chosen):
             break
-        closed |= more
+        closed[chosen] = True
         order = np.flatnonzero(closed)
         pressed_on = [hold for place in order.tolist() for hold in _stop_holds(joints, faces[place])]
         network = Network(elastic_parts(solved, moduli, [*holds, *pressed_on]), ties, ground)
@@ -143,8 +160,14 @@ def piece_network(
         days,
         tuple(patches),
         tuple(faces[place] for place in order.tolist()),
-        notes,
+        _left_open(int((more & ~closed).sum())),
     )
+
+
+def _left_open(count: int) -> tuple[str, ...]:
+    if not count:
+        return ()
+    return (say("{count} faces that meet were not followed: what they press is not told", count=count),)
 
 
 def courses(strains: Floats) -> tuple[Floats, Floats]:

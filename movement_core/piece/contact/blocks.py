@@ -50,9 +50,8 @@ class BlockSystem:
         root = np.sqrt(np.einsum("nii->ni", diagonal))
         self._scale = 1.0 / np.where(root > 0, root, 1.0)
         self._diagonal = diagonal * self._scale[:, :, None] * self._scale[:, None, :]
-        self._pairs = pairs.reshape(-1, 2)
+        self._pairs, self._beside = _summed(pairs.reshape(-1, 2), beside.reshape(-1, self.size, self.size))
         one, other = self._pairs.T
-        self._beside = beside.reshape(-1, self.size, self.size)
         self._beside = self._beside * self._scale[one][:, :, None] * self._scale[other][:, None, :]
         self._gone: list[_Gone] = []
         self._layers: list[_Layer] = []
@@ -158,6 +157,16 @@ class BlockSystem:
             known = gone.beside @ x[gone.near].reshape(-1, loads)
             x[gone.part] = gone.inverse @ (x[gone.part] - known)
         return x
+
+
+def _summed(pairs: Ints, beside: Floats) -> tuple[Ints, Floats]:
+    """Each pair of parts once, the lower first, with the sum of its blocks."""
+    turned = pairs[:, 0] > pairs[:, 1]
+    blocks = np.where(turned[:, None, None], np.swapaxes(beside, 1, 2), beside)
+    once, place = np.unique(np.sort(pairs, axis=1), axis=0, return_inverse=True)
+    total = np.zeros((len(once), *beside.shape[1:]))
+    np.add.at(total, np.asarray(place).reshape(-1), blocks)
+    return once, total
 
 
 def _layers(left: set[int], beside: list[dict[int, Floats]]) -> list[list[int]]:
