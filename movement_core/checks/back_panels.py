@@ -12,7 +12,7 @@ from movement_core.checks.crossing_grain import confirm_words, crossing_finding,
 from movement_core.checks.crossing_kinds import BACK, boards_with, crossings_of_kind, is_back
 from movement_core.checks.finding import BREAKS, SHOWS, Finding
 from movement_core.checks.remember import beyond, joints_of, once_a_piece
-from movement_core.checks.told import told
+from movement_core.checks.told import is_wood, told
 from movement_core.piece.contact.found import FLAT, Gap
 from movement_core.piece.crossing import Crossing
 from movement_core.piece.limits import limit
@@ -25,10 +25,18 @@ ALONG = 0.9  # cosine: a face looks across the back's grain, or through it
 def back_panels(whole: WholePiece) -> list[Finding]:
     """One finding for each back that presses or comes out of its rabbets, and for each that is fixed across."""
     rooms = [_judge(whole, room) for room in _rooms(whole)]
-    groups: dict[tuple[int, str], list[Crossing]] = defaultdict(list)
+    return [finding for finding in rooms if finding] + [_fixed(whole, each) for each in _alike(whole)]
+
+
+def _alike(whole: WholePiece) -> list[list[Crossing]]:
+    """Crossings of backs, put together where several boards lie on the same parts."""
+    crossed: dict[tuple[int, str], list[Crossing]] = defaultdict(list)
     for crossing in crossings_of_kind(whole, BACK):
-        groups[boards_with(whole, crossing.carrier)[0], crossing.verdict].append(crossing)
-    return [finding for finding in rooms if finding] + [_fixed(whole, each) for each in groups.values()]
+        crossed[boards_with(whole, crossing.carrier)[0], crossing.verdict].append(crossing)
+    groups: dict[tuple[frozenset[int], str], list[Crossing]] = defaultdict(list)
+    for (_, verdict), crossings in crossed.items():
+        groups[frozenset(crossing.other for crossing in crossings), verdict] += crossings
+    return list(groups.values())
 
 
 @dataclass(frozen=True, eq=False)
@@ -63,7 +71,7 @@ def _room(whole: WholePiece, boards: tuple[int, ...]) -> _Room | None:
     for board in boards:
         for joint in joints_of(whole, board):
             other = beyond(joint, board)
-            if other in boards:
+            if other in boards or not is_wood(whole, other):
                 continue
             for one in joint.meeting.facing:
                 if one.surface != FLAT:
@@ -71,12 +79,13 @@ def _room(whole: WholePiece, boards: tuple[int, ...]) -> _Room | None:
                 points = np.concatenate(one.outline)
                 side = 1 if float((one.centre - middle) @ frame.axes[0]) > 0 else -1
                 sense = 1.0 if board == joint.parts[0] else -1.0
+                if float(np.ptp(points @ frame.axes[2])) <= frame.length_mm / 2:
+                    continue  # a rail or a peg, not the edge of an opening
                 if sense * side * float(one.normal @ frame.axes[0]) > ALONG:
                     room = one.least_mm if isinstance(one, Gap) else 0.0
                     if side not in rooms or room < rooms[side][0]:
                         rooms[side] = room, other
-                flat = not isinstance(one, Gap) and abs(float(one.normal @ frame.axes[1])) > ALONG
-                if flat and float(np.ptp(points @ frame.axes[2])) > frame.length_mm / 2:
+                if not isinstance(one, Gap) and abs(float(one.normal @ frame.axes[1])) > ALONG:
                     covers[side] = float(np.ptp(points @ frame.axes[0]))
     if len(rooms) < 2:
         return None

@@ -32,6 +32,7 @@ NARROW = 0.5  # a strip is no wider than this share of the board it lies across 
 ALONG = 0.9  # cosine of its grain to the direction in which the board moves
 AS_LONG = (0.7, 1.3)  # its length over the width of the boards (own judgement)
 AS_THICK = (0.5, 1.5)  # a breadboard end's thickness over that of its board (own judgement)
+BACK_MM = 16.0  # a back is no thicker than this (own judgement)
 RIM = 0.75  # what a back lies on is at its rim: beyond this share of its half width or length (own judgement)
 COVERED = 0.5  # a face that covers its core over this share of its width is a facing (own judgement)
 
@@ -90,16 +91,13 @@ def side_of(whole: WholePiece, joint: Joint, index: int) -> str:
 
 
 def is_strip(whole: WholePiece, crossing: Crossing) -> bool:
-    """Whether the other part is a narrow strip that runs across the board."""
-    return _runs_across(whole, crossing.other, crossing.carrier)
-
-
-def _runs_across(whole: WholePiece, other: int, carrier: int) -> bool:
-    strip, board = whole.parts[other].part.frame, whole.parts[carrier].part.frame
+    """Whether the other part is a narrow strip that runs across the board, or across the glued panel that it is of."""
+    strip, board = whole.parts[crossing.other].part.frame, whole.parts[crossing.carrier].part.frame
     if not (strip.grain.known and board.grain.known):
         return False
-    narrow = strip.width_mm <= NARROW * board.width_mm and strip.length_mm >= 2 * strip.width_mm
-    return bool(narrow and abs(strip.axes[2] @ board.axes[0]) > ALONG)
+    narrow = strip.width_mm <= NARROW * panel_width(whole, crossing.carrier)
+    slim = narrow and strip.length_mm >= 2 * strip.width_mm
+    return bool(slim and abs(strip.axes[2] @ board.axes[0]) > ALONG)
 
 
 def is_thin(whole: WholePiece, index: int) -> bool:
@@ -113,10 +111,11 @@ def is_breadboard(whole: WholePiece, joint: Joint, board: int, other: int) -> bo
     "board's."""
     if not (is_wood(whole, board) and is_wood(whole, other)):
         return False
+    if not joint.meeting.walls and frozenset((board, other)) not in _drawn_ends(whole):
+        return False  # no tongue: a cleat, or what it stands on
     frame, strip = whole.parts[board].part.frame, whole.parts[other].part.frame
     across = abs(float(strip.axes[2] @ frame.axes[0])) > ALONG and strip.length_mm >= 2 * strip.width_mm
-    width = sum(whole.parts[one].part.frame.width_mm for one in boards_with(whole, board))
-    if not across or not AS_LONG[0] <= strip.length_mm / width <= AS_LONG[1]:
+    if not across or not AS_LONG[0] <= strip.length_mm / panel_width(whole, board) <= AS_LONG[1]:
         return False  # a frame's rail on its stile, say
     if not _at_the_end(joint, board, frame.axes[2], frame.centre, frame.length_mm):
         return False
@@ -124,6 +123,18 @@ def is_breadboard(whole: WholePiece, joint: Joint, board: int, other: int) -> bo
     thick = float(np.abs(strip.axes @ up) @ strip.size_mm)
     level = abs(float((strip.centre - frame.centre) @ up)) <= frame.thickness_mm / 2
     return level and AS_THICK[0] <= thick / frame.thickness_mm <= AS_THICK[1]
+
+
+@once_a_piece
+def _drawn_ends(whole: WholePiece) -> frozenset[frozenset[int]]:
+    """Pairs of a top's board and a piece at its end, however the joint between them is drawn."""
+    return frozenset(
+        frozenset((whole.index[board.part.key], whole.index[end.solved.part.key]))
+        for top in whole.tops
+        for board in top.place.boards
+        for end in top.place.ends
+        if board.part.key in whole.index and end.solved.part.key in whole.index
+    )
 
 
 def _at_the_end(joint: Joint, board: int, grain: Floats, centre: Floats, length: float) -> bool:
@@ -147,8 +158,10 @@ def _faces_a_core(whole: WholePiece, crossing: Crossing) -> bool:
 
 
 def is_back(whole: WholePiece, index: int) -> bool:
-    """Whether a part is a thin solid panel that lies with its face on three parts or more, and is no top."""
+    """Whether a part is a thin solid panel that lies with one face, at its rim, on two parts or more, and is no top."""
     if not is_wood(whole, index) or not is_thin(whole, index):
+        return False
+    if whole.parts[index].part.frame.thickness_mm > BACK_MM:
         return False
     key = whole.parts[index].part.key
     if any(board.part.key == key for top in whole.tops for board in top.place.boards):
@@ -160,7 +173,7 @@ def is_back(whole: WholePiece, index: int) -> bool:
         for joint in joints_of(whole, board)
         for way in _lies_on(whole, joint, board)
     ]
-    return any(len({other for other, way in lying if way == sign} - set(boards)) >= 3 for sign in (-1, 1))
+    return any(len({other for other, way in lying if way == sign} - set(boards)) >= 2 for sign in (-1, 1))
 
 
 @once_a_piece
@@ -175,6 +188,11 @@ def _panel_boards(whole: WholePiece) -> Mapping[int, tuple[int, ...]]:
 def boards_with(whole: WholePiece, index: int) -> tuple[int, ...]:
     """The boards of the glued panel that a part belongs to; of a single board itself."""
     return _panel_boards(whole).get(index, (index,))
+
+
+def panel_width(whole: WholePiece, index: int) -> float:
+    """Width of the glued panel that a board belongs to, or of the board itself, mm."""
+    return sum(whole.parts[board].part.frame.width_mm for board in boards_with(whole, index))
 
 
 def _lies_on(whole: WholePiece, joint: Joint, index: int) -> set[int]:

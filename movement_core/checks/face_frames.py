@@ -1,4 +1,4 @@
-"""Face frames on carcases whose boards move along them."""
+"""Face frames, and plinths, on carcases whose boards move along them."""
 
 from __future__ import annotations
 
@@ -25,9 +25,9 @@ def _finding(whole: WholePiece, crossings: list[Crossing]) -> Finding:
     worst = max(crossings, key=lambda one: one.worst_mm)
     return crossing_finding(
         whole,
-        "face-frame-across-the-side",
+        "frame-across-the-side",
         crossings,
-        crossing_words(worst, say("a piece of the face frame")),
+        crossing_words(worst, say("a piece of the frame on its edges (face frame, plinth)")),
         say(
             "glue it over {width:.0f} mm at one end of the board and hold the rest with screws in slots from "
             "inside, or with keys; or let the carcase's grain run along it: upright in the sides, level in top and "

@@ -7,8 +7,9 @@ from collections import defaultdict
 import numpy as np
 
 from movement_core.checks.crossing_grain import crossing_words, severity_of
-from movement_core.checks.crossing_kinds import STRIP, crossings_of_kind
+from movement_core.checks.crossing_kinds import STRIP, boards_with, crossings_of_kind
 from movement_core.checks.finding import Finding
+from movement_core.checks.told import told
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.crossing import Crossing
 from movement_core.piece.limits import limit
@@ -21,11 +22,11 @@ MOULDING, RUNNER = "moulding-across-the-side", "runner-across-the-side"
 
 
 def strips_across(whole: WholePiece) -> list[Finding]:
-    """One finding for each board, and each kind of strip that lies across it."""
+    """One finding for each board, or glued panel, and each kind of strip that lies across it."""
     groups: dict[tuple[str, int, str], list[Crossing]] = defaultdict(list)
     for crossing in crossings_of_kind(whole, STRIP):
         kind = MOULDING if _is_outside(whole, crossing) else RUNNER
-        groups[kind, crossing.carrier, crossing.verdict].append(crossing)
+        groups[kind, boards_with(whole, crossing.carrier)[0], crossing.verdict].append(crossing)
     return [_finding(whole, kind, crossings) for (kind, _, _), crossings in groups.items()]
 
 
@@ -46,21 +47,16 @@ def _far(whole: WholePiece, index: int, direction: Floats) -> float:
 
 def _finding(whole: WholePiece, kind: str, crossings: list[Crossing]) -> Finding:
     worst = max(crossings, key=lambda one: one.worst_mm)
-    indices = (*(crossing.other for crossing in crossings), worst.carrier)
     what = "the moulding" if kind == MOULDING else "the strip (a runner, cleat or the like)"
-    return Finding(
-        check=kind,
-        severity=severity_of(worst),
-        parts=tuple(whole.name(i) for i in indices),
-        keys=tuple(whole.parts[i].part.key for i in indices),
-        message=crossing_words(worst, what),
-        remedy=_remedy(kind),
-        month=worst.month,
-        figures={
-            "width_mm": round(worst.width_mm, 1),
-            "least_mm": round(worst.least_mm, 2),
-            "most_mm": round(worst.most_mm, 2),
-        },
+    return told(
+        whole,
+        kind,
+        severity_of(worst),
+        (*(crossing.other for crossing in crossings), *(crossing.carrier for crossing in crossings)),
+        crossing_words(worst, what),
+        _remedy(kind),
+        worst.month,
+        {"width_mm": worst.width_mm, "least_mm": worst.least_mm, "most_mm": worst.most_mm},
     )
 
 

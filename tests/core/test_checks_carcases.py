@@ -99,7 +99,7 @@ def face_framed(grain, where=STILL):
 
 @TURNED
 def test_a_face_frame_on_sides_whose_grain_lies(where):
-    findings = found(face_framed("y", where), "face-frame-across-the-side", where)
+    findings = found(face_framed("y", where), "frame-across-the-side", where)
     assert {finding.parts for finding in findings} == {
         ("side left", "stile left"),
         ("side right", "stile right"),
@@ -109,7 +109,7 @@ def test_a_face_frame_on_sides_whose_grain_lies(where):
 
 def test_a_face_frame_on_sides_whose_grain_stands():
     pairs = face_framed("z")
-    assert not found(pairs, "face-frame-across-the-side")
+    assert not found(pairs, "frame-across-the-side")
     checks = {f.check for f in found(face_framed("y"), "moulding-across-the-side")}
     assert not checks  # told once
 
