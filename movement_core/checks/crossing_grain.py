@@ -30,22 +30,37 @@ def severity_of(crossing: Crossing) -> str:
 
 def crossing_words(crossing: Crossing, what: str) -> str:
     """What lies across how much grain, what that grain does, and what comes of it where it is solid."""
-    moves = f"which moves {crossing.least_mm:+.1f} to {crossing.most_mm:+.1f} mm against it"
-    practice = (
-        f"{limit('glued across'):.0f} mm may be solid, some let {limit('glued across at most'):.0f} pass; common "
-        "practice, no source"
+    practice = say(
+        "{solid:.0f} mm may be solid, some let {most:.0f} pass; common practice, no source",
+        solid=limit("glued across"),
+        most=limit("glued across at most"),
     )
     fixed = crossing.fixed
-    comes = ""
+    comes = say("it splits")
     if fixed is not None and fixed.tension_mpa > 0:
-        chance = "not to be foretold" if fixed.split == "unknown" else fixed.split
-        comes = f"up to {fixed.tension_mpa:.0f} MPa pull across the grain: a split is {chance}"
-    across = f"{what} {{}} across {crossing.width_mm:.0f} mm of grain, {moves}"
+        chance = say("not to be foretold") if fixed.split == "unknown" else fixed.split
+        comes = say(
+            "up to {tension:.0f} MPa pull across the grain: a split is {chance}",
+            tension=fixed.tension_mpa,
+            chance=chance,
+        )
+    figures = {"width": crossing.width_mm, "least": crossing.least_mm, "most": crossing.most_mm}
     if crossing.verdict == SPLITS:
-        return f"{across.format('is fixed solid')}: {comes or 'it splits'} ({practice})"
-    return (
-        f"{across.format('lies')}. How it is fixed is not drawn. If it is glued or screwed fast, "
-        f"{comes or 'it splits'} ({practice})"
+        return say(
+            "{what} is fixed solid across {width:.0f} mm of grain, which moves {least:+.1f} to {most:+.1f} mm "
+            "against it: {comes} ({practice})",
+            what=what,
+            comes=comes,
+            practice=practice,
+            **figures,
+        )
+    return say(
+        "{what} lies across {width:.0f} mm of grain, which moves {least:+.1f} to {most:+.1f} mm against it. How "
+        "it is fixed is not drawn. If it is glued or screwed fast, {comes} ({practice})",
+        what=what,
+        comes=comes,
+        practice=practice,
+        **figures,
     )
 
 
@@ -57,8 +72,8 @@ def _finding(whole: WholePiece, crossings: list[Crossing]) -> Finding:
         crossings,
         crossing_words(worst, say("the joint")),
         say(
-            "fix it at one line, at most {width:.0f} mm wide, and let the rest slide in slots, grooves or on keys; or "
-            "turn the grain of one to run with the other{confirm}",
+            "fix it at one line, at most {width:.0f} mm wide, and let the rest slide in slots, grooves or on "
+            "keys; or turn the grain of one to run with the other{confirm}",
             width=limit("glued across"),
             confirm=confirm_words(worst),
         ),
@@ -68,7 +83,8 @@ def _finding(whole: WholePiece, crossings: list[Crossing]) -> Finding:
 def crossing_finding(
     whole: WholePiece, check: str, crossings: list[Crossing], message: str, remedy: str
 ) -> Finding:
-    """The finding on several crossings against one part: the boards, then that part, with the figures of the worst."""
+    """The finding on several crossings against one part: the boards, then that part, with the figures of the "
+    "worst."""
     worst = max(crossings, key=lambda one: one.worst_mm)
     return told(
         whole,

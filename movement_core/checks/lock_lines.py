@@ -6,8 +6,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from movement_core.air.daily import month_of_day
 from movement_core.checks.finding import JAMS, Finding
 from movement_core.checks.fittings import Fitting, Fittings, fittings_of
+from movement_core.checks.remember import beyond, joints_of
 from movement_core.checks.told import is_wood, told, worst_day
 from movement_core.piece.contact.joints import OVERLAP, Joint
 from movement_core.piece.contact.polygons import Floats
@@ -19,7 +21,10 @@ from movement_core.wording import say
 
 @dataclass(frozen=True, eq=False)
 class _Drift:
-    """One lock line: bolt and strike, the wood behind each, the largest drift, the room for it, the month."""
+    """One lock line: bolt and strike, the wood behind each, the largest drift and the room for it, and its month.
+
+    ``opens_mm`` is the most that the strike goes away along the bolt, in the month ``opens_month``.
+    """
 
     bolt: int
     strike: int
@@ -28,6 +33,7 @@ class _Drift:
     room_mm: float
     opens_mm: float
     month: int
+    opens_month: int
 
 
 def lock_lines(whole: WholePiece) -> list[Finding]:
@@ -46,9 +52,21 @@ def lock_lines(whole: WholePiece) -> list[Finding]:
             if drift is None or linked[drift.woods[0]] != linked[drift.woods[1]]:
                 continue  # nothing says where the one goes beside the other
             pair = tuple(sorted(fittings.side[wood] for wood in drift.woods))
-            if pair not in worst or drift.drift_mm > worst[pair].drift_mm:
+            if pair not in worst or _size(drift) > _size(worst[pair]):
                 worst[pair] = drift
-    return [_finding(whole, one) for one in worst.values() if one.drift_mm > one.room_mm]
+    return [_finding(whole, one) for one in worst.values() if _misses(one) or _falls_short(one)]
+
+
+def _misses(one: _Drift) -> bool:
+    return one.drift_mm > one.room_mm
+
+
+def _falls_short(one: _Drift) -> bool:
+    return one.opens_mm >= limit("lock reach")
+
+
+def _size(one: _Drift) -> float:
+    return max(one.drift_mm, one.opens_mm)
 
 
 def _linked(whole: WholePiece) -> list[int]:
@@ -66,8 +84,9 @@ def _drift(
     if other in owner:
         there = _one_side(fittings, owner[other])
     else:
-        let_in = meeting.inner == bolt and bool(meeting.walls)
-        there = other if let_in and is_wood(fittings.whole, other) else None
+        let_in = meeting.inner == bolt and bool(meeting.walls) and is_wood(fittings.whole, other)
+        # Where the two woods lie on each other it is a screw in a slot, and no bolt.
+        there = other if let_in and not _touch(fittings.whole, owner[bolt], other) else None
     if here is None or there is None or fittings.side[here] == fittings.side[there]:
         return None
     moved = [fittings.travel(fittings.held, part, main.centre) for part in (bolt, other)]
@@ -83,7 +102,17 @@ def _drift(
         aside, room = _in_its_hole(apart, joint)
         opens = np.zeros(len(apart))
     drift, month = worst_day(aside)
-    return _Drift(bolt, other, (here, there), drift, room, float(opens.max()), month)
+    apart_month = int(month_of_day(int(opens.argmax())))
+    return _Drift(bolt, other, (here, there), drift, room, float(opens.max()), month, apart_month)
+
+
+def _touch(whole: WholePiece, fitting: Fitting, other: int) -> bool:
+    """Whether the wood that a fitting sits on touches another part."""
+    return any(
+        joint.meeting.contacts and beyond(joint, wood) == other
+        for wood in fitting.woods
+        for joint in joints_of(whole, wood)
+    )
 
 
 def _in_its_hole(apart: Floats, joint: Joint) -> tuple[Floats, float]:
@@ -100,11 +129,32 @@ def _one_side(fittings: Fittings, fitting: Fitting) -> int | None:
 
 
 def _finding(whole: WholePiece, one: _Drift) -> Finding:
+    parts = one.bolt, one.strike, *one.woods
+    figures = {"drift_mm": one.drift_mm, "room_mm": one.room_mm, "opens_mm": one.opens_mm}
+    if not _misses(one):
+        return told(
+            whole,
+            "lock-line-drifts",
+            JAMS,
+            parts,
+            say(
+                "the strike goes {opens:.1f} mm away from the lock in the dry season: a bolt that shoots 6 to 10 "
+                "mm hardly reaches it (common practice, no source; each taken as fixed to what it touches)",
+                opens=one.opens_mm,
+            ),
+            say(
+                "use a lock whose bolt shoots {throw:.0f} mm or more, or pack the strike out; a narrower or "
+                "quarter-sawn stile, or a framed door, keeps the lock where it is",
+                throw=one.opens_mm + 6.0,
+            ),
+            one.opens_month,
+            figures,
+        )
     return told(
         whole,
         "lock-line-drifts",
         JAMS,
-        (one.bolt, one.strike, *one.woods),
+        parts,
         say(
             "the bolt's line and the strike's go {drift:.1f} mm apart, and there is room for {room:.1f} mm: the lock "
             "no longer shuts (taken as drawn in line, and each as fixed to what it touches)",
@@ -117,5 +167,5 @@ def _finding(whole: WholePiece, one: _Drift) -> Finding:
             more=one.drift_mm - one.room_mm + 0.5,
         ),
         one.month,
-        {"drift_mm": one.drift_mm, "room_mm": one.room_mm, "opens_mm": one.opens_mm},
+        figures,
     )

@@ -14,6 +14,7 @@ from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.crossing import Crossing
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 OUTSIDE_MM = (
     30.0  # what reaches no further than this beyond the strip leaves it on the outside (own judgement)
@@ -47,7 +48,7 @@ def _far(whole: WholePiece, index: int, direction: Floats) -> float:
 
 def _finding(whole: WholePiece, kind: str, crossings: list[Crossing]) -> Finding:
     worst = max(crossings, key=lambda one: one.worst_mm)
-    what = "the moulding" if kind == MOULDING else "the strip (a runner, cleat or the like)"
+    what = say("the moulding") if kind == MOULDING else say("the strip (a runner, cleat or the like)")
     return told(
         whole,
         kind,

@@ -128,6 +128,24 @@ def test_a_lid_that_does_not():
     assert not found(pairs, "lock-line-drifts", confirmed=corners)
 
 
+def locked_door(built, rings="pith 0 -200"):
+    """A slab of upright grain hung at its left edge, a lock at its right one and a strike facing it on the post."""
+    lock, strike = ((294.0, 4, 200), (300, 18, 260)), ((302.0, 4, 200), (305, 18, 260))
+    pairs = hung_slab("z")
+    wood = f"white oak; {rings}; built {built:g}; grain z; show -y"
+    leaves = [((0.6, 0, z), (6, 22, z + 60)) for z in HINGES]
+    pairs[1] = blocks("post right", [((302, 0, -40), (342, 22, 540))], [strike]), f"{OAK}; grain z; show -y"
+    pairs[3] = blocks("slab", [((0.6, 0, 0), (300, 22, 500))], [*leaves, lock]), wood
+    return [*pairs, (blocks("lock", [lock]), "brass"), (blocks("strike", [strike]), "brass")]
+
+
+def test_a_strike_out_of_reach():
+    finding = only(locked_door(14), "lock-line-drifts", confirmed=POSTS)
+    assert set(finding.parts) == {"lock", "strike", "slab", "post right"}
+    assert finding.figures["opens_mm"] >= limit("lock reach") and "hardly" in finding.message
+    assert not found(locked_door(8, "rings 90"), "lock-line-drifts", confirmed=POSTS)
+
+
 def bed(apart, where=STILL):
     """A rail 200 high with two bolts into a post."""
     bolts = [((-30.0, 8, z - 5), (30, 14, z + 5)) for z in (100 - apart / 2, 100 + apart / 2)]
