@@ -28,6 +28,8 @@ from movement_core.piece.contact.polygons import (
 )
 from movement_core.piece.contact.scene import Scene
 
+Drawn = tuple[list[Floats], Floats, float]  # outline, centroid and area of a region
+
 LEAST_GAP_WIDTH_MM = 0.5  # strips of gap narrower than this are edges passing each other (own judgement)
 
 
@@ -70,8 +72,14 @@ def flat_contacts_and_gaps(scene: Scene, pairs: FacePairs, reach: float) -> tupl
         if region is not None:
             regions.append(replace(region, first=a, second=b))
     regions = _unhidden(scene, regions)
-    contacts = [_contact(scene, region) for region in regions if region.touches]
-    return contacts, [_gap(scene, region) for region in regions if not region.touches]
+    drawn: dict[int, Drawn] = {}  # by the array of edges: regions that are alike share it
+    for region in regions:
+        if id(region.edges) not in drawn:
+            drawn[id(region.edges)] = outline(region.edges), centroid(region.edges), area(region.edges)
+    contacts = [_contact(scene, region, *drawn[id(region.edges)]) for region in regions if region.touches]
+    return contacts, [
+        _gap(scene, region, *drawn[id(region.edges)]) for region in regions if not region.touches
+    ]
 
 
 def _region(scene: Scene, first: int, second: int, reach: float) -> Region | None:
@@ -162,27 +170,27 @@ def _seen(scene: Scene, region: Region, plane: int) -> Floats:
     return flat[:, ::-1] if faces.normal[region.first] @ faces.normal[plane] < 0 else flat
 
 
-def _contact(scene: Scene, region: Region) -> Contact:
+def _contact(scene: Scene, region: Region, loops: list[Floats], middle_of: Floats, size: float) -> Contact:
     faces = scene.faces
     first, second, sense = _in_order(scene, region)
-    height = region.height(centroid(region.edges)) / 2
+    height = region.height(middle_of) / 2
     middle = height * faces.normal[region.first]
     return Contact(
         first=int(faces.body[first]),
         second=int(faces.body[second]),
         faces=(int(faces.number[first]), int(faces.number[second])),
         surface=FLAT,
-        area_mm2=area(region.edges),
+        area_mm2=size,
         normal=sense * faces.normal[region.first],
-        centre=faces.back(centroid(region.edges), region.first) + middle,
-        outline=tuple(faces.back(loop, region.first) + middle for loop in outline(region.edges)),
+        centre=faces.back(middle_of, region.first) + middle,
+        outline=tuple(faces.back(loop, region.first) + middle for loop in loops),
     )
 
 
-def _gap(scene: Scene, region: Region) -> Gap:
+def _gap(scene: Scene, region: Region, loops: list[Floats], middle_of: Floats, size: float) -> Gap:
     faces = scene.faces
     first, second, sense = _in_order(scene, region)
-    middle = region.height(centroid(region.edges)) / 2 * faces.normal[region.first]
+    middle = region.height(middle_of) / 2 * faces.normal[region.first]
     return Gap(
         first=int(faces.body[first]),
         second=int(faces.body[second]),
@@ -190,10 +198,10 @@ def _gap(scene: Scene, region: Region) -> Gap:
         surface=FLAT,
         least_mm=max(0.0, region.least),
         most_mm=region.most,
-        area_mm2=area(region.edges),
+        area_mm2=size,
         normal=sense * faces.normal[region.first],
-        centre=faces.back(centroid(region.edges), region.first) + middle,
-        outline=tuple(faces.back(loop, region.first) + middle for loop in outline(region.edges)),
+        centre=faces.back(middle_of, region.first) + middle,
+        outline=tuple(faces.back(loop, region.first) + middle for loop in loops),
     )
 
 

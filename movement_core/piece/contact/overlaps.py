@@ -205,11 +205,19 @@ def _corners(scene: Scene) -> tuple[Floats, Ints]:
     """Distinct points of each body, one body after the other, and where each begins."""
     faces = scene.faces
     clouds = []
+    known: dict[Hashable, Ints] = {}  # solid → which of its points are distinct
     split = np.searchsorted(faces.body, np.arange(len(scene.bodies) + 1))
     for index, body in enumerate(scene.bodies):
         flat = faces.points[faces.start[split[index]] : faces.start[split[index + 1]]]
         meshes = [curved.triangles.reshape(-1, 3) for curved in body.curved if not _is_hole(curved)]
-        clouds.append(np.unique(np.round(np.concatenate([flat, *meshes]), 6), axis=0))
+        cloud = np.concatenate([flat, *meshes])
+        solid = None if body.placed is None else body.placed.solid
+        distinct = known.get(solid) if solid is not None else None
+        if distinct is None:
+            distinct = np.unique(np.round(cloud, 6), axis=0, return_index=True)[1]
+            if solid is not None:
+                known[solid] = distinct
+        clouds.append(cloud[distinct])
     starts = np.concatenate([[0], np.cumsum([len(cloud) for cloud in clouds])])
     return np.concatenate(clouds), starts
 

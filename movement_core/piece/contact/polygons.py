@@ -8,6 +8,8 @@ way or the other way), and the pieces that bound the answer are kept.
 
 from __future__ import annotations
 
+import math
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -58,9 +60,13 @@ def centroid(region: Floats) -> Floats:
 
 def shared(one: Floats, other: Floats) -> Floats:
     """The region that lies in both."""
-    one, other = _near(one, other)
-    if not len(one) or not len(other):
+    if _apart(one, other):
         return NOTHING
+    boxes = _rectangle(one), _rectangle(other)
+    if boxes[0] is not None and boxes[1] is not None:
+        square = _shared_rectangle(boxes[0], boxes[1])
+        if square is not None:
+            return square
     first, second = _pieces(one, other), _pieces(other, one)
     a_in, a_same, _ = _where(first, other)
     b_in, _, _ = _where(second, one)
@@ -69,7 +75,7 @@ def shared(one: Floats, other: Floats) -> Floats:
 
 def without(one: Floats, other: Floats) -> Floats:
     """What is left of ``one`` outside ``other``."""
-    if not len(one) or not len(other):
+    if _apart(one, other):
         return one
     first, second = _pieces(one, other), _pieces(other, one)
     a_in, a_same, a_against = _where(first, other)
@@ -91,6 +97,9 @@ def holds(region: Floats, points: Floats) -> Bools:
 
 def outline(region: Floats) -> list[Floats]:
     """Closed loops (K, 2) round a region, largest first, straight runs made one edge; slivers are left out."""
+    square = _rectangle(region)
+    if square is not None:
+        return [np.array(square)]
     run = region[:, 1] - region[:, 0]
     region, run = (one[np.hypot(*run.T) > SNAP_MM] for one in (region, run))
     meets = np.asarray((np.abs(region[:, None, 1] - region[None, :, 0]) <= 10 * SNAP_MM).all(axis=2))
@@ -142,13 +151,68 @@ def _signed_area(start: Floats, end: Floats) -> float:
     return float((start[:, 0] * end[:, 1] - start[:, 1] * end[:, 0]).sum() / 2)
 
 
-def _near(one: Floats, other: Floats) -> tuple[Floats, Floats]:
-    """Both regions, or nothing where their boxes do not meet."""
+def _apart(one: Floats, other: Floats) -> bool:
+    """Whether the boxes of two regions share no area."""
     if not len(one) or not len(other):
-        return NOTHING, NOTHING
+        return True
     a, b = one.reshape(-1, 2), other.reshape(-1, 2)
-    apart = (a.min(axis=0) > b.max(axis=0)) | (b.min(axis=0) > a.max(axis=0))
-    return (NOTHING, NOTHING) if apart.any() else (one, other)
+    (a0, a1), (b0, b1) = a.min(axis=0).tolist(), b.min(axis=0).tolist()
+    (a2, a3), (b2, b3) = a.max(axis=0).tolist(), b.max(axis=0).tolist()
+    return bool(min(a2, b2) - max(a0, b0) <= SNAP_MM or min(a3, b3) - max(a1, b1) <= SNAP_MM)
+
+
+Corners = list[tuple[float, float]]
+
+
+def _rectangle(region: Floats) -> Corners | None:
+    """The corners of a region that is one rectangle, anticlockwise; None where it is anything else."""
+    if len(region) != 4:
+        return None
+    edges = region.tolist()
+    corners: Corners = []
+    (x, y), (end_x, end_y) = edges[0]
+    left = edges[1:]
+    corners.append((x, y))
+    while left:  # the edges come in any order
+        for at, ((ax, ay), (bx, by)) in enumerate(left):
+            if abs(ax - end_x) <= SNAP_MM and abs(ay - end_y) <= SNAP_MM:
+                corners.append((ax, ay))
+                end_x, end_y = bx, by
+                del left[at]
+                break
+        else:
+            return None
+    if abs(end_x - x) > SNAP_MM or abs(end_y - y) > SNAP_MM:
+        return None
+    (ax, ay), (bx, by), (cx, cy), (dx, dy) = corners
+    if abs(ax + cx - bx - dx) > SNAP_MM or abs(ay + cy - by - dy) > SNAP_MM:
+        return None  # no parallelogram
+    run, rise = (bx - ax, by - ay), (dx - ax, dy - ay)
+    longer = max(abs(run[0]), abs(run[1]), abs(rise[0]), abs(rise[1]))
+    square = abs(run[0] * rise[0] + run[1] * rise[1]) <= SNAP_MM * longer
+    return corners if square and run[0] * rise[1] - run[1] * rise[0] > 0 else None
+
+
+def _shared_rectangle(one: Corners, other: Corners) -> Floats | None:
+    """What two rectangles share whose sides are parallel; None where they are turned to each other."""
+    (ax, ay), (bx, by), (cx, cy), _ = one
+    long, wide = math.hypot(bx - ax, by - ay), math.hypot(cx - bx, cy - by)
+    if min(long, wide) <= SNAP_MM:
+        return None
+    ux, uy = (bx - ax) / long, (by - ay) / long
+    seen = [((x - ax) * ux + (y - ay) * uy, (y - ay) * ux - (x - ax) * uy) for x, y in other]
+    along, across = sorted(u for u, _ in seen), sorted(v for _, v in seen)
+    if max(along[1] - along[0], along[3] - along[2], across[1] - across[0], across[3] - across[2]) > SNAP_MM:
+        return None
+    low_u, high_u = max(along[0], 0.0), min(along[3], long)
+    low_v, high_v = max(across[0], 0.0), min(across[3], wide)
+    if high_u - low_u <= SNAP_MM or high_v - low_v <= SNAP_MM:
+        return NOTHING
+    corners = [
+        (ax + u * ux - v * uy, ay + u * uy + v * ux)
+        for u, v in ((low_u, low_v), (high_u, low_v), (high_u, high_v), (low_u, high_v))
+    ]
+    return np.array([(corners[at], corners[(at + 1) % 4]) for at in range(4)])
 
 
 def _pieces(one: Floats, other: Floats) -> Floats:
@@ -169,6 +233,8 @@ def _pieces(one: Floats, other: Floats) -> Floats:
         at = (to @ run[:, :, None])[..., 0] / square[:, None]
         off = np.abs(to[..., 0] * run[:, None, 1] - to[..., 1] * run[:, None, 0]) / length[:, None]
     lies_on = (off <= SNAP_MM) & (at > slack) & (at < 1 - slack)
+    if not meets.any() and not lies_on.any():
+        return np.asarray(one[length > SNAP_MM / 2])
     cuts = np.concatenate([np.where(meets, along, 1.0), np.where(lies_on, at, 1.0)], axis=1)
     cuts = np.concatenate([np.zeros((len(one), 1)), cuts, np.ones((len(one), 1))], axis=1)
     cuts.sort(axis=1)
