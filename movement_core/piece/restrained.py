@@ -161,19 +161,25 @@ def restrained(solved: Sequence[SolvedPart], joints: Sequence[Joint], ground: in
     solved : the parts, as the joints number them. joints : between them. ground : the part that is taken to stay.
     """
     untold = any(joint.holds == UNTOLD and joint.kind != OVERLAP for joint in joints)
-    as_if = piece_network(solved, joints, True, ground)
-    told = piece_network(solved, joints, False, ground) if untold else as_if
+    swellings = [swelling_of(one) for one in solved]
+    as_if = piece_network(solved, swellings, joints, True, ground)
+    told = piece_network(solved, swellings, joints, False, ground) if untold else as_if
+    known = [one is not None for one in swellings]
     found = []
     for number, joint in enumerate(joints):
         assumed = joint.holds == UNTOLD and joint.kind != OVERLAP
         pushes = (as_if if assumed else told).pushes(number)
-        found.append(_joint(solved, joint, pushes, assumed))
+        found.append(_joint(solved, known, joint, pushes, assumed))
     notes = dict.fromkeys(note for network in (told, as_if) for note in network.notes)
     return Restrained(
         tuple(found),
-        tuple(_part(one, told.stress_mpa[index]) for index, one in enumerate(solved)),
-        tuple(_part(one, as_if.stress_mpa[index]) for index, one in enumerate(solved)),
-        _positions(solved, as_if),
+        tuple(
+            _part(one, told.stress_mpa[index] if known[index] else None) for index, one in enumerate(solved)
+        ),
+        tuple(
+            _part(one, as_if.stress_mpa[index] if known[index] else None) for index, one in enumerate(solved)
+        ),
+        _positions(known, as_if),
         (*caveats(), *notes),
     )
 
@@ -184,13 +190,13 @@ def gap_years(solved: Sequence[SolvedPart], gaps: Sequence[Gap], forces: Restrai
     return tuple(year for year in years if year is not None)
 
 
-def _positions(solved: Sequence[SolvedPart], network: PieceNetwork) -> HeldPositions:
+def _positions(known: Sequence[bool], network: PieceNetwork) -> HeldPositions:
     parts = network.parts
     inside = np.clip(0.0, parts.low_mm, parts.high_mm)
     kept = network.kept
     at_zero = np.swapaxes(network.shift_mm, 1, 2)
     middle = at_zero + np.swapaxes(np.swapaxes(parts.axes, 1, 2) @ (kept * inside[:, :, None]), 1, 2)
-    unknown = tuple(index for index, one in enumerate(solved) if swelling_of(one) is None)
+    unknown = tuple(index for index, told in enumerate(known) if not told)
     return HeldPositions(
         middle,
         np.zeros(0),  # joints give here and wood with them: their forces tell what they bear
@@ -205,12 +211,12 @@ def _positions(solved: Sequence[SolvedPart], network: PieceNetwork) -> HeldPosit
 
 
 def _joint(
-    solved: Sequence[SolvedPart], joint: Joint, pushes: Sequence[Push], assumed: bool
+    solved: Sequence[SolvedPart], known: Sequence[bool], joint: Joint, pushes: Sequence[Push], assumed: bool
 ) -> RestrainedJoint:
     if joint.kind == OVERLAP:
         return RestrainedJoint(joint, None, reason=say("the two solids are drawn in the same place"))
     for index in joint.parts:
-        if swelling_of(solved[index]) is None:
+        if not known[index]:
             name = solved[index].part.name
             return RestrainedJoint(
                 joint, None, assumed=assumed, reason=f"the movement of {name} is not known"
@@ -287,10 +293,10 @@ def _strength(solved: Sequence[SolvedPart], joint: Joint, how: str) -> float | N
     return min(found, default=None)
 
 
-def _part(solved: SolvedPart, stress_mpa: Floats) -> RestrainedPart:
-    """``stress_mpa`` (366,) stress along the width, tension positive."""
+def _part(solved: SolvedPart, stress_mpa: Floats | None) -> RestrainedPart:
+    """``stress_mpa`` (366,) stress along the width, tension positive; None where it is not known."""
     species = solved.part.species.value
-    if species is None or species.kind != "wood" or swelling_of(solved) is None:
+    if species is None or species.kind != "wood" or stress_mpa is None:
         return RestrainedPart(None, None, None, None, None, None)
     days = stress_mpa[:DAYS]
     ends = []

@@ -20,7 +20,7 @@ from movement_core.piece.contact.joints import GLUED_EDGE, Joint
 from movement_core.piece.contact.network import ElasticParts, Network, Solution, Stops, Ties
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.contact.pressing import pressing_forces
-from movement_core.piece.contact.swelling import swelling_of
+from movement_core.piece.contact.swelling import Swelling
 from movement_core.piece.restrained_parts import WIDTH, Hold, elastic_parts, moduli_of
 from movement_core.piece.restrained_ties import (
     GIVE_MM3_PER_N,
@@ -109,24 +109,29 @@ class PieceNetwork:
 
 
 def piece_network(
-    solved: Sequence[SolvedPart], joints: Sequence[Joint], if_solid: bool, ground: int = 0
+    solved: Sequence[SolvedPart],
+    swellings: Sequence[Swelling | None],
+    joints: Sequence[Joint],
+    if_solid: bool,
+    ground: int = 0,
 ) -> PieceNetwork:
     """The network of a piece, solved.
 
     Parameters
     ----------
-    solved : the parts, as the joints number them. joints : between them. ground : the part that is taken to stay.
+    solved, swellings : the parts and how they swell, as the joints number them. joints : between them.
+    ground : the part that is taken to stay.
     if_solid : whether unknown joints are taken as glued, or as free.
     """
     boards: dict[tuple[Species, float], BoardStiffness] = {}
     moduli = [moduli_of(one, boards) for one in solved]
-    patches, holds, faces = _between(solved, joints, if_solid)
+    patches, holds, faces = _between(solved, swellings, joints, if_solid)
     ties = Ties(
         np.array([joints[number].parts for number, _ in patches], dtype=np.intp).reshape(-1, 2),
         np.array([patch.point for _, patch in patches]).reshape(-1, 3),
         np.array([patch.stiffness for _, patch in patches]).reshape(-1, 3, 3),
     )
-    modes, course = courses(np.array([middle_strains(swelling_of(one)) for one in solved]))
+    modes, course = courses(np.array([middle_strains(one) for one in swellings]))
     network = Network(elastic_parts(solved, moduli, holds), ties, ground)
     free = states = network.untouched(modes)
     days = course
@@ -201,11 +206,13 @@ def room_days(network: Network, stops: Stops, states: Solution, course: Floats) 
 
 
 def _between(
-    solved: Sequence[SolvedPart], joints: Sequence[Joint], if_solid: bool
+    solved: Sequence[SolvedPart],
+    swellings: Sequence[Swelling | None],
+    joints: Sequence[Joint],
+    if_solid: bool,
 ) -> tuple[list[tuple[int, Patch]], list[Hold], list[Face]]:
     """Springs of all joints, where they take hold, and the faces that may press."""
     density = [_density(one) for one in solved]
-    known = [swelling_of(one) is not None for one in solved]
     patches: list[tuple[int, Patch]] = []
     holds: list[Hold] = []
     faces: list[Face] = []
@@ -218,7 +225,7 @@ def _between(
             points = np.concatenate([patch.ends for patch in firm])
             passes = joint.kind == GLUED_EDGE
             holds += [Hold(part, points, np.eye(3), passes) for part in joint.parts]
-        if all(known[part] for part in joint.parts):
+        if all(swellings[part] is not None for part in joint.parts):
             faces += [(number, face) for face in stopping_faces(joint, if_solid)]
     return patches, holds, faces
 

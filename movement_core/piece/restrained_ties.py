@@ -128,17 +128,15 @@ def four_points(face: Contact | Gap) -> Floats:
     So springs there do exactly what springs spread over the face would do to parts that strain evenly.
     """
     normal = face.normal
-    across = np.cross(normal, np.eye(3)[np.argmin(np.abs(normal))])
-    across /= np.linalg.norm(across)
-    plane = np.stack([across, np.cross(normal, across)])
+    plane = np.linalg.svd(normal[None])[2][1:]  # any two directions square to it
     moment, total = np.zeros((2, 2)), 0.0
     for loop in face.outline:
         a = (loop - face.centre) @ plane.T
-        b = np.roll(a, -1, axis=0)
+        b = np.concatenate([a[1:], a[:1]])
         twice = a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
         total += float(twice.sum()) / 2
-        outer = np.einsum("k,ka,kb->ab", twice, a, a) + np.einsum("k,ka,kb->ab", twice, b, b)
-        mixed = np.einsum("k,ka,kb->ab", twice, a, b)
+        weighted = a.T * twice
+        outer, mixed = weighted @ a + (b.T * twice) @ b, weighted @ b
         moment += (2 * outer + mixed + mixed.T) / 24
     if abs(total) < 1e-9:
         return np.repeat(face.centre[None], 4, axis=0)

@@ -2,7 +2,8 @@
 
     python3 -m tests.benchmarks.bench_contact [--every N]
 
-Growth needs no host: turned stacks of 100 to 3,000 blocks, a quarter of them bored, seconds a solid. The rest
+Growth needs no host: turned stacks of 100 to 3,000 blocks, a quarter of them bored, seconds a solid, for contacts and
+for where the parts go and what their joints bear. The rest
 needs a Python that can import FreeCAD (its libraries are looked for where Debian puts them): a 10 × 10 × 10 stack,
 a quarter drilled, read from a document, and a wall of six of the demo's sideboards, 294 solids, with their
 dovetails, knobs and turned feet. Our time is reading the faces and finding contacts, gaps and overlaps; the host's
@@ -19,6 +20,7 @@ for _name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
     os.environ.setdefault(_name, "1")
 
 import argparse
+import datetime
 import sys
 import tempfile
 import time
@@ -26,14 +28,21 @@ from pathlib import Path
 
 import numpy as np
 
+from movement_core.air.presets import find_year
+from movement_core.piece.contact.carried import carried_positions
 from movement_core.piece.contact.contacts import contacts_of
+from movement_core.piece.contact.joints import joints_of
+from movement_core.piece.contact.meetings import meetings_of
 from movement_core.piece.contact.pairs import near_bodies
-from tests.core.contact_solids import blocks, bored, pose
+from movement_core.piece.restrained import restrained
+from movement_core.piece.solve import solve_piece
+from tests.core.contact_solids import blocks, bored, piece_of, pose
 
 REACH = 10.0
 SIZES = ((5, 5, 4), (10, 6, 5), (10, 10, 10), (15, 20, 10))
 LONG, WIDE, THICK = 120.0, 60.0, 22.0
 GROWTH, SHARE = 1.5, 0.1
+NETWORK_GROWTH = 4.0  # of where the parts go and what their joints bear, a part, from 100 to 3,000
 LIBRARIES = ("/usr/lib/freecad/lib", "/usr/lib/freecad-python3/lib")
 
 
@@ -79,6 +88,40 @@ def growth():
         f"growth of the cost a solid from {np.prod(SIZES[0])} to {np.prod(SIZES[-1])}: ×{ratio:.2f} (≤ {GROWTH})"
     )
     return ratio <= GROWTH
+
+
+def network_growth():
+    """Whether positions and forces cost about the same a part; turned stacks again, as woods built at other moistures.
+
+    Processor time. Every other block has its grain crosswise, and all joints are unknown or glued edges, so that all
+    blocks strain each other, more closely than furniture does.
+    """
+    year, day = find_year("heated cold-winter home"), datetime.date(2026, 3, 15)
+    each = []
+    for shape in SIZES:
+        where = pose(1)
+        bodies = stack(shape, where)
+        tags = [
+            f"white oak; pith 0 -200; built {8 + n % 5 / 2:g}; grain {'xy'[n % 2]}"
+            for n in range(len(bodies))
+        ]
+        parts = piece_of(list(zip(bodies, tags)), where)
+        solved = solve_piece(parts, year, day).parts
+        joints = joints_of(parts, meetings_of(contacts_of(bodies, REACH)))
+        marks = [time.process_time()]
+        carried_positions(solved, joints)
+        marks.append(time.process_time())
+        forces = restrained(solved, joints)
+        marks.append(time.process_time())
+        each.append(np.diff(marks) / len(bodies))
+        most = max(one.force_n or 0.0 for one in forces.joints)
+        print(
+            f"{len(bodies):5d} blocks, {len(joints)} joints: {1e3 * each[-1][0]:.2f} ms a part for positions, "
+            f"{1e3 * each[-1][1]:.2f} ms for forces, {most / 1000:.1f} kN at most"
+        )
+    ratios = each[-1] / each[0]
+    print(f"growth of both: ×{ratios[0]:.2f} and ×{ratios[1]:.2f} (≤ {NETWORK_GROWTH})")
+    return bool((ratios <= NETWORK_GROWTH).all())
 
 
 def reach_host():
@@ -153,7 +196,7 @@ def main():
     options = argparse.ArgumentParser()
     options.add_argument("--every", type=int, default=1, help="ask the host for every Nth pair only")
     every = options.parse_args().every
-    kept = [growth()]
+    kept = [growth(), network_growth()]
     App = reach_host()
     if App is None:
         print("no FreeCAD for this Python: the comparison with the host was not run")
