@@ -205,7 +205,7 @@ footer p {{ color: {c["quiet"]}; }}
 }}
 @media print {{
   body, footer {{ padding: 0; max-width: none; }}
-  html {{ print-color-adjust: exact; -webkit-print-color-adjust: exact; }}
+  html {{ -webkit-print-color-adjust: exact; }}
   .new-page {{ break-before: page; margin-top: 0; }}
   .table {{ overflow: visible; }}
 }}

@@ -34,8 +34,10 @@ class PlannedTop:
     entry: Mapping[str, Any]
 
 
-def planned_tops(whole: WholePiece, flatness_mm: float | None = None) -> tuple[PlannedTop, ...]:
-    """Every top of a piece that nothing else holds captive, planned with the usual kinds of fasteners."""
+def planned_tops(
+    whole: WholePiece, flatness_mm: float | None = None, kinds: Sequence[str] = ()
+) -> tuple[PlannedTop, ...]:
+    """Every top of a piece that nothing else holds captive, with its plans; the usual kinds where none is named."""
     found = []
     for top in whole.tops:
         if top.place.captured:
@@ -43,7 +45,7 @@ def planned_tops(whole: WholePiece, flatness_mm: float | None = None) -> tuple[P
         if top.top is None:
             found.append(PlannedTop(top.place, None, untold_entry(top)))
             continue
-        plans = plan_top(top, flatness_mm)
+        plans = plan_top(top, flatness_mm, kinds)
         found.append(PlannedTop(top.place, plans, plans_entry(plans)))
     return tuple(found)
 
