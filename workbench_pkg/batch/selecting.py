@@ -38,7 +38,7 @@ def select(typed: Sequence[str], leave_out: Sequence[str] = ()) -> list[Wanted]:
             found, problem = _fitting(word)
         else:
             seen.add(os.path.abspath(word))
-            wanted.append(Wanted(word))
+            wanted.append(Wanted(str(Path(word))))
             continue
         kept = [path for path in found if not _left_out(path, leave_out)]
         if found and not kept:
@@ -49,7 +49,7 @@ def select(typed: Sequence[str], leave_out: Sequence[str] = ()) -> list[Wanted]:
             place = os.path.abspath(path)
             if place not in seen:
                 seen.add(place)
-                wanted.append(Wanted(path))
+                wanted.append(Wanted(os.path.normpath(path)))
     return wanted
 
 
