@@ -6,6 +6,7 @@ from collections import defaultdict
 
 from movement_core.checks.crossing_kinds import PLAIN, crossings_of_kind
 from movement_core.checks.finding import BREAKS, SHOWS, UNKNOWN, Finding
+from movement_core.checks.force_words import force_figures, force_words, worst_force
 from movement_core.checks.told import told
 from movement_core.piece.crossing import IF_SOLID, SPLITS, Crossing
 from movement_core.piece.limits import limit
@@ -83,18 +84,20 @@ def _finding(whole: WholePiece, crossings: list[Crossing]) -> Finding:
 def crossing_finding(
     whole: WholePiece, check: str, crossings: list[Crossing], message: str, remedy: str
 ) -> Finding:
-    """The finding on several crossings against one part: the boards, then that part, with the figures of the "
-    "worst."""
+    """The finding on several crossings against one part: the boards, then that part, the worst one's figures, and the
+    force that the joints bear at most."""
     worst = max(crossings, key=lambda one: one.worst_mm)
+    force = worst_force(whole, (crossing.joint.parts for crossing in crossings))
     return told(
         whole,
         check,
         severity_of(worst),
         (*(crossing.carrier for crossing in crossings), worst.other),
-        message,
+        message + force_words(force),
         remedy,
         worst.month,
-        {"width_mm": worst.width_mm, "least_mm": worst.least_mm, "most_mm": worst.most_mm},
+        {"width_mm": worst.width_mm, "least_mm": worst.least_mm, "most_mm": worst.most_mm}
+        | force_figures(force),
     )
 
 
