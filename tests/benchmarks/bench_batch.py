@@ -1,0 +1,167 @@
+"""A batch of many models: two hosts against one, and memory over a long run.
+
+    python3 -m tests.benchmarks.bench_batch [--models N] [--rounds N] [--long N]
+
+Runs the command line as a user would, on copies of made-up models written through the host (boards of several sizes and
+woods; nothing of it exists). Two figures, both of one run: how many times as fast N models are checked by two hosts as
+by one, start of the hosts included, the cache left out; and how much memory a host and the command line hold after
+``--long`` models against what they held after a fifth of them. Judged are the ratios; exit 1 when one is missed. Two
+processors are needed to themselves: the load of the machine is told, and each round gives its own ratio.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import statistics
+import subprocess
+import sys
+import tempfile
+import threading
+import time
+from pathlib import Path
+
+from workbench_pkg.setup import find_host, run_in_host
+
+ROOT = Path(__file__).resolve().parents[2]
+FASTER, FLAT = 1.7, 1.15
+MAKER = """
+import sys
+import FreeCAD as App
+
+woods = ("white oak", "beech, American", "black walnut", "hard maple", "Scots pine")
+for number in range(int(sys.argv[2])):
+    doc = App.newDocument("made", hidden=True)
+    for board in range(int(sys.argv[3])):
+        box = doc.addObject("Part::Box", "Board")
+        box.Length, box.Width, box.Height = 600 + 7 * number % 400, 90 + 3 * board, 20 + number % 5
+        wood = woods[(number + board) % 5]
+        box.Label = f"Board {board + 1} wood{{{wood}; pith {board} -{60 + number % 40}; built 9}}"
+        box.Placement.Base = App.Vector(0, 150 * board, 0)
+    doc.recompute()
+    doc.saveAs(f"{sys.argv[1]}/model-{number:04}.FCStd")
+    App.closeDocument(doc.Name)
+"""
+
+
+def make_models(folder: Path, count: int, boards: int) -> None:
+    script = folder.parent / "make.py"
+    script.write_text(MAKER, encoding="utf-8")
+    folder.mkdir()
+    run = run_in_host(script, [str(folder), str(count), str(boards)])
+    assert run.returncode == 0, run.chatter
+
+
+def check(folder: Path, jobs: int, watch: Watch | None = None) -> tuple[float, float]:
+    """Seconds that a check of a folder takes, and seconds of processors that it uses."""
+    began, used = time.perf_counter(), _used_s()
+    process = subprocess.Popen(
+        [sys.executable, "-m", "workbench_pkg", "check", str(folder), "--no-cache", "--no-settings",
+         "--format", "jsonl", "--jobs", str(jobs), "--year", "museum", "--date", "2026-01-15"],
+        cwd=ROOT, stdout=subprocess.PIPE, text=True,
+    )  # fmt: skip
+    assert process.stdout is not None
+    for count, _ in enumerate(process.stdout, 1):
+        if watch is not None:
+            watch.models = count
+            watch.process = process.pid
+    assert process.wait() in (0, 1)
+    return time.perf_counter() - began, _used_s() - used
+
+
+def _used_s() -> float:
+    """Seconds of processors that programs started by this one have used."""
+    spent = os.times()
+    return spent.children_user + spent.children_system
+
+
+class Watch:
+    """Memory of the command line and of its hosts over a run, in MB by the number of models done."""
+
+    def __init__(self) -> None:
+        self.models, self.process = 0, 0
+        self.held: list[tuple[int, float, float]] = []
+        self._over = threading.Event()
+        self._thread = threading.Thread(target=self._look)
+
+    def __enter__(self) -> Watch:
+        self._thread.start()
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self._over.set()
+        self._thread.join()
+
+    def _look(self) -> None:
+        while not self._over.wait(0.25):
+            if self.process:
+                hosts = _children(self.process)
+                self.held.append(
+                    (self.models, _memory_mb(self.process), max(map(_memory_mb, hosts), default=0.0))
+                )
+
+    def between(self, first: float, last: float, which: int) -> float:
+        """The most that was held from one share of the run to another."""
+        end = max(models for models, *_ in self.held)
+        found = [held[which] for held in self.held if first * end <= held[0] <= last * end]
+        return max(found, default=float("nan"))
+
+
+def _children(process: int) -> list[int]:
+    found = []
+    for thread in Path(f"/proc/{process}/task").glob("*/children"):
+        try:
+            found += [int(word) for word in thread.read_text().split()]
+        except OSError:
+            continue
+    return found
+
+
+def _memory_mb(process: int) -> float:
+    try:
+        pages = int(Path(f"/proc/{process}/statm").read_text().split()[1])
+    except (OSError, IndexError):
+        return 0.0
+    return pages * os.sysconf("SC_PAGE_SIZE") / 2**20
+
+
+def main() -> int:
+    words = argparse.ArgumentParser(description="two hosts against one, and memory over a long run")
+    words.add_argument("--models", type=int, default=200)
+    words.add_argument("--boards", type=int, default=6)
+    words.add_argument("--rounds", type=int, default=3)
+    words.add_argument("--long", type=int, default=1000)
+    options = words.parse_args()
+    if find_host() is None or len(os.sched_getaffinity(0)) < 2:
+        print("a host and two processors are needed: nothing was measured")
+        return 0
+    with tempfile.TemporaryDirectory(prefix="heartside-bench-") as name:
+        folder = Path(name, "models")
+        make_models(folder, options.models, options.boards)
+        ratios = []
+        for number in range(options.rounds):
+            load = os.getloadavg()[0]
+            (one, one_used), (two, two_used) = check(folder, 1), check(folder, 2)
+            ratios.append(one / two)
+            print(f"round {number + 1}: {options.models} models, one host {one:.1f} s, two {two:.1f} s: "
+                  f"{one / two:.2f} times as fast (load before it {load:.1f}; processors busy {one_used:.1f} and "
+                  f"{two_used:.1f} s)", flush=True)  # fmt: skip
+        best = statistics.median(ratios)
+        met = best >= FASTER
+        if ratios:
+            print(f"median {best:.2f}, wanted {FASTER}: {'met' if met else 'MISSED'}")
+        long = Path(name, "long")
+        make_models(long, options.long, 1)
+        with Watch() as watch:
+            check(long, 1, watch)
+        for what, which in (("command line", 1), ("host", 2)):
+            early, late = watch.between(0.1, 0.3, which), watch.between(0.8, 1.0, which)
+            flat = late <= FLAT * early
+            met = met and flat
+            print(f"{options.long} models, the {what} holds {early:.0f} MB after a fifth, {late:.0f} MB at the end: "
+                  f"{late / early:.2f}, at most {FLAT}: {'met' if flat else 'MISSED'}")  # fmt: skip
+        return 0 if met else 1
+
+
+if __name__ == "__main__":
+    raise SystemExit(main())
