@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from html import unescape
+from itertools import pairwise
 
 import pytest
 
@@ -82,7 +83,7 @@ def test_everyone_can_read_it(name, client):
         if re.fullmatch(HTML.replace("{", r"\{") + r"h[1-6]", str(e.tag))
     ]
     assert levels[0] == 1 and levels.count(1) == 1
-    assert all(after <= before + 1 for before, after in zip(levels, levels[1:]))
+    assert all(after <= before + 1 for before, after in pairwise(levels))
     for head in document.iter(f"{HTML}th"):
         assert head.get("scope") in ("col", "row", "colgroup")
     tables = list(document.iter(f"{HTML}table"))

@@ -159,11 +159,8 @@ def test_heads_of_tables_stand_on_every_page_they_go_on():
     assert len(with_rows) > 5
     for page in with_rows:
         assert any(w.text == "today" and w.bold for w in page.items if isinstance(w, Words))
-    assert sum(
-        isinstance(w, Words) and w.text in {str(n) for n in range(1, 301)} and w.bold
-        for p in pages
-        for w in p.items
-    ) >= len(parts.rows)
+    numbers = {w.text for p in with_rows for w in p.items if isinstance(w, Words) and w.bold}
+    assert {str(n) for n in range(1, len(parts.rows) + 1)} <= numbers
 
 
 def test_the_file_is_a_pdf_with_a_title_and_the_same_each_time():
@@ -177,7 +174,7 @@ def test_the_file_is_a_pdf_with_a_title_and_the_same_each_time():
 def test_letters_that_no_face_has_are_shown_and_told():
     fonts = Fonts()
     assert fonts.drawable("a\U000e0fff\u0378b") == f"a{LACKING}{LACKING}b"  # never assigned, so in no face
-    sheet = movement_sheet(ALL["one"](), SheetWish(job="x\u0378y"))
+    sheet = movement_sheet(ALL["one"](), SheetWish(job="x\U00012000y"))
     words = [w.text for p in laid_out(sheet, Fonts()) for w in p.items if isinstance(w, Words)]
     assert any(text.startswith(f"{LACKING} stands for letters") for text in words)
     plain = [

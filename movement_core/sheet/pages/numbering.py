@@ -141,7 +141,7 @@ def margins(count: int, size_mm: float, widest_mm: float, most_high_mm: float) -
     rows = max(1, int(most_high_mm / (LINE * size_mm)))
     columns = max(1, math.ceil(a_side / rows))
     side = columns * (widest_mm + size_mm) + LEADER_MM if count else 0.0
-    return Margins(side, side, math.ceil(a_side / columns) * LINE * size_mm)
+    return Margins(side, side, (math.ceil(a_side / columns) + 1) * LINE * size_mm)
 
 
 def placed(
@@ -161,7 +161,7 @@ def placed(
         columns = max(1, math.ceil(len(members) / rows))
         spacing = LINE * size_mm / columns
         wanted = np.array([s.place[1] for s in members])
-        heights = _within(spread_apart(wanted, spacing), spacing, height)
+        heights = _within(spread_apart(wanted, spacing), spacing, height, LINE * size_mm / 2)
         for place, (spot, y) in enumerate(zip(members, heights.tolist())):
             column = place % columns
             aside = LEADER_MM + column * (widest_mm + size_mm) + widest_mm / 2 + size_mm / 4
@@ -172,11 +172,11 @@ def placed(
     return result
 
 
-def _within(heights: Floats, spacing: float, height: float) -> Floats:
-    """Heights, ascending and ``spacing`` apart, moved so that none lies outside 0 to ``height``."""
+def _within(heights: Floats, spacing: float, height: float, edge: float) -> Floats:
+    """Heights, ascending and ``spacing`` apart, moved so that none lies nearer than ``edge`` to 0 or ``height``."""
     if not len(heights):
         return heights
     steps = np.arange(len(heights)) * spacing
-    low, high = spacing / 2, height - spacing / 2
+    low, high = edge, height - edge
     heights = np.maximum(heights, low + steps)
     return np.asarray(np.minimum(heights, high - steps[::-1]))
