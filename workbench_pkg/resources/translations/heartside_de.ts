@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>Colours by limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Farben nach Grenze</translation>
     </message>
     <message>
         <source>Colours, figures and findings are always those of the true movement</source>
@@ -138,6 +138,10 @@
     <message>
         <source>Driest and wettest</source>
         <translation>Trockenste und feuchteste Zeit</translation>
+    </message>
+    <message>
+        <source>Every board with its width today, in its driest and in its wettest month. Choosing rows selects boards in the model.</source>
+        <translation>Jedes Brett mit seiner Breite heute, im trockensten und im feuchtesten Monat. Zeilen wählen wählt Bretter im Modell aus.</translation>
     </message>
     <message>
         <source>Figure</source>
@@ -209,7 +213,7 @@
     </message>
     <message>
         <source>How close to its limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie nah an der Grenze</translation>
     </message>
     <message>
         <source>How it lies in the tree</source>
@@ -221,11 +225,11 @@
     </message>
     <message>
         <source>How many pieces more than the plan with the fewest</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Teile mehr als der Plan mit den wenigsten</translation>
     </message>
     <message>
         <source>How much of its room a part uses before it jams, splits or shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel von seinem Spielraum ein Teil braucht, ehe es klemmt, reißt oder auffällt</translation>
     </message>
     <message>
         <source>In the 3D view</source>
@@ -246,6 +250,10 @@
     <message>
         <source>It holds the top flat in every month</source>
         <translation>Sie hält die Platte in jedem Monat eben</translation>
+    </message>
+    <message>
+        <source>Kinds of home and places. The figures are the moisture that its air brings wood to, in the driest and the wettest month.</source>
+        <translation>Arten von Räumen und Orte. Die Zahlen sind die Holzfeuchte, zu der ihre Luft das Holz im trockensten und im feuchtesten Monat bringt.</translation>
     </message>
     <message>
         <source>Likely between {low} and {high}; most of that is: {what}</source>
@@ -364,12 +372,20 @@
         <translation>Zug / zulässig</translation>
     </message>
     <message>
+        <source>Put the whole report on the clipboard</source>
+        <translation>Den ganzen Bericht in die Zwischenablage legen</translation>
+    </message>
+    <message>
         <source>Radial {radial:.3f} %, tangential {tangential:.3f} % for each 1 % of moisture.</source>
         <translation>Radial {radial:.3f} %, tangential {tangential:.3f} % je 1 % Holzfeuchte.</translation>
     </message>
     <message>
         <source>Rails that may take fasteners; or select them in the view</source>
         <translation>Zargen, die Befestigungen aufnehmen dürfen; oder in der Ansicht auswählen</translation>
+    </message>
+    <message>
+        <source>Read the model as it is now and work it out again</source>
+        <translation>Das Modell lesen, wie es jetzt ist, und neu berechnen</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -410,6 +426,10 @@
     <message>
         <source>Show face</source>
         <translation>Sichtseite</translation>
+    </message>
+    <message>
+        <source>Show only what has these beginnings of words</source>
+        <translation>Nur zeigen, was diese Wortanfänge hat</translation>
     </message>
     <message>
         <source>Show the chosen plan in the view</source>
@@ -556,8 +576,16 @@
         <translation>Platte</translation>
     </message>
     <message>
+        <source>Twelve lines of temperature and humidity, or what a logger wrote over a year or part of one</source>
+        <translation>Zwölf Zeilen mit Temperatur und Feuchte, oder was ein Datenlogger über ein Jahr oder einen Teil davon schrieb</translation>
+    </message>
+    <message>
         <source>Wettest</source>
         <translation>Feuchteste Zeit</translation>
+    </message>
+    <message>
+        <source>What breaks, jams or shows, the gravest first, and what to do. Choosing one selects its boards in the model.</source>
+        <translation>Was bricht, klemmt oder auffällt, das Schwerste zuerst, und was zu tun ist. Eines wählen wählt seine Bretter im Modell aus.</translation>
     </message>
     <message>
         <source>What is close to its limit</source>
@@ -565,7 +593,7 @@
     </message>
     <message>
         <source>What it takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es braucht</translation>
     </message>
     <message>
         <source>What stays put</source>
@@ -649,7 +677,7 @@
     </message>
     <message>
         <source>a quarter of its room used</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Viertel des Spielraums genutzt</translation>
     </message>
     <message>
         <source>about {side}</source>
@@ -709,7 +737,7 @@
     </message>
     <message>
         <source>far from it</source>
-        <translation type="unfinished"></translation>
+        <translation>weit davon</translation>
     </message>
     <message>
         <source>flat-sawn</source>
@@ -717,7 +745,7 @@
     </message>
     <message>
         <source>half of its room used</source>
-        <translation type="unfinished"></translation>
+        <translation>die Hälfte des Spielraums genutzt</translation>
     </message>
     <message>
         <source>hollow {size}</source>
@@ -749,7 +777,7 @@
     </message>
     <message>
         <source>over it: jams, splits or shows</source>
-        <translation type="unfinished"></translation>
+        <translation>darüber: klemmt, reißt oder fällt auf</translation>
     </message>
     <message>
         <source>quarter-sawn</source>
@@ -769,7 +797,7 @@
     </message>
     <message>
         <source>three quarters used</source>
-        <translation type="unfinished"></translation>
+        <translation>drei Viertel genutzt</translation>
     </message>
     <message>
         <source>to the back</source>
@@ -817,7 +845,7 @@
     </message>
     <message>
         <source>{count} more than the plan with the fewest</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} mehr als der Plan mit den wenigsten</translation>
     </message>
     <message>
         <source>{count} of {all} parts are shown without a cup: rings or moisture not said.</source>
@@ -825,7 +853,7 @@
     </message>
     <message>
         <source>{count} slots to cut</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Langlöcher zu schneiden</translation>
     </message>
     <message>
         <source>{count} tagged</source>
@@ -837,7 +865,7 @@
     </message>
     <message>
         <source>{mm} out of flat ({when}), wished {wished}</source>
-        <translation type="unfinished"></translation>
+        <translation>um {mm} uneben ({when}), gewünscht {wished}</translation>
     </message>
     <message>
         <source>{name} (usual)</source>
@@ -868,67 +896,67 @@
     <name>HeartsideCore</name>
     <message>
         <source> (also {numbers})</source>
-        <translation type="unfinished"></translation>
+        <translation> (auch {numbers})</translation>
     </message>
     <message>
         <source> and </source>
-        <translation type="unfinished"></translation>
+        <translation> und </translation>
     </message>
     <message>
         <source> and {count} alike</source>
-        <translation type="unfinished"></translation>
+        <translation> und {count} gleiche</translation>
     </message>
     <message>
         <source> and {count} more runs</source>
-        <translation type="unfinished"></translation>
+        <translation> und {count} weitere Strecken</translation>
     </message>
     <message>
         <source>% of width per 1 % MC</source>
-        <translation type="unfinished"></translation>
+        <translation>% der Breite je 1 % Holzfeuchte</translation>
     </message>
     <message>
         <source>, {crushed:.1f} mm of it crushed in the damp season</source>
-        <translation type="unfinished"></translation>
+        <translation>, davon in der feuchten Zeit {crushed:.1f} mm zerdrückt</translation>
     </message>
     <message>
         <source>. If it slides or rests already, confirm the joint so</source>
-        <translation type="unfinished"></translation>
+        <translation>. Wenn es schon gleitet oder aufliegt, die Verbindung so bestätigen</translation>
     </message>
     <message>
         <source>. It does not move with {core}: its glue line shears at the edges</source>
-        <translation type="unfinished"></translation>
+        <translation>. Es bewegt sich nicht mit {core}: Seine Leimfuge schert an den Kanten ab</translation>
     </message>
     <message>
         <source>. Only one face of {core} carries it: the panel bows {bow:.1f} mm if nothing holds it flat</source>
-        <translation type="unfinished"></translation>
+        <translation>. Nur eine Fläche von {core} trägt es: Die Platte biegt sich um {bow:.1f} mm, wenn nichts sie eben hält</translation>
     </message>
     <message>
         <source>. Were all to stay elastic, {kn:.1f} kN ({stress:.1f} MPa) would bear on the joint in {month}; what the wood bears that way is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>. Bliebe alles elastisch, lägen im {month} {kn:.1f} kN ({stress:.1f} MPa) auf der Verbindung; was das Holz so trägt, ist nicht bekannt</translation>
     </message>
     <message>
         <source>. Were all to stay elastic, {kn:.1f} kN would bear on it in {month}</source>
-        <translation type="unfinished"></translation>
+        <translation>. Bliebe alles elastisch, lägen im {month} {kn:.1f} kN darauf</translation>
     </message>
     <message>
         <source>. Were all to stay elastic, {kn:.1f} kN would bear on the joint in {month}: {stress:.1f} MPa, where clear wood bears {strength:.1f}</source>
-        <translation type="unfinished"></translation>
+        <translation>. Bliebe alles elastisch, lägen im {month} {kn:.1f} kN auf der Verbindung: {stress:.1f} MPa, wo fehlerfreies Holz {strength:.1f} trägt</translation>
     </message>
     <message>
         <source>. Were all to stay elastic, {kn:.1f} kN would press in {month}: {stress:.1f} MPa, where clear wood is crushed from {strength:.1f}</source>
-        <translation type="unfinished"></translation>
+        <translation>. Bliebe alles elastisch, drückten im {month} {kn:.1f} kN: {stress:.1f} MPa, wo fehlerfreies Holz ab {strength:.1f} zerdrückt wird</translation>
     </message>
     <message>
         <source>; below it {words}, heights drawn {factor} times too large</source>
-        <translation type="unfinished"></translation>
+        <translation>; darunter {words}, Höhen {factor}-fach überzeichnet</translation>
     </message>
     <message>
         <source>Air it was made for</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, für die es gebaut ist</translation>
     </message>
     <message>
         <source>Air: {name}; {basis}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft: {name}; {basis}.</translation>
     </message>
     <message>
         <source>April</source>
@@ -936,7 +964,7 @@
     </message>
     <message>
         <source>As it is drawn, no humidity keeps every part free: see the maker's sheet before it is built or delivered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gezeichnet, hält keine Luftfeuchte jedes Teil frei: vor Bau oder Lieferung das Blatt des Herstellers ansehen.</translation>
     </message>
     <message>
         <source>August</source>
@@ -944,23 +972,27 @@
     </message>
     <message>
         <source>Between {one} and {other}: from {least} {unit} in {tight} to {most} {unit} in {wide}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen {one} und {other}: von {least} {unit} im {tight} bis {most} {unit} im {wide}.</translation>
+    </message>
+    <message>
+        <source>Block {number} on {rail}</source>
+        <translation>Klotz {number} an {rail}</translation>
     </message>
     <message>
         <source>Checked by, date</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft von, Datum</translation>
     </message>
     <message>
         <source>Could not be checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Konnte nicht geprüft werden</translation>
     </message>
     <message>
         <source>Cross-section seen on the end of the grain, show face up, with the run of the rings as built{bends}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Querschnitt auf das Hirnholz gesehen, Sichtseite oben, mit dem Lauf der Jahrringe wie gebaut{bends}.</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>December</source>
@@ -968,19 +1000,19 @@
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <source>Doors and drawers</source>
-        <translation type="unfinished"></translation>
+        <translation>Türen und Schubladen</translation>
     </message>
     <message>
         <source>Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {end}. On rail: from the rail's own end, tenon included, toward {edge} or {end}. Travel: + toward {other}; its likely error is included. Screw today: its centre from the slot's end toward {edge}. Aside: from the rail's middle line, + toward {other}. Slots are rounded up, room left is rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kante: Schraube in der Platte, von der Außenkante bei {edge}, wie die Platte heute ist. Ende: vom Ende bei {end}. An der Zarge: vom eigenen Ende der Zarge mit Zapfen, zu {edge} oder {end} hin. Weg: + zu {other} hin; sein wahrscheinlicher Fehler ist enthalten. Schraube heute: ihre Mitte vom Ende des Langlochs zu {edge} hin. Daneben: von der Mittellinie der Zarge, + zu {other} hin. Langlöcher sind aufgerundet, Restspiel ist abgerundet.</translation>
     </message>
     <message>
         <source>Every fastener; tick what is done</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Befestigung; abhaken, was erledigt ist</translation>
     </message>
     <message>
         <source>February</source>
@@ -988,63 +1020,63 @@
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Fixed to</source>
-        <translation type="unfinished"></translation>
+        <translation>Fest an</translation>
     </message>
     <message>
         <source>Flags</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Für</translation>
     </message>
     <message>
         <source>Free on</source>
-        <translation type="unfinished"></translation>
+        <translation>Frei auf</translation>
     </message>
     <message>
         <source>From the middle of the top, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Plattenmitte, {unit}</translation>
     </message>
     <message>
         <source>Gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge</translation>
     </message>
     <message>
         <source>Gap today, becomes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge heute, wird</translation>
     </message>
     <message>
         <source>Gaps to leave today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute zu lassende Fugen</translation>
     </message>
     <message>
         <source>G{line}: {leave}, becomes {least} to {most}</source>
-        <translation type="unfinished"></translation>
+        <translation>G{line}: {leave}, wird {least} bis {most}</translation>
     </message>
     <message>
         <source>Hidden in every picture: {numbers}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In jedem Bild verdeckt: {numbers}.</translation>
     </message>
     <message>
         <source>Hidden in the model, and left out: {names}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Modell ausgeblendet und ausgelassen: {names}.</translation>
     </message>
     <message>
         <source>Holding {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} halten</translation>
     </message>
     <message>
         <source>How sure the figures are</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sicher die Zahlen sind</translation>
     </message>
     <message>
         <source>How {name} moves with the seasons</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie {name} sich mit den Jahreszeiten bewegt</translation>
     </message>
     <message>
         <source>It cannot be worked out before this is said:</source>
@@ -1052,15 +1084,15 @@
     </message>
     <message>
         <source>It stays within the wish with nothing holding it down; fasteners only keep it in place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie bleibt ohne Halt so eben wie gewünscht; Befestigungen halten sie nur am Ort.</translation>
     </message>
     <message>
         <source>It was worked out for air that runs from {low} to {high} % through the year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerechnet für Luft, die im Jahr von {low} bis {high} % geht.</translation>
     </message>
     <message>
         <source>Its air</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Luft</translation>
     </message>
     <message>
         <source>January</source>
@@ -1068,11 +1100,11 @@
     </message>
     <message>
         <source>Job</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag</translation>
     </message>
     <message>
         <source>Joints that bear most, as elastic upper bounds; after some months {low:.0%} to {high:.0%} of it is left</source>
-        <translation type="unfinished"></translation>
+        <translation>Die am stärksten belasteten Verbindungen, als elastische Obergrenzen; nach einigen Monaten bleiben {low:.0%} bis {high:.0%} davon</translation>
     </message>
     <message>
         <source>July</source>
@@ -1084,31 +1116,31 @@
     </message>
     <message>
         <source>Keep the air between {low} and {high} % relative humidity. Shorter spells outside do no harm: thick wood takes weeks to follow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Luft zwischen {low} und {high} % relativer Feuchte halten. Kürzere Zeiten außerhalb schaden nicht: Dickes Holz braucht Wochen, um zu folgen.</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Known from</source>
-        <translation type="unfinished"></translation>
+        <translation>Bekannt durch</translation>
     </message>
     <message>
         <source>Leave: rounded up, so that the gap keeps its least in the tightest season. Below 0 the parts press.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen: aufgerundet, damit die Fuge in der engsten Zeit ihr Mindestmaß behält. Unter 0 drücken die Teile.</translation>
     </message>
     <message>
         <source>Line drawing of {count} parts, {side}; the numbers are those of the table of parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Strichzeichnung von {count} Teilen, {side}; die Nummern sind die der Teileliste.</translation>
     </message>
     <message>
         <source>MC now, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte jetzt, %</translation>
     </message>
     <message>
         <source>Made by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebaut von</translation>
     </message>
     <message>
         <source>March</source>
@@ -1120,7 +1152,7 @@
     </message>
     <message>
         <source>Materials</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstoffe</translation>
     </message>
     <message>
         <source>May</source>
@@ -1128,7 +1160,7 @@
     </message>
     <message>
         <source>Meter, its species setting</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgerät, eingestellte Holzart</translation>
     </message>
     <message>
         <source>Mind</source>
@@ -1136,39 +1168,39 @@
     </message>
     <message>
         <source>Model</source>
-        <translation type="unfinished"></translation>
+        <translation>Modell</translation>
     </message>
     <message>
         <source>Moisture at delivery, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzfeuchte bei Lieferung, %</translation>
     </message>
     <message>
         <source>Moisture that air brings wood to: Wood Handbook FPL-GTR-190 (2010), equation 4-5 (read). Boards follow it late and less, by their thickness, density and finish.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzfeuchte, zu der Luft das Holz bringt: Wood Handbook FPL-GTR-190 (2010), Gleichung 4-5 (gelesen). Bretter folgen ihr später und schwächer, je nach Dicke, Dichte und Oberfläche.</translation>
     </message>
     <message>
         <source>Movement sheet: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewegungsblatt: {name}</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>No door, drawer or panel in grooves was found whose gap changes with the seasons.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Tür, Schublade oder Füllung in Nuten gefunden, deren Fuge sich mit den Jahreszeiten ändert.</translation>
     </message>
     <message>
         <source>No way to hold it that was tried keeps it within the wish. What would help:</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein durchgerechneter Weg hält sie so eben wie gewünscht. Was helfen würde:</translation>
     </message>
     <message>
         <source>Nothing on it moves enough to be noticed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts daran bewegt sich merklich.</translation>
     </message>
     <message>
         <source>Nothing was found that would break, jam or show.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts gefunden, das bricht, klemmt oder auffällt.</translation>
     </message>
     <message>
         <source>November</source>
@@ -1176,7 +1208,7 @@
     </message>
     <message>
         <source>Numbers are those of the pictures. G and F name lines of the tables of gaps and findings. ? is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummern wie in den Bildern. G und F nennen Zeilen der Tabellen der Fugen und Befunde. ? ist nicht bekannt.</translation>
     </message>
     <message>
         <source>October</source>
@@ -1184,63 +1216,63 @@
     </message>
     <message>
         <source>Panel in grooves</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllung in Nuten</translation>
     </message>
     <message>
         <source>Panels in grooves</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllungen in Nuten</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>Peg in {end}</source>
-        <translation type="unfinished"></translation>
+        <translation>Holznagel in {end}</translation>
     </message>
     <message>
         <source>Plan of {name} with {count} fasteners; each number and its distances stand in the table below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan von {name} mit {count} Befestigungen; jede Nummer und ihre Abstände stehen in der Tabelle darunter.</translation>
     </message>
     <message>
         <source>Please mind</source>
-        <translation type="unfinished"></translation>
+        <translation>Bitte beachten</translation>
     </message>
     <message>
         <source>Pull, N</source>
-        <translation type="unfinished"></translation>
+        <translation>Zug, N</translation>
     </message>
     <message>
         <source>Rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Zarge</translation>
     </message>
     <message>
         <source>Read at</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen an</translation>
     </message>
     <message>
         <source>Room left</source>
-        <translation type="unfinished"></translation>
+        <translation>Restspiel</translation>
     </message>
     <message>
         <source>Round doors and drawers that move</source>
-        <translation type="unfinished"></translation>
+        <translation>Um Türen und Schubladen, die sich bewegen</translation>
     </message>
     <message>
         <source>Screw today, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraube heute, {unit}</translation>
     </message>
     <message>
         <source>Sections and cup</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitte und Wölbung</translation>
     </message>
     <message>
         <source>Seen from above, through the top. Distances in {unit} from the datum: the outer edge at {edge} as it is today, and the end at {end}</source>
-        <translation type="unfinished"></translation>
+        <translation>Von oben durch die Platte gesehen. Abstände in {unit} vom Bezug: Außenkante bei {edge}, wie sie heute ist, und das Ende bei {end}</translation>
     </message>
     <message>
         <source>September</source>
@@ -1248,195 +1280,195 @@
     </message>
     <message>
         <source>Shaded: where the width lies two times in three. Dashed: as built. Dotted: today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Getönt: wo die Breite in zwei von drei Fällen liegt. Gestrichelt: wie gebaut. Gepunktet: heute.</translation>
     </message>
     <message>
         <source>Shop today, °C and % RH</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstatt heute, °C und % rel. Feuchte</translation>
     </message>
     <message>
         <source>Signed</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift</translation>
     </message>
     <message>
         <source>Slot along the batten, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Langloch längs der Leiste, {unit}</translation>
     </message>
     <message>
         <source>Solid wood takes up moisture from damp air and gives it off to dry air. Across the grain it grows and shrinks with it all its life; along the grain it hardly changes. Your piece is built to let this happen. This page says what you will see.</source>
-        <translation type="unfinished"></translation>
+        <translation>Massivholz nimmt aus feuchter Luft Wasser auf und gibt es an trockene ab. Quer zur Faser wächst und schwindet es damit sein Leben lang; längs der Faser ändert es sich kaum. Ihr Stück ist so gebaut, dass das geschehen darf. Dieses Blatt sagt, was Sie sehen werden.</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle</translation>
     </message>
     <message>
         <source>Taken for this top</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Platte gewählt</translation>
     </message>
     <message>
         <source>Tenon from the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Zapfen von der Mitte</translation>
     </message>
     <message>
         <source>The cause that makes most of the likely error of each part's driest or wettest width</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ursache, die den größten Teil des wahrscheinlichen Fehlers der trockensten oder feuchtesten Breite jedes Teils ausmacht</translation>
     </message>
     <message>
         <source>The faces of its solids are not known, so it is not drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Flächen seiner Körper sind nicht bekannt, darum ist es nicht gezeichnet.</translation>
     </message>
     <message>
         <source>The gravest first; tick what is done</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Schwerste zuerst; abhaken, was erledigt ist</translation>
     </message>
     <message>
         <source>The model is taken as drawn at the sizes the parts had when they were fitted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Modell gilt als mit den Maßen gezeichnet, die die Teile beim Einpassen hatten.</translation>
     </message>
     <message>
         <source>The one measurement that narrows it most</source>
-        <translation type="unfinished"></translation>
+        <translation>Die eine Messung, die am meisten hilft</translation>
     </message>
     <message>
         <source>The piece and its parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück und seine Teile</translation>
     </message>
     <message>
         <source>The piece {side}</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück {side}</translation>
     </message>
     <message>
         <source>Through the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchs Jahr</translation>
     </message>
     <message>
         <source>To buy or make</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu kaufen oder zu machen</translation>
     </message>
     <message>
         <source>Today, driest and wettest: two figures are the ends of what is possible where rings or moisture are not said exactly. Total: from driest to wettest. ±: likely error of the driest or wettest, right two times in three; twice that is nearly certain. Fixed to, free on: other parts by number, as far as shape and tags tell; (?) where it is not known whether a joint is glued.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute, am trockensten und am feuchtesten: Zwei Zahlen sind die Enden des Möglichen, wo Jahrringe oder Holzfeuchte nicht genau gesagt sind. Gesamt: vom trockensten zum feuchtesten. ±: wahrscheinlicher Fehler davon, richtig in zwei von drei Fällen; das Doppelte ist fast sicher. Fest an, frei auf: andere Teile nach Nummer, soweit Form und Angaben es zeigen; (?) wo nicht bekannt ist, ob eine Verbindung verleimt ist.</translation>
     </message>
     <message>
         <source>Tongue and tenons for {end}</source>
-        <translation type="unfinished"></translation>
+        <translation>Feder und Zapfen für {end}</translation>
     </message>
     <message>
         <source>Tongue {thick} {unit} thick and {deep} deep, tenons {long} long. Glue only from {low} to {high} {unit} from the middle of the top. Cut to the top's width today, each end of it stands proud (+) or short (−) by {dry} when driest and {wet} when wettest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Feder {thick} {unit} dick und {deep} tief, Zapfen {long} lang. Nur von {low} bis {high} {unit} von der Plattenmitte leimen. Auf die heutige Plattenbreite geschnitten, steht jedes Ende am trockensten um {dry} und am feuchtesten um {wet} vor (+) oder zurück (−).</translation>
     </message>
     <message>
         <source>Ways to hold it; the first is drawn below</source>
-        <translation type="unfinished"></translation>
+        <translation>Wege, sie zu halten; der erste ist unten gezeichnet</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>What is hidden in the pictures before, {side}</source>
-        <translation type="unfinished"></translation>
+        <translation>Was in den Bildern davor verdeckt ist, {side}</translation>
     </message>
     <message>
         <source>What it rests on</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf es beruht</translation>
     </message>
     <message>
         <source>What rules the error</source>
-        <translation type="unfinished"></translation>
+        <translation>Was den Fehler bestimmt</translation>
     </message>
     <message>
         <source>What to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu tun ist</translation>
     </message>
     <message>
         <source>What to keep the room at</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Luft zu halten ist</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gefunden wurde</translation>
     </message>
     <message>
         <source>What will move, and when</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich bewegt, und wann</translation>
     </message>
     <message>
         <source>Where it stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es steht</translation>
     </message>
     <message>
         <source>Where it will stand</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es stehen wird</translation>
     </message>
     <message>
         <source>Width of {what}, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite von {what}, {unit}</translation>
     </message>
     <message>
         <source>Width through the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite durchs Jahr</translation>
     </message>
     <message>
         <source>Width through the year from January to December: dashed as built, dotted today; shaded where it lies two times in three. It is driest in {dry} and wettest in {wet}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite durchs Jahr von Januar bis Dezember: gestrichelt wie gebaut, gepunktet heute; getönt, wo sie in zwei von drei Fällen liegt. Am trockensten im {dry}, am feuchtesten im {wet}.</translation>
     </message>
     <message>
         <source>Widths measured at delivery</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei Lieferung gemessene Breiten</translation>
     </message>
     <message>
         <source>With its weight on its frame and no fastener it is at worst {flat} {unit} out of flat ({when}); wished is {wish} {unit} in every month.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit ihrem Gewicht auf dem Gestell und ohne Befestigung ist sie schlimmstenfalls um {flat} {unit} uneben ({when}); gewünscht sind {wish} {unit} in jedem Monat.</translation>
     </message>
     <message>
         <source>Wood today</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz heute</translation>
     </message>
     <message>
         <source>Wood's temperature at the meter</source>
-        <translation type="unfinished"></translation>
+        <translation>Holztemperatur am Messgerät</translation>
     </message>
     <message>
         <source>Wood, rings, face</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz, Ringe, Seite</translation>
     </message>
     <message>
         <source>Worked by, date</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgeführt von, Datum</translation>
     </message>
     <message>
         <source>Worst in</source>
-        <translation type="unfinished"></translation>
+        <translation>Am schlimmsten im</translation>
     </message>
     <message>
         <source>a board differs by, %</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Brett weicht ab um, %</translation>
     </message>
     <message>
         <source>a breadboard end</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Hirnleiste</translation>
     </message>
     <message>
         <source>a peg {at:.0f} mm from the middle of the top, where it moves {travels:.1f} mm, has {room:.1f} mm of room: the top splits between its pegs</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Holznagel {at:.0f} mm von der Plattenmitte, wo sie sich {travels:.1f} mm bewegt, hat {room:.1f} mm Spiel: Die Platte reißt zwischen ihren Nägeln</translation>
     </message>
     <message>
-        <source>a piece of the face frame</source>
-        <translation type="unfinished"></translation>
+        <source>a piece of the frame on its edges (face frame, plinth)</source>
+        <translation>ein Stück des Rahmens auf ihren Kanten (Blendrahmen, Sockel)</translation>
     </message>
     <message>
         <source>a round tenon {diameter:.0f} mm thick gets {play:.1f} mm of play in its hole in the dry season{crushes}: both go oval, each in its own way, and glue bridges no more than {bridged:.2f} mm (common practice, no source)</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Rundzapfen von {diameter:.0f} mm bekommt in der trockenen Zeit {play:.1f} mm Luft in seinem Loch{crushes}: Beide werden oval, jeder auf seine Weise, und Leim überbrückt höchstens {bridged:.2f} mm (übliche Praxis, keine Quelle)</translation>
     </message>
     <message>
         <source>allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>zulässig</translation>
     </message>
     <message>
         <source>and {count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>und {count} weitere</translation>
     </message>
     <message>
         <source>arid upland home</source>
@@ -1444,19 +1476,19 @@
     </message>
     <message>
         <source>as built</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gebaut</translation>
     </message>
     <message>
         <source>aside</source>
-        <translation type="unfinished"></translation>
+        <translation>daneben</translation>
     </message>
     <message>
         <source>at each edge it stands {least:+.1f} to {most:+.1f} mm from the top through the year (+ proud, - short), if the top is held in the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>an jeder Kante steht sie im Jahr {least:+.1f} bis {most:+.1f} mm zur Platte (+ vor, - zurück), wenn die Platte in der Mitte gehalten ist</translation>
     </message>
     <message>
         <source>away from it</source>
-        <translation type="unfinished"></translation>
+        <translation>davon weg</translation>
     </message>
     <message>
         <source>back fixed across</source>
@@ -1472,7 +1504,7 @@
     </message>
     <message>
         <source>bark side shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Splintseite sichtbar</translation>
     </message>
     <message>
         <source>bed rail fittings</source>
@@ -1480,11 +1512,11 @@
     </message>
     <message>
         <source>begin its mortise {inside:.0f} mm inside the face, give it a slope of 1 in 8 to 1 in 10 so that it can be driven further, and drive it again in the dry season</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Loch {inside:.0f} mm innerhalb der Fläche beginnen, ihm eine Neigung von 1:8 bis 1:10 geben, damit er weiter getrieben werden kann, und ihn in der trockenen Zeit nachtreiben</translation>
     </message>
     <message>
         <source>between</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen</translation>
     </message>
     <message>
         <source>breadboard glued</source>
@@ -1508,11 +1540,11 @@
     </message>
     <message>
         <source>closes, {missing} missing</source>
-        <translation type="unfinished"></translation>
+        <translation>schließt sich, {missing} fehlen</translation>
     </message>
     <message>
         <source>crown</source>
-        <translation type="unfinished"></translation>
+        <translation>rund</translation>
     </message>
     <message>
         <source>crown or hollow up to {size} in {month}</source>
@@ -1528,23 +1560,23 @@
     </message>
     <message>
         <source>cut the mortise {lacks:.1f} mm longer on that side; tenons fit closely at the middle only, and have more room the farther out they are</source>
-        <translation type="unfinished"></translation>
+        <translation>das Zapfenloch auf dieser Seite {lacks:.1f} mm länger schneiden; nur in der Mitte sitzen Zapfen satt, je weiter außen, desto mehr Spiel</translation>
     </message>
     <message>
         <source>cut the rabbets deeper, or fix it in the middle and cover its edges with a strip</source>
-        <translation type="unfinished"></translation>
+        <translation>die Falze tiefer schneiden, oder sie in der Mitte befestigen und ihre Kanten mit einer Leiste decken</translation>
     </message>
     <message>
         <source>cut the strike {more:.1f} mm longer along that line, or fix it with screws in slots; or set lock and strike near the line at which both parts are held</source>
-        <translation type="unfinished"></translation>
+        <translation>das Schließblech in dieser Richtung {more:.1f} mm länger ausschneiden oder in Langlöchern schrauben; oder Schloss und Schließblech nah an die Linie setzen, an der beide Teile gehalten sind</translation>
     </message>
     <message>
         <source>datum edge: {edge}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezugskante: {edge}</translation>
     </message>
     <message>
         <source>does not hold it</source>
-        <translation type="unfinished"></translation>
+        <translation>hält sie nicht</translation>
     </message>
     <message>
         <source>dovetailed</source>
@@ -1560,7 +1592,7 @@
     </message>
     <message>
         <source>drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>gezeichnet</translation>
     </message>
     <message>
         <source>drawn twice</source>
@@ -1572,43 +1604,39 @@
     </message>
     <message>
         <source>edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Kante</translation>
     </message>
     <message>
         <source>elastic upper bounds: parts are neither turned nor bent, and joints do not slip</source>
-        <translation type="unfinished"></translation>
+        <translation>elastische Obergrenzen: Teile drehen und biegen sich nicht, und Verbindungen rutschen nicht</translation>
     </message>
     <message>
         <source>end</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>face frame across the side</source>
-        <translation>Blendrahmen quer zur Seite</translation>
+        <translation>Ende</translation>
     </message>
     <message>
         <source>fasteners bear it: there is no area to spread it over</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungen tragen es: Es gibt keine Fläche, die es verteilt</translation>
     </message>
     <message>
         <source>figured grain</source>
-        <translation type="unfinished"></translation>
+        <translation>gezeichnete Faser</translation>
     </message>
     <message>
         <source>fix it at one fitting and give the other's screws or bolt an upright slot; or set them nearer together, within {width:.0f} mm of the rail's height; tighten them again each season: what carries people must not come loose</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem Beschlag fest anziehen und den Schrauben oder dem Bolzen des anderen ein senkrechtes Langloch geben; oder sie näher zusammensetzen, auf {width:.0f} mm der Seitenhöhe; in jeder Jahreszeit nachziehen: Was Menschen trägt, darf sich nicht lösen</translation>
     </message>
     <message>
         <source>fix it at one line and let the rest slide, or face the core with veneer of {veneer:.0f} mm at most on both sides; a border of solid wood round a core needs no more than glue{confirm}</source>
-        <translation type="unfinished"></translation>
+        <translation>an einer Linie befestigen und den Rest gleiten lassen, oder den Kern beidseitig mit Furnier von höchstens {veneer:.0f} mm belegen; ein Anleimer rund um einen Kern braucht nur Leim{confirm}</translation>
     </message>
     <message>
         <source>fix it at one line, at most {width:.0f} mm wide, and let the rest slide in slots, grooves or on keys; or turn the grain of one to run with the other{confirm}</source>
-        <translation type="unfinished"></translation>
+        <translation>an einer Linie von höchstens {width:.0f} mm Breite befestigen und den Rest in Langlöchern, Nuten oder auf Federn gleiten lassen; oder die Faser des einen Teils zum anderen drehen{confirm}</translation>
     </message>
     <message>
         <source>fix it in the middle {width:.0f} mm of its width and give all other screws slots; or make it of shiplapped boards, each fixed at one line{confirm}</source>
-        <translation type="unfinished"></translation>
+        <translation>in den mittleren {width:.0f} mm der Breite befestigen und allen anderen Schrauben Langlöcher geben; oder aus überfälzten Brettern machen, jedes an einer Linie fest{confirm}</translation>
     </message>
     <message>
         <source>fixed across the grain</source>
@@ -1628,15 +1656,19 @@
     </message>
     <message>
         <source>for weeks above</source>
-        <translation type="unfinished"></translation>
+        <translation>wochenlang darüber</translation>
     </message>
     <message>
         <source>for weeks below</source>
-        <translation type="unfinished"></translation>
+        <translation>wochenlang darunter</translation>
+    </message>
+    <message>
+        <source>frame across the side</source>
+        <translation>Rahmen quer zur Seite</translation>
     </message>
     <message>
         <source>free to move, and nothing presses</source>
-        <translation type="unfinished"></translation>
+        <translation>kann sich bewegen, und nichts drückt</translation>
     </message>
     <message>
         <source>gap closes</source>
@@ -1648,19 +1680,19 @@
     </message>
     <message>
         <source>gives first: {link}, ultimate ÷ {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>gibt zuerst nach: {link}, Bruchlast ÷ {n}</translation>
     </message>
     <message>
         <source>glue it over {width:.0f} mm at one end of the board and hold the rest with screws in slots from inside, or with keys; or let the carcase's grain run along it: upright in the sides, level in top and bottom{confirm}</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem Ende des Bretts auf {width:.0f} mm leimen und den Rest von innen mit Schrauben in Langlöchern oder mit Federn halten; oder die Faser des Korpus mitlaufen lassen: senkrecht in den Seiten, waagerecht in Deckel und Boden{confirm}</translation>
     </message>
     <message>
         <source>glue the front rail, and the runners into it; leave their tenons in the back rail dry, with {room:.1f} mm of room at the shoulders, and the runners dry in the side's grooves</source>
-        <translation type="unfinished"></translation>
+        <translation>den vorderen Riegel leimen und die Laufleisten in ihn; ihre Zapfen im hinteren Riegel trocken lassen, mit {room:.1f} mm Luft an den Brüstungen, und die Laufleisten trocken in den Nuten der Seite</translation>
     </message>
     <message>
         <source>glue the middle {width:.0f} mm at most; let the rest slide: a tongue in a groove, tenons with room, pegs in slots that get longer toward the edges{confirm}</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens die mittleren {width:.0f} mm leimen; den Rest gleiten lassen: Feder in Nut, Zapfen mit Spiel, Nägel in Langlöchern, die zu den Kanten hin länger werden{confirm}</translation>
     </message>
     <message>
         <source>glued cross-grain</source>
@@ -1688,11 +1720,11 @@
     </message>
     <message>
         <source>grows {grown}, room {room}</source>
-        <translation type="unfinished"></translation>
+        <translation>wächst {grown}, Spielraum {room}</translation>
     </message>
     <message>
         <source>heart side shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Kernseite sichtbar</translation>
     </message>
     <message>
         <source>heated cold-winter home</source>
@@ -1708,7 +1740,7 @@
     </message>
     <message>
         <source>held for months, wood keeps {low:.0%} to {high:.0%} of such a stress ({source}), and less where its moisture changes meanwhile, for which no figure is to be had</source>
-        <translation type="unfinished"></translation>
+        <translation>über Monate behält Holz {low:.0%} bis {high:.0%} einer solchen Spannung ({source}), und weniger, wo sich seine Feuchte inzwischen ändert, wofür es keine Zahl gibt</translation>
     </message>
     <message>
         <source>hinge line drifts</source>
@@ -1720,11 +1752,11 @@
     </message>
     <message>
         <source>hold it nearer to the shoulder: a peg some {near:.0f} mm from it, drawn tight; let the shoulder in a little, undercut it, or ease its edge so that the line does not show; fit it dry</source>
-        <translation type="unfinished"></translation>
+        <translation>ihn näher an der Brüstung halten: ein Holznagel etwa {near:.0f} mm davon, stramm gezogen; die Brüstung etwas einlassen, unterstechen oder ihre Kante brechen, damit die Fuge nicht auffällt; trocken einpassen</translation>
     </message>
     <message>
         <source>holds it</source>
-        <translation type="unfinished"></translation>
+        <translation>hält sie</translation>
     </message>
     <message>
         <source>holds the pith: will check</source>
@@ -1732,11 +1764,11 @@
     </message>
     <message>
         <source>hole {number}: {depth:.1f} mm deep in a top of {thick:.1f} mm comes too near to the show face</source>
-        <translation type="unfinished"></translation>
+        <translation>Loch {number}: {depth:.1f} mm tief in einer Platte von {thick:.1f} mm kommt der Sichtseite zu nah</translation>
     </message>
     <message>
         <source>hollow</source>
-        <translation type="unfinished"></translation>
+        <translation>hohl</translation>
     </message>
     <message>
         <source>hollow up to {size} in {month}</source>
@@ -1764,15 +1796,15 @@
     </message>
     <message>
         <source>if built as drawn, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>wenn wie gezeichnet gebaut, {unit}</translation>
     </message>
     <message>
         <source>if left so today, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>wenn heute so gelassen, {unit}</translation>
     </message>
     <message>
         <source>in</source>
-        <translation type="unfinished"></translation>
+        <translation>in</translation>
     </message>
     <message>
         <source>inset jams</source>
@@ -1780,51 +1812,55 @@
     </message>
     <message>
         <source>is held fast</source>
-        <translation type="unfinished"></translation>
+        <translation>ist festgehalten</translation>
     </message>
     <message>
         <source>is held fast, if both rails are glued in it,</source>
-        <translation type="unfinished"></translation>
+        <translation>ist festgehalten, wenn beide Riegel in ihr geleimt sind,</translation>
     </message>
     <message>
         <source>it grows {growth:.1f} mm wider than drawn and its rabbets leave it {room:.1f} mm: it pushes the sides apart, or buckles</source>
-        <translation type="unfinished"></translation>
+        <translation>sie wird {growth:.1f} mm breiter als gezeichnet, und ihre Falze lassen ihr {room:.1f} mm: Sie drückt die Seiten auseinander oder beult aus</translation>
     </message>
     <message>
         <source>it hangs by fittings {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them while what they hook into does not: they bind, or tear out (fittings taken as fixed to what they touch)</source>
-        <translation type="unfinished"></translation>
+        <translation>sie hängt an Beschlägen, die quer zur Faser {apart:.0f} mm auseinander sitzen; dazwischen bewegt sie sich {least:+.1f} bis {most:+.1f} mm, ihr Gegenüber nicht: Sie klemmen oder reißen aus (Beschläge als fest an dem angenommen, was sie berühren)</translation>
     </message>
     <message>
         <source>it shrinks {shrinkage:.1f} mm: {left:.1f} mm of it are left on its rabbet at each edge, {wanted:.0f} mm are wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>sie schwindet um {shrinkage:.1f} mm: An jeder Kante bleiben {left:.1f} mm auf dem Falz, {wanted:.0f} mm sollen es sein</translation>
+    </message>
+    <message>
+        <source>it splits</source>
+        <translation>es reißt</translation>
     </message>
     <message>
         <source>its hinges sit {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them while what it hangs on does not: they bind, and the screws tear out or it splits (fittings taken as fixed to what they touch)</source>
-        <translation type="unfinished"></translation>
+        <translation>ihre Bänder sitzen quer zur Faser {apart:.0f} mm auseinander; dazwischen bewegt sie sich {least:+.1f} bis {most:+.1f} mm, ihr Träger nicht: Sie klemmen, und die Schrauben reißen aus oder sie reißt (Beschläge als fest an dem angenommen, was sie berühren)</translation>
     </message>
     <message>
         <source>its legs stand {apart:.0f} mm apart across the grain of the board above, which moves them {least:+.1f} to {most:+.1f} mm, and its own length does not change: its shoulders open or press, and its tenons work loose</source>
-        <translation type="unfinished"></translation>
+        <translation>seine Beine stehen {apart:.0f} mm auseinander quer zur Faser des Bretts darüber, das sie um {least:+.1f} bis {most:+.1f} mm bewegt, und seine eigene Länge ändert sich nicht: Seine Brüstungen öffnen sich oder drücken, und seine Zapfen lockern sich</translation>
     </message>
     <message>
         <source>its peg</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Holznagel</translation>
     </message>
     <message>
         <source>its shape could not be worked out: shown without its cup</source>
-        <translation type="unfinished"></translation>
+        <translation>seine Form ließ sich nicht berechnen: ohne Wölbung gezeigt</translation>
     </message>
     <message>
         <source>its shoulder opens up to {gap:.1f} mm: the other part shrinks over the {held:.0f} mm between the shoulder and {by}, which holds the tenon, and the tenon's length does not</source>
-        <translation type="unfinished"></translation>
+        <translation>seine Brüstung öffnet sich bis {gap:.1f} mm: Das andere Teil schwindet auf den {held:.0f} mm zwischen der Brüstung und dem, was den Zapfen hält ({by}), der Zapfen in der Länge nicht</translation>
     </message>
     <message>
         <source>its tongue or tenon moves {travels:.1f} mm in the mortise and has {room:.1f} mm of room there: it splits the end, or the top</source>
-        <translation type="unfinished"></translation>
+        <translation>ihre Feder oder ihr Zapfen bewegt sich im Loch {travels:.1f} mm und hat dort {room:.1f} mm Spiel: Das sprengt die Hirnleiste oder die Platte</translation>
     </message>
     <message>
         <source>its width</source>
-        <translation type="unfinished"></translation>
+        <translation>seine Breite</translation>
     </message>
     <message>
         <source>jams</source>
@@ -1832,11 +1868,11 @@
     </message>
     <message>
         <source>keep it in the same room as the table, or bring it in some weeks before; finish all its faces as the table's are; ease its edges, so that a step does not show</source>
-        <translation type="unfinished"></translation>
+        <translation>sie im selben Raum wie den Tisch aufbewahren oder einige Wochen vorher hereinholen; alle Flächen wie am Tisch behandeln; die Kanten brechen, damit eine Stufe nicht auffällt</translation>
     </message>
     <message>
         <source>kept in other air ({air}) and laid in as it comes from there, it stands {steps} beyond what it meets (+), or falls short of it (-)</source>
-        <translation type="unfinished"></translation>
+        <translation>in anderer Luft aufbewahrt ({air}) und so eingelegt, wie sie von dort kommt, steht sie {steps} über ihr Gegenüber vor (+) oder bleibt dahinter zurück (-)</translation>
     </message>
     <message>
         <source>lapped</source>
@@ -1844,35 +1880,35 @@
     </message>
     <message>
         <source>largest ± (part), {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>größtes ± (Teil), {unit}</translation>
     </message>
     <message>
         <source>leaf kept elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translation>anderswo aufbewahrte Einlegeplatte</translation>
     </message>
     <message>
         <source>least</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinste</translation>
     </message>
     <message>
         <source>least, month</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinste, Monat</translation>
     </message>
     <message>
         <source>leave</source>
-        <translation type="unfinished"></translation>
+        <translation>lassen</translation>
     </message>
     <message>
         <source>leave in the mortise today, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>heute im Zapfenloch lassen, {unit}</translation>
     </message>
     <message>
         <source>leave {leave:.1f} mm beside each edge, or make it of shiplapped boards, each fixed at one line; or use plywood</source>
-        <translation type="unfinished"></translation>
+        <translation>neben jeder Kante {leave:.1f} mm lassen, oder sie aus überfälzten Brettern machen, jedes an einer Linie fest; oder Sperrholz nehmen</translation>
     </message>
     <message>
         <source>leave {today:.1f} mm above it today, which becomes {least:.1f} to {most:.1f} mm; use quarter-sawn wood for sides; never plane a drawer that sticks in the damp season until it has dried</source>
-        <translation type="unfinished"></translation>
+        <translation>heute {today:.1f} mm darüber lassen, woraus {least:.1f} bis {most:.1f} mm werden; für Seiten Holz mit stehenden Ringen nehmen; eine Schublade, die in der feuchten Zeit klemmt, nie hobeln, ehe sie getrocknet ist</translation>
     </message>
     <message>
         <source>legs moved apart</source>
@@ -1880,19 +1916,19 @@
     </message>
     <message>
         <source>length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>let it stand proud by {proud:.1f} mm or more and ease its edges, or stop the tenon inside; do not plane it flush in the dry season; or turn the rings so that the part around it moves less along the tenon</source>
-        <translation type="unfinished"></translation>
+        <translation>ihn um {proud:.1f} mm oder mehr vorstehen lassen und die Kanten brechen, oder den Zapfen innen enden lassen; ihn nicht in der trockenen Zeit bündig hobeln; oder die Ringe so legen, dass das Teil um ihn sich längs des Zapfens weniger bewegt</translation>
     </message>
     <message>
         <source>let its grain run from side to side, so that it moves in depth with the sides; or glue it in the front {width:.0f} mm of its housings only and let it slide behind, short of the back by {room:.1f} mm{confirm}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Faser von Seite zu Seite laufen lassen, damit er sich in der Tiefe mit den Seiten bewegt; oder ihn nur in den vorderen {width:.0f} mm seiner Nuten leimen und dahinter gleiten lassen, {room:.1f} mm vor der Rückwand{confirm}</translation>
     </message>
     <message>
         <source>let the stretchers run with the board's grain, or house the legs in battens across the board that slide in it; else leave one end dry in a deep socket with {room:.1f} mm of room. What carries people must not work loose</source>
-        <translation type="unfinished"></translation>
+        <translation>die Stege mit der Faser des Bretts laufen lassen, oder die Beine in Querleisten setzen, die im Brett gleiten; sonst ein Ende trocken in einem tiefen Loch mit {room:.1f} mm Luft lassen. Was Menschen trägt, darf sich nicht lockern</translation>
     </message>
     <message>
         <source>lightly heated maritime home</source>
@@ -1904,19 +1940,19 @@
     </message>
     <message>
         <source>longer than the top is wide</source>
-        <translation type="unfinished"></translation>
+        <translation>länger als die Platte breit ist</translation>
     </message>
     <message>
         <source>make the tenon drier than it will ever be in use, 5 % or so, and the wood around it in step with the home; wedge it across the hole's grain, or pin it; turn the tenon's rings so that it moves least along the hole's grain. What carries people must not work loose</source>
-        <translation type="unfinished"></translation>
+        <translation>den Zapfen trockener machen, als er im Gebrauch je wird, etwa 5 %, und das Holz um ihn im Gleichgewicht mit der Wohnung; quer zur Faser des Lochs verkeilen oder verstiften; die Ringe des Zapfens so drehen, dass er sich längs der Faser des Lochs am wenigsten bewegt. Was Menschen trägt, darf sich nicht lockern</translation>
     </message>
     <message>
         <source>metal lies along {width:.0f} mm of the board's width, which moves {least:+.1f} to {most:+.1f} mm: taken as fixed at one point. Screwed in round holes at both ends it holds the board fast, which splits or pulls the screws out, and the drawer's line goes with it</source>
-        <translation type="unfinished"></translation>
+        <translation>Metall liegt auf {width:.0f} mm der Brettbreite, die sich um {least:+.1f} bis {most:+.1f} mm bewegt: als an einem Punkt fest angenommen. In runden Löchern an beiden Enden geschraubt, hält es das Brett fest, das reißt oder die Schrauben zieht, und der Lauf der Schublade geht mit</translation>
     </message>
     <message>
         <source>middle on rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte an der Zarge</translation>
     </message>
     <message>
         <source>missing facts</source>
@@ -1940,11 +1976,11 @@
     </message>
     <message>
         <source>most</source>
-        <translation type="unfinished"></translation>
+        <translation>größte</translation>
     </message>
     <message>
         <source>most, month</source>
-        <translation type="unfinished"></translation>
+        <translation>größte, Monat</translation>
     </message>
     <message>
         <source>moulding across the side</source>
@@ -1960,19 +1996,19 @@
     </message>
     <message>
         <source>no published figure for {links}</source>
-        <translation type="unfinished"></translation>
+        <translation>keine veröffentlichte Zahl für {links}</translation>
     </message>
     <message>
         <source>no stock screw stays inside the top</source>
-        <translation type="unfinished"></translation>
+        <translation>keine handelsübliche Schraube bleibt in der Platte</translation>
     </message>
     <message>
         <source>no: a line opens</source>
-        <translation type="unfinished"></translation>
+        <translation>nein: ein Spalt öffnet sich</translation>
     </message>
     <message>
         <source>not metered; the air of the place brings wood to {mc} % today, boards lag</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gemessen; die Luft am Ort bringt Holz heute auf {mc} %, Bretter hinken nach</translation>
     </message>
     <message>
         <source>not said: {facts}</source>
@@ -1980,39 +2016,43 @@
     </message>
     <message>
         <source>not said: {word}</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gesagt: {word}</translation>
+    </message>
+    <message>
+        <source>not to be foretold</source>
+        <translation>nicht vorherzusagen</translation>
     </message>
     <message>
         <source>nothing tells where it holds</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts zeigt, wo es hält</translation>
     </message>
     <message>
         <source>nothing that was tried</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts, was versucht wurde</translation>
     </message>
     <message>
         <source>nothing, and {missing:.1f} mm are missing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts, und {missing:.1f} mm fehlen</translation>
     </message>
     <message>
         <source>of parts</source>
-        <translation type="unfinished"></translation>
+        <translation>von Teilen</translation>
     </message>
     <message>
         <source>on rail</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Zarge</translation>
     </message>
     <message>
         <source>one round hole, at the front; all other screws in the slots along the slide, at the middle of their travel. If it is so already, confirm the joint as 'slides' or 'fixed at a point'</source>
-        <translation type="unfinished"></translation>
+        <translation>ein rundes Loch, vorn; alle anderen Schrauben in den Langlöchern längs des Auszugs, in der Mitte ihres Wegs. Wenn es schon so ist, die Verbindung als „slides“ oder „fixed at a point“ bestätigen</translation>
     </message>
     <message>
         <source>opens to {most}</source>
-        <translation type="unfinished"></translation>
+        <translation>öffnet sich auf {most}</translation>
     </message>
     <message>
         <source>out of flat, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>uneben um, {unit}</translation>
     </message>
     <message>
         <source>overlap</source>
@@ -2028,11 +2068,11 @@
     </message>
     <message>
         <source>peg today, from its end</source>
-        <translation type="unfinished"></translation>
+        <translation>Holznagel heute, von seinem Ende</translation>
     </message>
     <message>
         <source>peg, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Holznagel, {unit}</translation>
     </message>
     <message>
         <source>pegged</source>
@@ -2040,11 +2080,11 @@
     </message>
     <message>
         <source>piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück</translation>
     </message>
     <message>
         <source>pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück</translation>
     </message>
     <message>
         <source>pith in board</source>
@@ -2052,15 +2092,15 @@
     </message>
     <message>
         <source>place, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort, {unit}</translation>
     </message>
     <message>
         <source>plain hole</source>
-        <translation type="unfinished"></translation>
+        <translation>rundes Loch</translation>
     </message>
     <message>
         <source>pull, N</source>
-        <translation type="unfinished"></translation>
+        <translation>Zug, N</translation>
     </message>
     <message>
         <source>quarter</source>
@@ -2072,7 +2112,7 @@
     </message>
     <message>
         <source>radial</source>
-        <translation type="unfinished"></translation>
+        <translation>radial</translation>
     </message>
     <message>
         <source>rests</source>
@@ -2092,11 +2132,11 @@
     </message>
     <message>
         <source>rings?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ringe?</translation>
     </message>
     <message>
         <source>room beside both edges, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Spielraum neben beiden Kanten, {unit}</translation>
     </message>
     <message>
         <source>round tenon loosens</source>
@@ -2108,15 +2148,19 @@
     </message>
     <message>
         <source>say how it is fixed: {moves} of movement across {width}</source>
-        <translation type="unfinished"></translation>
+        <translation>sagen, wie es befestigt ist: {moves} Bewegung auf {width}</translation>
     </message>
     <message>
         <source>screw today</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraube heute</translation>
+    </message>
+    <message>
+        <source>screw {number} beside {rail}</source>
+        <translation>Schraube {number} neben {rail}</translation>
     </message>
     <message>
         <source>screw {shank} × {length} mm, {left} {unit} of wood stay above its point</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraube {shank} × {length} mm, {left} {unit} Holz bleiben über ihrer Spitze</translation>
     </message>
     <message>
         <source>screwed</source>
@@ -2132,7 +2176,7 @@
     </message>
     <message>
         <source>shorter than the top is wide</source>
-        <translation type="unfinished"></translation>
+        <translation>kürzer als die Platte breit ist</translation>
     </message>
     <message>
         <source>shoulder opens</source>
@@ -2148,19 +2192,19 @@
     </message>
     <message>
         <source>slot in the tenon</source>
-        <translation type="unfinished"></translation>
+        <translation>Langloch im Zapfen</translation>
     </message>
     <message>
         <source>slot its hole in the tongue {lacks:.1f} mm to either side; only the peg in the middle fits closely</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Loch in der Feder nach beiden Seiten um {lacks:.1f} mm verlängern; nur der Nagel in der Mitte sitzt satt</translation>
     </message>
     <message>
         <source>slot, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Langloch, {unit}</translation>
     </message>
     <message>
         <source>solid across {width} that moves {moves}</source>
-        <translation type="unfinished"></translation>
+        <translation>fest auf {width}, die sich {moves} bewegen</translation>
     </message>
     <message>
         <source>solid on stable core</source>
@@ -2168,7 +2212,7 @@
     </message>
     <message>
         <source>solid wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Massivholz</translation>
     </message>
     <message>
         <source>species</source>
@@ -2176,11 +2220,11 @@
     </message>
     <message>
         <source>still covers?</source>
-        <translation type="unfinished"></translation>
+        <translation>deckt noch?</translation>
     </message>
     <message>
         <source>tangential</source>
-        <translation type="unfinished"></translation>
+        <translation>tangential</translation>
     </message>
     <message>
         <source>tenoned</source>
@@ -2188,51 +2232,63 @@
     </message>
     <message>
         <source>that is how breadboard ends are: say it to the client; cut them level at the moisture that the home has longest and ease the corners, or make the top of quarter-sawn wood; or hold it flat with battens below</source>
-        <translation type="unfinished"></translation>
+        <translation>so sind Hirnleisten: es dem Kunden sagen; sie bei der Feuchte bündig schneiden, die die Wohnung am längsten hat, und die Ecken brechen, oder die Platte aus Holz mit stehenden Ringen machen; oder sie mit Querleisten darunter eben halten</translation>
     </message>
     <message>
         <source>the back</source>
-        <translation type="unfinished"></translation>
+        <translation>die Rückwand</translation>
     </message>
     <message>
         <source>the bolt's line and the strike's go {drift:.1f} mm apart, and there is room for {room:.1f} mm: the lock no longer shuts (taken as drawn in line, and each as fixed to what it touches)</source>
-        <translation type="unfinished"></translation>
+        <translation>die Linien von Riegel und Schließblech gehen {drift:.1f} mm auseinander, und Platz ist für {room:.1f} mm: Das Schloss schließt nicht mehr (als in einer Linie gezeichnet angenommen, und jedes fest an dem, was es berührt)</translation>
     </message>
     <message>
         <source>the end of its tenon, {drawn:+.1f} mm from the far face as drawn, stands {least:+.1f} to {most:+.1f} mm from it through the year (+ proud, - sunk in), since the {depth:.0f} mm of wood around it move and its own length does not; wedged at that end, the shoulder opens by as much instead</source>
-        <translation type="unfinished"></translation>
+        <translation>das Ende seines Zapfens, gezeichnet {drawn:+.1f} mm von der fernen Fläche, steht im Jahr {least:+.1f} bis {most:+.1f} mm davon (+ vor, - zurück), da die {depth:.0f} mm Holz um ihn sich bewegen und seine Länge nicht; an diesem Ende verkeilt, öffnet sich stattdessen die Brüstung um so viel</translation>
     </message>
     <message>
         <source>the joint</source>
-        <translation type="unfinished"></translation>
+        <translation>die Verbindung</translation>
     </message>
     <message>
         <source>the middle of its glued length</source>
-        <translation type="unfinished"></translation>
+        <translation>der Mitte seiner Leimlänge</translation>
     </message>
     <message>
         <source>the moisture when it was made flat is not said: shown without its cup</source>
-        <translation type="unfinished"></translation>
+        <translation>die Holzfeuchte beim Abrichten ist nicht gesagt: ohne Wölbung gezeigt</translation>
+    </message>
+    <message>
+        <source>the moulding</source>
+        <translation>die Profilleiste</translation>
     </message>
     <message>
         <source>the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>der Boden</translation>
     </message>
     <message>
         <source>the side {how} at two rails {apart:.0f} mm apart that the runner keeps apart, and moves {least:+.1f} to {most:+.1f} mm between them: it splits, or pushes the joints of the frame open</source>
-        <translation type="unfinished"></translation>
+        <translation>die Seite {how} an zwei Riegeln {apart:.0f} mm auseinander, die die Laufleiste auf Abstand hält, und bewegt sich dazwischen {least:+.1f} bis {most:+.1f} mm: Sie reißt oder drückt die Verbindungen des Rahmens auf</translation>
+    </message>
+    <message>
+        <source>the strike goes {opens:.1f} mm away from the lock in the dry season: a bolt that shoots 6 to 10 mm hardly reaches it (common practice, no source; each taken as fixed to what it touches)</source>
+        <translation>das Schließblech geht in der trockenen Zeit {opens:.1f} mm vom Schloss weg: Ein Riegel mit 6 bis 10 mm Ausschluss erreicht es kaum (übliche Praxis, keine Quelle; jedes als fest an dem angenommen, was es berührt)</translation>
+    </message>
+    <message>
+        <source>the strip (a runner, cleat or the like)</source>
+        <translation>die Leiste (Laufleiste, Querleiste oder dergleichen)</translation>
     </message>
     <message>
         <source>the two solids are drawn in the same place</source>
-        <translation type="unfinished"></translation>
+        <translation>die zwei Körper sind am selben Ort gezeichnet</translation>
     </message>
     <message>
         <source>the {depth:.0f} mm of wood that it draws tight shrink, and leave it {slack:.1f} mm of slack: the joint works loose until it is driven home again</source>
-        <translation type="unfinished"></translation>
+        <translation>die {depth:.0f} mm Holz, die er zusammenzieht, schwinden und lassen ihm {slack:.1f} mm Luft: Die Verbindung lockert sich, bis er nachgetrieben wird</translation>
     </message>
     <message>
         <source>there is nothing to place: the plan has no fastener</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt nichts zu setzen: Der Plan hat keine Befestigung</translation>
     </message>
     <message>
         <source>through tenon</source>
@@ -2240,11 +2296,11 @@
     </message>
     <message>
         <source>tight</source>
-        <translation type="unfinished"></translation>
+        <translation>eng</translation>
     </message>
     <message>
         <source>to fill in</source>
-        <translation type="unfinished"></translation>
+        <translation>auszufüllen</translation>
     </message>
     <message>
         <source>today</source>
@@ -2252,15 +2308,15 @@
     </message>
     <message>
         <source>tongue in its groove, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Feder in ihrer Nut, {unit}</translation>
     </message>
     <message>
         <source>tongue, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Feder, {unit}</translation>
     </message>
     <message>
         <source>too many parts to work it out</source>
-        <translation type="unfinished"></translation>
+        <translation>zu viele Teile, um es zu berechnen</translation>
     </message>
     <message>
         <source>top not flat</source>
@@ -2268,11 +2324,11 @@
     </message>
     <message>
         <source>total</source>
-        <translation type="unfinished"></translation>
+        <translation>gesamt</translation>
     </message>
     <message>
         <source>toward the datum edge</source>
-        <translation type="unfinished"></translation>
+        <translation>zur Bezugskante hin</translation>
     </message>
     <message>
         <source>trapped bottom or back</source>
@@ -2284,11 +2340,11 @@
     </message>
     <message>
         <source>travel since fitted, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg seit dem Einpassen, {unit}</translation>
     </message>
     <message>
         <source>turn the grain along the line of the hinges, or frame the panel; or screw one hinge fast and the other in slots along that line</source>
-        <translation type="unfinished"></translation>
+        <translation>die Faser in die Linie der Bänder drehen, oder die Füllung rahmen; oder ein Band fest schrauben und das andere in Langlöchern längs dieser Linie</translation>
     </message>
     <message>
         <source>two fixed lines</source>
@@ -2311,8 +2367,16 @@
         <translation>unbekannt</translation>
     </message>
     <message>
+        <source>up to {tension:.0f} MPa pull across the grain: a split is {chance}</source>
+        <translation>bis {tension:.0f} MPa Zug quer zur Faser: ein Riss ist {chance}</translation>
+    </message>
+    <message>
+        <source>use a lock whose bolt shoots {throw:.0f} mm or more, or pack the strike out; a narrower or quarter-sawn stile, or a framed door, keeps the lock where it is</source>
+        <translation>ein Schloss mit {throw:.0f} mm Riegelausschluss oder mehr nehmen oder das Schließblech unterlegen; ein schmaleres Rahmenholz oder eines mit stehenden Ringen, oder eine gerahmte Tür, hält das Schloss am Ort</translation>
+    </message>
+    <message>
         <source>verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>web frame across the side</source>
@@ -2328,11 +2392,11 @@
     </message>
     <message>
         <source>where its rings lie is not said: shown without its cup</source>
-        <translation type="unfinished"></translation>
+        <translation>wo seine Ringe liegen, ist nicht gesagt: ohne Wölbung gezeigt</translation>
     </message>
     <message>
         <source>where the parts carry each other was not worked out for {count} parts (up to {most} it is): gaps count from the middle of each part, and parts held at two lines and the lines of hinges and locks are not looked for</source>
-        <translation type="unfinished"></translation>
+        <translation>wohin die Teile einander tragen, wurde für {count} Teile nicht berechnet (bis {most} wird es): Fugen zählen von der Mitte jedes Teils, und Teile, die an zwei Linien gehalten sind, sowie Linien von Bändern und Schlössern werden nicht gesucht</translation>
     </message>
     <message>
         <source>wide free board</source>
@@ -2344,7 +2408,7 @@
     </message>
     <message>
         <source>width across the grain, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite quer zur Faser, {unit}</translation>
     </message>
     <message>
         <source>width today {size}</source>
@@ -2352,59 +2416,63 @@
     </message>
     <message>
         <source>wood?</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz?</translation>
     </message>
     <message>
         <source>worst</source>
-        <translation type="unfinished"></translation>
+        <translation>schlimmstens</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
-        <source>{bar} is {breadth:.0f} mm broad: a slot {length:.1f} mm long with room for its washer leaves {left:.1f} mm beside it, so it is not cut; slot a cleat or a block screwed to its face instead</source>
-        <translation type="unfinished"></translation>
+        <source>{bar} is {breadth:.0f} mm broad: a slot {length:.1f} mm long with room for its washer leaves {left:.1f} mm beside it, so it is not cut</source>
+        <translation>{bar} ist {breadth:.0f} mm breit: Ein Langloch von {length:.1f} mm mit Platz für seine Scheibe lässt daneben {left:.1f} mm, darum wird es nicht geschnitten</translation>
+    </message>
+    <message>
+        <source>{count} faces that meet were not followed: what they press is not told</source>
+        <translation>{count} Flächen, die sich treffen, wurden nicht verfolgt: Was sie drücken, ist nicht gesagt</translation>
     </message>
     <message>
         <source>{cover} left in the groove</source>
-        <translation type="unfinished"></translation>
+        <translation>{cover} bleiben in der Nut</translation>
     </message>
     <message>
         <source>{edge} (far edge)</source>
-        <translation type="unfinished"></translation>
+        <translation>{edge} (ferne Kante)</translation>
     </message>
     <message>
         <source>{end} is drawn with its tongue or tenons already: pegs and mortises are left as they are drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>{end} ist schon mit Feder oder Zapfen gezeichnet: Nägel und Zapfenlöcher bleiben wie gezeichnet</translation>
     </message>
     <message>
         <source>{end}: a top of {thick:.0f} mm leaves no room for a peg that stays below the show face; no peg</source>
-        <translation type="unfinished"></translation>
+        <translation>{end}: Eine Platte von {thick:.0f} mm lässt keinen Platz für einen Nagel, der unter der Sichtseite bleibt; kein Nagel</translation>
     </message>
     <message>
         <source>{head}. Datum edge: {edge}</source>
-        <translation type="unfinished"></translation>
+        <translation>{head}. Bezugskante: {edge}</translation>
     </message>
     <message>
         <source>{head}: never glued. Places + toward {other}; the screw today from the slot's end toward {edge}</source>
-        <translation type="unfinished"></translation>
+        <translation>{head}: nie geleimt. Orte + zu {other} hin; die Schraube heute vom Ende des Langlochs zu {edge} hin</translation>
     </message>
     <message>
         <source>{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with it: of the {drawn:.1f} mm above it are left {left}</source>
-        <translation type="unfinished"></translation>
+        <translation>quer zur Faser {height:.0f} mm hoch, wächst sie um {grows:.1f} mm, und die Öffnung wächst nicht mit: Von den {drawn:.1f} mm darüber bleiben {left}</translation>
     </message>
     <message>
         <source>{kind} (one point)</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind} (ein Punkt)</translation>
     </message>
     <message>
         <source>{least:+.1f} to {most:+.1f} mm at each edge</source>
-        <translation type="unfinished"></translation>
+        <translation>{least:+.1f} bis {most:+.1f} mm an jeder Kante</translation>
     </message>
     <message>
         <source>{least:+.2f} to {most:+.2f} mm on each face</source>
-        <translation type="unfinished"></translation>
+        <translation>{least:+.2f} bis {most:+.2f} mm auf jeder Fläche</translation>
     </message>
     <message>
         <source>{least} to {most}</source>
@@ -2412,95 +2480,111 @@
     </message>
     <message>
         <source>{left:.1f} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{left:.1f} mm</translation>
     </message>
     <message>
         <source>{left} of {drawn} left</source>
-        <translation type="unfinished"></translation>
+        <translation>noch {left} von {drawn}</translation>
     </message>
     <message>
         <source>{line}, if it is solid</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}, wenn es fest ist</translation>
     </message>
     <message>
         <source>{mc} % by meter</source>
-        <translation type="unfinished"></translation>
+        <translation>{mc} % gemessen</translation>
     </message>
     <message>
         <source>{mm} {unit} {way} at each edge in the {when} time</source>
-        <translation type="unfinished"></translation>
+        <translation>{mm} {unit} {way} an jeder Kante, {when}</translation>
     </message>
     <message>
         <source>{name} · {date} · made with Heartside; figures are estimates for movement only</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} · {date} · mit Heartside gemacht; die Zahlen sind Schätzungen allein der Bewegung</translation>
     </message>
     <message>
         <source>{name}, {count} boards</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, {count} Bretter</translation>
     </message>
     <message>
         <source>{name}: narrowest in {dry}, widest in {wet}; about {total} {unit} between the two.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: am schmalsten im {dry}, am breitesten im {wet}; etwa {total} {unit} dazwischen.</translation>
     </message>
     <message>
         <source>{name}: {count} boards edge to edge</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {count} Bretter Kante an Kante</translation>
     </message>
     <message>
         <source>{name}: {least} to {most} % RH; brings wood to {dry} % in {driest} and {wet} % in {wettest}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {least} bis {most} % rel. Feuchte; bringt Holz auf {dry} % im {driest} und {wet} % im {wettest}</translation>
     </message>
     <message>
         <source>{parts}: {kn:.1f} kN in {month}, {way} with {stress:.1f} MPa (clear wood bears {strength:.1f})</source>
-        <translation type="unfinished"></translation>
+        <translation>{parts}: {kn:.1f} kN im {month}, {way} mit {stress:.1f} MPa (fehlerfreies Holz trägt {strength:.1f})</translation>
     </message>
     <message>
         <source>{part}, a {kind}</source>
-        <translation type="unfinished"></translation>
+        <translation>{part}, {kind}</translation>
     </message>
     <message>
         <source>{pull} of {allowed}</source>
-        <translation type="unfinished"></translation>
+        <translation>{pull} von {allowed}</translation>
+    </message>
+    <message>
+        <source>{rail} is {breadth:.0f} mm broad, too narrow for a slot: screw {number} sits beside it in a block of {wide:.0f} × {deep:.0f} × {high:.0f} mm that is glued and screwed to its inner face</source>
+        <translation>{rail} ist {breadth:.0f} mm breit, zu schmal für ein Langloch: Schraube {number} sitzt daneben in einem Klotz von {wide:.0f} × {deep:.0f} × {high:.0f} mm, der an ihre Innenfläche geleimt und geschraubt ist</translation>
     </message>
     <message>
         <source>{rail}, {breadth:.0f} × {height:.0f} mm, is too small for the groove of a {kind}, {deep:.0f} mm deep: not cut</source>
-        <translation type="unfinished"></translation>
+        <translation>{rail}, {breadth:.0f} × {height:.0f} mm, ist zu klein für die Nut einer Befestigung ({kind}), {deep:.0f} mm tief: nicht geschnitten</translation>
     </message>
     <message>
         <source>{sign} stands for letters that no typeface on this computer has; the sheet as .html has them all.</source>
-        <translation type="unfinished"></translation>
+        <translation>{sign} steht für Buchstaben, die keine Schrift auf diesem Rechner hat; das Blatt als .html hat sie alle.</translation>
+    </message>
+    <message>
+        <source>{solid:.0f} mm may be solid, some let {most:.0f} pass; common practice, no source</source>
+        <translation>{solid:.0f} mm dürfen fest sein, manche lassen {most:.0f} gelten; übliche Praxis, keine Quelle</translation>
     </message>
     <message>
         <source>{title}. Heights × {factor}</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}. Höhen × {factor}</translation>
     </message>
     <message>
         <source>{title}; its cup is not known: {reason}</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}; seine Wölbung ist nicht bekannt: {reason}</translation>
     </message>
     <message>
         <source>{title}; rings drawn by their angle alone</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}; Ringe nur nach ihrem Winkel gezeichnet</translation>
+    </message>
+    <message>
+        <source>{what} is fixed solid across {width:.0f} mm of grain, which moves {least:+.1f} to {most:+.1f} mm against it: {comes} ({practice})</source>
+        <translation>{what} ist auf {width:.0f} mm quer zur Faser fest, die sich dagegen {least:+.1f} bis {most:+.1f} mm bewegt: {comes} ({practice})</translation>
+    </message>
+    <message>
+        <source>{what} lies across {width:.0f} mm of grain, which moves {least:+.1f} to {most:+.1f} mm against it. How it is fixed is not drawn. If it is glued or screwed fast, {comes} ({practice})</source>
+        <translation>{what} liegt auf {width:.0f} mm quer zur Faser, die sich dagegen {least:+.1f} bis {most:+.1f} mm bewegt. Wie es befestigt ist, ist nicht gezeichnet. Wenn es fest geleimt oder geschraubt ist, gilt: {comes} ({practice})</translation>
     </message>
     <message>
         <source>{when}, {month}: between {low} and {high} {unit} (+ crown, − hollow)</source>
-        <translation type="unfinished"></translation>
+        <translation>{when}, {month}: zwischen {low} und {high} {unit} (+ rund, − hohl)</translation>
     </message>
     <message>
         <source>{when}, {month}: flat</source>
-        <translation type="unfinished"></translation>
+        <translation>{when}, {month}: eben</translation>
     </message>
     <message>
         <source>{where}: no stock screw stays inside the top of {thick:.1f} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{where}: Keine handelsübliche Schraube bleibt in der Platte von {thick:.1f} mm</translation>
     </message>
     <message>
         <source>{word} inferred: {reason}</source>
-        <translation type="unfinished"></translation>
+        <translation>{word} geschlossen: {reason}</translation>
     </message>
     <message>
         <source>± once it is known, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>± sobald es bekannt ist, {unit}</translation>
     </message>
 </context>
 <context>
