@@ -156,5 +156,5 @@ def test_scaled_and_mirrored_links_are_other_solids(doc):
     link(doc, "Beside", board, at(0, 100))
     link(doc, "Large", board, at(0, 1000), Scale=2.0)
     link(doc, "Large beside", board, at(0, 1200), Scale=2.0)
-    faces, found = found_in(doc)
+    _, found = found_in(doc)
     assert sorted(round(one.area_mm2, 3) for one in found.contacts) == [8000.0, 32000.0]
