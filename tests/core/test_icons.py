@@ -22,6 +22,7 @@ COMMAND_ICONS = (
     "cut_slots",
     "take_hardware",
     "see_year",
+    "make_sheet",
 )
 TREE_ICONS = ("study", "study_stale")
 SVG = "{http://www.w3.org/2000/svg}"

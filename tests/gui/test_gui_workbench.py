@@ -24,6 +24,7 @@ COMMANDS = (
     "Heartside_CutSlots",
     "Heartside_TakeHardware",
     "Heartside_SeeYear",
+    "Heartside_Sheet",
 )
 
 

@@ -15,3 +15,9 @@ def length_text(millimetres: float) -> str:
 def short_length(millimetres: float) -> str:
     """The same without decimals that no board keeps: tenths of a millimetre where the user reads decimals."""
     return re.sub(r"(\d[.,]\d)0+(?=\D|$)", r"\1", length_text(round(millimetres, 1)))
+
+
+def in_inches() -> bool:
+    """Whether the user's unit schema writes a hand's breadth in inches or feet."""
+    unit = App.Units.Quantity(100.0, App.Units.Length).getUserPreferred()[2]
+    return unit in ("in", "ft", '"', "'", "thou", "mil")

@@ -18,6 +18,14 @@ def run(module: str, name: str, *arguments: str) -> None:
     Gui.doCommand(f"{name}({', '.join(arguments)})")
 
 
+def note(module: str, name: str, *arguments: str) -> None:
+    """Put the same lines into a macro that is being recorded, and carry nothing out: the work is done in a thread."""
+    skip = getattr(Gui, "doCommandSkip", None)
+    if skip is not None:
+        skip(f"from workbench_pkg.actions.{module} import {name}")
+        skip(f"{name}({', '.join(arguments)})")
+
+
 def document(doc: Any) -> str:
     """Source that names a document."""
     return f"FreeCAD.getDocument({doc.Name!r})"
