@@ -13,6 +13,7 @@ import time
 
 import pytest
 
+from movement_core.sheet.identity import finding_id
 from tests.host.test_command_line import GOOD, ROOT, save
 
 DAY = ("--date", "2026-03-15", "--year", "museum")
@@ -312,3 +313,12 @@ def test_identities_are_the_same_where_names_and_boards_move(tmp_path, check):
     doc.save()
     App.closeDocument(doc.Name)
     assert ids() == before
+
+
+def test_identities_are_the_same_on_every_host(tmp_path, check):
+    """A STEP file's parts are numbered by the host as it likes: they are known by their names in the file."""
+    from workbench_pkg.demo.bench import write_bench
+
+    report = json.loads(check(write_bench(tmp_path, False), *DAY, "--format", "json", "--no-cache").stdout)
+    (finding,) = report["files"][0]["findings"]
+    assert finding["id"] == finding_id("missing-facts", ["Stretcher"]) == "missing-facts-80580014ba"

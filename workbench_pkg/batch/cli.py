@@ -31,13 +31,15 @@ def run(arguments: list[str]) -> int:
     except OSError as error:
         if "--debug" in arguments:
             raise
-        print(f"heartside: the answer cannot be written out ({error.strerror or error})", file=sys.stderr)
+        where = f"{error.filename}: " if isinstance(error.filename, str) else ""
+        told = f"{where}the answer cannot be written out ({error.strerror or error})"
+        print(f"heartside: {told}", file=sys.stderr)
         leave_stdout()
         return NOT_CHECKED
     except Exception as error:  # a fault of ours
         if "--debug" in arguments:
             raise
-        print(f"heartside: a fault in Heartside itself ({type(error).__name__}: {error}). Nothing was changed. "
+        print(f"heartside: a fault in Heartside itself ({type(error).__name__}: {error}). "
               "To do: tell its makers what was typed and what --debug adds to it.", file=sys.stderr)  # fmt: skip
         return NOT_CHECKED
 

@@ -25,7 +25,8 @@ table { border-collapse: collapse; width: 100%; }
 th, td { text-align: left; padding: .25rem .6rem; vertical-align: top; }
 thead th { border-bottom: 2px solid var(--line); } tbody tr { border-bottom: 1px solid var(--line); }
 td.n, th.n { text-align: right; font-variant-numeric: tabular-nums; } td { overflow-wrap: anywhere; }
-li { margin: .5rem 0; } .remedy { display: block; padding-left: 1.2rem; } .note { opacity: .75; }
+li { margin: .5rem 0; } .legend li { margin: .2rem 0; list-style: none; }
+.remedy { display: block; padding-left: 1.2rem; } .note { opacity: .75; }
 .tag { display: inline-block; min-width: 4.6em; padding: 0 .4em; border: 1px solid var(--line); border-radius: .3em;
  text-align: center; font-size: .85em; }
 .breaks { background: #c0392b; color: #fff; } .jams { background: #b9770e; color: #fff; }
@@ -79,7 +80,7 @@ class HtmlForm:
             f"{head}</tr></thead>\n<tbody>\n"
         )
         self.out.writelines(row for _, row in sorted(self.rows, key=lambda row: row[0]))
-        self.out.write(f'</tbody>\n</table>\n<ul class="note">\n{legend}</ul>\n')
+        self.out.write(f'</tbody>\n</table>\n<ul class="legend">\n{legend}</ul>\n')
         self.details.seek(0)
         for chunk in iter(lambda: self.details.read(1 << 16), ""):
             self.out.write(chunk)
