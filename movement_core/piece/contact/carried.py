@@ -14,7 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from movement_core.air.daily import DAYS
-from movement_core.piece.contact.blocks import BlockSystem, Ints
+from movement_core.piece.contact.blocks import BlockSystem, Ints, add_to
 from movement_core.piece.contact.joints import HOUSED, NEAR, OVERLAP, POINT, SLIDES, UNTOLD, WHOLE, Joint
 from movement_core.piece.contact.meetings import Meeting
 from movement_core.piece.contact.polygons import Floats
@@ -65,8 +65,8 @@ def carried_positions(solved: Sequence[SolvedPart], joints: Sequence[Joint], gro
     wanted = np.zeros((len(solved), 3, DAYS + 1))
     pull = weight @ apart
     for place, sign in ((pairs[:, 0], 1.0), (pairs[:, 1], -1.0)):
-        np.add.at(matrix, place, weight)
-        np.add.at(wanted, place, sign * pull)
+        add_to(matrix, place, weight)
+        add_to(wanted, place, sign * pull)
     matrix[ground] += np.eye(3) * FAST
     shift = BlockSystem(matrix, pairs, -weight).solve(wanted)
     left = np.swapaxes(held, 1, 2) @ (shift[pairs[:, 1]] - shift[pairs[:, 0]] + apart)

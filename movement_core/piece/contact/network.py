@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from movement_core.errors import InputError
-from movement_core.piece.contact.blocks import BlockSystem, Ints
+from movement_core.piece.contact.blocks import BlockSystem, Ints, add_to
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.contact.pressing import pressing_forces
 
@@ -123,8 +123,8 @@ class Network:
         matrix[:, range(3), range(3)] = GROUND_N_PER_MM
         matrix[ground, range(3), range(3)] += FAST_N_PER_MM
         matrix[:, range(3, 6), range(3, 6)] = parts.stiffness_n * (parts.high_mm - parts.low_mm)
-        np.add.at(matrix, ties.pairs[:, 0], _across(one, ties.stiffness, one))
-        np.add.at(matrix, ties.pairs[:, 1], _across(other, ties.stiffness, other))
+        add_to(matrix, ties.pairs[:, 0], _across(one, ties.stiffness, one))
+        add_to(matrix, ties.pairs[:, 1], _across(other, ties.stiffness, other))
         self._one, self._other = one, other
         self._system = BlockSystem(matrix, ties.pairs, -_across(one, ties.stiffness, other))
 
@@ -149,8 +149,8 @@ class Network:
         load = np.zeros((len(parts.centre), 6, free_strain.shape[2]))
         load[:, 3:] = (parts.stiffness_n * (parts.high_mm - parts.low_mm))[:, :, None] * free_strain
         pull = ties.stiffness @ beyond
-        np.add.at(load, ties.pairs[:, 0], np.swapaxes(self._one, 1, 2) @ pull)
-        np.add.at(load, ties.pairs[:, 1], -np.swapaxes(self._other, 1, 2) @ pull)
+        add_to(load, ties.pairs[:, 0], np.swapaxes(self._one, 1, 2) @ pull)
+        add_to(load, ties.pairs[:, 1], -np.swapaxes(self._other, 1, 2) @ pull)
         return self._solution(load, free_strain, beyond, np.zeros((0, free_strain.shape[2])))
 
     def pushed(self, stops: Stops) -> Solution:
