@@ -13,6 +13,7 @@ from movement_core.sheet.text import as_text
 from movement_core.wording import say
 from workbench_pkg.actions.check import Answer
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
+from workbench_pkg.host.units import lengths_in
 from workbench_pkg.panels import rows, stale
 from workbench_pkg.panels.report_table import ReportTable, mark, rank_of
 from workbench_pkg.panels.telling import explain, problem, unexpected
@@ -109,14 +110,14 @@ class ReportPanel(QtWidgets.QDockWidget):
         self.findings.clear()
         for finding in entry["findings"]:
             where = " + ".join(finding["parts"])
-            text = f"{where}: {finding['message']}\n→ {finding['remedy']}"
+            text = lengths_in(f"{where}: {finding['message']}\n→ {finding['remedy']}")
             sign = mark(rank_of(finding["severity"]))
             rows.append(self.findings, text, picture=sign, data=list(finding["keys"]))
         for error in entry["errors"]:
-            rows.append(self.findings, error["message"], picture=mark(1))
+            rows.append(self.findings, lengths_in(error["message"]), picture=mark(1))
         if not self.findings.count():
             self.findings.addItem(translate("Heartside", "Nothing found that would break, jam or show."))
-        self.text.setPlainText(as_text(entry))
+        self.text.setPlainText(lengths_in(as_text(entry)))
 
     def _follow(self) -> None:
         doc = App.listDocuments().get(self.document)
