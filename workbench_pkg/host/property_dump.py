@@ -91,7 +91,7 @@ def _plain(value: Any) -> object:
         return list(value.A)
     if hasattr(value, "Value") and hasattr(value, "Unit"):
         return [float(value.Value), str(value.Unit)]
-    if hasattr(value, "ShapeType") or (hasattr(value, "isNull") and hasattr(value, "Solids")):
+    if hasattr(value, "isNull") and hasattr(value, "tessellate"):  # its type may not be asked of a null shape
         return _shape(value)
     text = repr(value)
     return type(value).__name__ if " at 0x" in text or "object" in text else text
