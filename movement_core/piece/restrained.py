@@ -120,7 +120,8 @@ class Restrained:
     ----------
     joints : one for each joint of the piece, in that order. parts : one for each part, by the joints known to hold;
         parts_if_solid : were every unknown joint glued.
-    positions : where the parts are, unknown joints taken as glued and nothing stopped; for the gaps.
+    positions : where the parts are by the joints known to hold, unknown ones carrying along and straining nothing, and
+        nothing stopped; for the gaps.
     caveats : what to say beside the figures.
     """
 
@@ -179,7 +180,7 @@ def restrained(solved: Sequence[SolvedPart], joints: Sequence[Joint], ground: in
         tuple(
             _part(one, as_if.stress_mpa[index] if known[index] else None) for index, one in enumerate(solved)
         ),
-        _positions(known, as_if),
+        _positions(known, told),
         (*caveats(), *notes),
     )
 

@@ -74,7 +74,9 @@ def patches_of(joint: Joint, density: float | None, if_solid: bool) -> list[Patc
         return []
     rho = USUAL_DENSITY if density is None else density
     if joint.holds == FREE or (joint.holds == UNTOLD and not if_solid):
-        held = held_directions(joint) if joint.holds == FREE else np.zeros((3, 3))
+        held = held_directions(
+            joint
+        )  # all of them where nothing is told: such a joint carries, and bears nothing
         spring = SEAT_N_PER_MM * held + LOOSE_N_PER_MM * (np.eye(3) - held)
         return [Patch(main.centre, spring, None, main.normal, main.centre[None], firm=False)]
     if joint.holds == POINT or main.surface != FLAT:

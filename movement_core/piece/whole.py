@@ -22,7 +22,7 @@ from movement_core.piece.contact.rays import Kernel
 from movement_core.piece.crossing import Crossing, crossings_of
 from movement_core.piece.loose_groups import LooseGroup, loose_groups, settled
 from movement_core.piece.panels import GluedPanel, glued_panels
-from movement_core.piece.restrained import Restrained, restrained
+from movement_core.piece.restrained import Restrained, gap_years, restrained
 from movement_core.piece.solve import SolvedPart, SolvedPiece
 from movement_core.piece.tops import FoundTop, find_tops
 from movement_core.wording import say
@@ -71,6 +71,11 @@ class WholePiece:
         if not (self.joints and len(self.parts) <= MOST_CARRIED):
             return None
         return restrained(self.parts, self.joints, ground=largest(self.parts))
+
+    @cached_property
+    def held_gaps(self) -> tuple[GapYear, ...]:
+        """The same gaps with parts that their joints keep from moving; those of ``gaps`` where forces are not known."""
+        return self.gaps if self.forces is None else gap_years(self.parts, self.touching.gaps, self.forces)
 
     @cached_property
     def crossings(self) -> tuple[Crossing, ...]:

@@ -23,7 +23,9 @@ def between_entry(whole: WholePiece | None) -> dict[str, Any]:
     return {
         "joints": [_joint_entry(whole, joint) for joint in touching],
         "crossings": [_crossing_entry(whole, crossing) for crossing in whole.crossings],
-        "gaps": [_gap_entry(whole, year) for year in whole.gaps if _moves(year)],
+        "gaps": [
+            _gap_entry(whole, year, held) for year, held in zip(whole.gaps, whole.held_gaps) if _moves(year)
+        ],
         "between_notes": list(whole.touching.notes),
         "force_caveats": [] if whole.forces is None else list(whole.forces.caveats),
     }
@@ -85,7 +87,7 @@ def _moves(year: GapYear) -> bool:
     return year.most_mm - year.least_mm - (year.gap.most_mm - year.gap.least_mm) >= STILL_MM
 
 
-def _gap_entry(whole: WholePiece, year: GapYear) -> dict[str, Any]:
+def _gap_entry(whole: WholePiece, year: GapYear, held: GapYear) -> dict[str, Any]:
     """A gap as drawn, through the year and today, and what to leave today for it never to fall below its least."""
     gap, leave = year.gap, gap_to_leave(year, limit("gap left"))
     today = year.narrowest.today
@@ -100,6 +102,8 @@ def _gap_entry(whole: WholePiece, year: GapYear) -> dict[str, Any]:
         "least_month": MONTHS[year.least_month],
         "most_mm": round(year.most_mm, 3) + 0.0,
         "most_month": MONTHS[year.most_month],
+        "held_least_mm": round(held.least_mm, 3) + 0.0,
+        "held_most_mm": round(held.most_mm, 3) + 0.0,
         "leave_today_mm": round(leave.set_mm, 3),
         "becomes_least_mm": round(leave.least_mm, 3) + 0.0,
         "becomes_least_month": MONTHS[leave.least_month],
