@@ -7,6 +7,7 @@ from collections import defaultdict
 import numpy as np
 
 from movement_core.air.daily import month_of_day
+from movement_core.checks.crossing_kinds import NARROW, is_back, panel_width
 from movement_core.checks.finding import BREAKS, UNKNOWN, Finding
 from movement_core.checks.remember import beyond, joints_of
 from movement_core.checks.tenon_shape import strain_along
@@ -68,8 +69,14 @@ def _shared_sides(whole: WholePiece, first: int, last: int, runner: int) -> list
     return [
         (side, held[0][side], held[1][side])
         for side in sorted(set(held[0]) & set(held[1]) - {runner})
-        if is_wood(whole, side)
+        if is_wood(whole, side) and not is_back(whole, side) and _narrow(whole, side, (first, last))
     ]
+
+
+def _narrow(whole: WholePiece, side: int, rails: tuple[int, int]) -> bool:
+    """Whether rails are narrow beside the board that they stand on: sides on their back are no web frame."""
+    most = NARROW * panel_width(whole, side)
+    return all(whole.parts[rail].part.frame.width_mm <= most for rail in rails)
 
 
 def _judge(
