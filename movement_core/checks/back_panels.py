@@ -132,18 +132,28 @@ def _judge(whole: WholePiece, room: _Room) -> Finding | None:
             "back-leaves-its-rabbet",
             BREAKS if left < 0 else SHOWS,
             parts,
-            say(
-                "it shrinks {shrinkage:.1f} mm: {left:.1f} mm of it are left on its rabbet at each edge, "
-                "{wanted:.0f} mm are wanted",
-                shrinkage=shrinkage,
-                left=left,
-                wanted=limit("panel cover"),
-            ),
+            _left_words(shrinkage, left),
             say("cut the rabbets deeper, or fix it in the middle and cover its edges with a strip"),
             int(month_of_day(int(least.argmin()))),
             {**figures, "left_mm": left},
         )
     return None
+
+
+def _left_words(shrinkage: float, left: float) -> str:
+    if left < 0:
+        return say(
+            "it shrinks {shrinkage:.1f} mm, so that its edges come {short:.1f} mm short of their rabbets",
+            shrinkage=shrinkage,
+            short=-left,
+        )
+    return say(
+        "it shrinks {shrinkage:.1f} mm: {left:.1f} mm of it are left on its rabbet at each edge, {wanted:.0f} mm "
+        "are wanted",
+        shrinkage=shrinkage,
+        left=left,
+        wanted=limit("panel cover"),
+    )
 
 
 def _fixed(whole: WholePiece, crossings: list[Crossing]) -> Finding:

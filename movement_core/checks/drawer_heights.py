@@ -48,24 +48,12 @@ def _finding(whole: WholePiece, group: LooseGroup, board: int, year: GapYear) ->
     assert solved.width is not None  # its gap is known through the year
     grows = float(solved.width.most_mm.max()) - solved.width.as_drawn_mm
     other = gap.second if board == gap.first else gap.first
-    left = (
-        say("{left:.1f} mm", left=year.least_mm)
-        if year.least_mm > 0
-        else say("nothing, and {missing:.1f} mm are missing", missing=-year.least_mm)
-    )
     return told(
         whole,
         "drawer-height-jams",
         JAMS,
         (board, other),
-        say(
-            "{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with "
-            "it: of the {drawn:.1f} mm above it are left {left}",
-            height=solved.width.as_drawn_mm,
-            grows=grows,
-            drawn=gap.least_mm,
-            left=left,
-        ),
+        _left_words(solved.width.as_drawn_mm, grows, gap.least_mm, year.least_mm),
         say(
             "leave {today:.1f} mm above it today, which becomes {least:.1f} to {most:.1f} mm; use quarter-sawn "
             "wood for sides; never plane a drawer that sticks in the damp season until it has dried",
@@ -80,4 +68,24 @@ def _finding(whole: WholePiece, group: LooseGroup, board: int, year: GapYear) ->
             "drawn_mm": gap.least_mm,
             "least_mm": year.least_mm,
         },
+    )
+
+
+def _left_words(height: float, grows: float, drawn: float, left: float) -> str:
+    if left > 0:
+        return say(
+            "{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with "
+            "it: of the {drawn:.1f} mm above it {left:.1f} mm are left, and it binds",
+            height=height,
+            grows=grows,
+            drawn=drawn,
+            left=left,
+        )
+    return say(
+        "{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with it: "
+        "nothing is left of the {drawn:.1f} mm above it, and {missing:.1f} mm are missing",
+        height=height,
+        grows=grows,
+        drawn=drawn,
+        missing=-left,
     )

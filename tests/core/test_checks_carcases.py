@@ -151,6 +151,7 @@ def test_a_back_nailed_all_round():
     assert finding.severity == "unknown"
     assert finding.parts[0] == "back"
     assert not found(backed(2.0), "grain-crossing")  # told once
+    assert not found(backed(2.0), "web-frame-across-the-side")  # sides on a back are no web frame
 
 
 def test_a_back_with_room_fixed_in_the_middle():
