@@ -17,6 +17,7 @@ from movement_core.sheet.pages.model import Heading, Pictures
 from movement_core.sheet.pages.names import bare
 from movement_core.sheet.pages.sheet import movement_sheet
 from movement_core.sheet.pages.wish import SheetWish
+from tests.host import bench  # noqa: F401  (reaches the modules of the host that the demo is built with)
 from workbench_pkg.actions.check import answer, joints_beside, read_document, table_beside
 from workbench_pkg.actions.settings import settings_from_texts
 from workbench_pkg.actions.sheet import make_sheet, sheet_file

@@ -175,15 +175,17 @@ class _Grid:
         span, columns = _counted(low, high)
         which, rows = which[span], rows[span]
         sides = triangles[which, 1:] - triangles[which, :1]
-        normal: Floats = np.asarray(np.cross(sides[:, 0], sides[:, 1]), dtype=np.float64)
+        normal = np.asarray(np.cross(sides[:, 0], sides[:, 1]), dtype=np.float64)
         steep = np.abs(normal[:, 2]) > 1e-12
-        which, rows, columns, normal = which[steep], rows[steep], columns[steep], normal[steep]
+        which, rows, columns = which[steep], rows[steep], columns[steep]
+        normal = np.asarray(normal[steep], dtype=np.float64)
         start = triangles[which, 0]
         x, y = (columns + 0.5) * self.step, (rows + 0.5) * self.step
         near = (
             start[:, 2] - (normal[:, 0] * (x - start[:, 0]) + normal[:, 1] * (y - start[:, 1])) / normal[:, 2]
         )
-        near = np.minimum(near, triangles[which, :, 2].max(axis=1))  # slivers have no plane to speak of
+        nearest = triangles[which, :, 2].max(axis=1)
+        near = np.asarray(np.minimum(near, nearest), dtype=np.float64)  # slivers have no plane to speak of
         before = self.near[rows, columns]
         np.maximum.at(self.near, (rows, columns), near)
         ahead = near > before + 1e-9
