@@ -20,6 +20,10 @@
         <translation>Scheibe: hält die Platte so eben wie gewünscht; Quadrat: hält sie nicht</translation>
     </message>
     <message>
+        <source>A file of that name is there</source>
+        <translation>Eine Datei dieses Namens gibt es schon</translation>
+    </message>
+    <message>
         <source>A file of twelve months or of a logger</source>
         <translation>Eine Datei mit zwölf Monaten oder von einem Datenlogger</translation>
     </message>
@@ -70,6 +74,10 @@
     <message>
         <source>Choose a year first.</source>
         <translation>Erst einen Jahresgang wählen.</translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation>Datei wählen</translation>
     </message>
     <message>
         <source>Clips</source>
@@ -152,6 +160,10 @@
         <translation>Achter</translation>
     </message>
     <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
         <source>Finish</source>
         <translation>Oberfläche</translation>
     </message>
@@ -162,6 +174,14 @@
     <message>
         <source>Flatness of a top</source>
         <translation>Ebenheit einer Platte</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation>Form</translation>
     </message>
     <message>
         <source>Frame</source>
@@ -182,6 +202,10 @@
     <message>
         <source>Grain along</source>
         <translation>Faser entlang</translation>
+    </message>
+    <message>
+        <source>HTML opens in every browser and prints; PDF keeps its pages</source>
+        <translation>HTML öffnet sich in jedem Browser und lässt sich drucken; PDF behält seine Seiten</translation>
     </message>
     <message>
         <source>Hardware placed. Movement anchors are not lifting points</source>
@@ -240,6 +264,10 @@
         <translation>In der Ebene {radial:.3f} % je 1 % Holzfeuchte.</translation>
     </message>
     <message>
+        <source>Inches come as fractions to 1/64, rounded the safe way for gaps</source>
+        <translation>Zoll als Brüche bis 1/64, bei Fugen zur sicheren Seite gerundet</translation>
+    </message>
+    <message>
         <source>It cannot be worked out before this is said:</source>
         <translation>Vorher muss noch gesagt werden:</translation>
     </message>
@@ -252,12 +280,20 @@
         <translation>Sie hält die Platte in jedem Monat eben</translation>
     </message>
     <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
         <source>Kinds of home and places. The figures are the moisture that its air brings wood to, in the driest and the wettest month.</source>
         <translation>Arten von Räumen und Orte. Die Zahlen sind die Holzfeuchte, zu der ihre Luft das Holz im trockensten und im feuchtesten Monat bringt.</translation>
     </message>
     <message>
         <source>Likely between {low} and {high}; most of that is: {what}</source>
         <translation>Wahrscheinlich zwischen {low} und {high}; das meiste davon kommt von: {what}</translation>
+    </message>
+    <message>
+        <source>Making the movement sheet</source>
+        <translation>Das Bewegungsblatt wird gemacht</translation>
     </message>
     <message>
         <source>Material</source>
@@ -294,6 +330,10 @@
     <message>
         <source>Movement at true size</source>
         <translation>Bewegung in wahrer Größe</translation>
+    </message>
+    <message>
+        <source>Movement sheet</source>
+        <translation>Bewegungsblatt</translation>
     </message>
     <message>
         <source>Movement shown {factor:g} times</source>
@@ -348,6 +388,10 @@
         <translation>Umrisse des Stücks am trockensten und am feuchtesten Tag</translation>
     </message>
     <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
         <source>Pith across</source>
         <translation>Mark quer</translation>
     </message>
@@ -390,6 +434,10 @@
     <message>
         <source>Refused</source>
         <translation>Verworfen</translation>
+    </message>
+    <message>
+        <source>Replace the file that is there</source>
+        <translation>Die vorhandene Datei ersetzen</translation>
     </message>
     <message>
         <source>Ring angle</source>
@@ -448,6 +496,10 @@
         <translation>Stahl, Langlöcher</translation>
     </message>
     <message>
+        <source>Stands in</source>
+        <translation>Sie steht in</translation>
+    </message>
+    <message>
         <source>Stays put</source>
         <translation>Bleibt stehen</translation>
     </message>
@@ -484,12 +536,20 @@
         <translation>Das ging nicht: {kind}: {text}. Nichts wurde geändert.</translation>
     </message>
     <message>
+        <source>The client's page says in plain words what will move and when</source>
+        <translation>Die Seite für den Kunden sagt in einfachen Worten, was sich wann bewegt</translation>
+    </message>
+    <message>
         <source>The day, its air and the moisture of the wood in a corner of the view</source>
         <translation>Der Tag, seine Luft und die Holzfeuchte in einer Ecke der Ansicht</translation>
     </message>
     <message>
         <source>The document of this report is closed.</source>
         <translation>Das Dokument dieses Berichts ist geschlossen.</translation>
+    </message>
+    <message>
+        <source>The file needs a folder</source>
+        <translation>Die Datei braucht einen Ordner</translation>
     </message>
     <message>
         <source>The hardest pull on one fastener, and what it may be</source>
@@ -580,6 +640,10 @@
         <translation>Zwölf Zeilen mit Temperatur und Feuchte, oder was ein Datenlogger über ein Jahr oder einen Teil davon schrieb</translation>
     </message>
     <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
         <source>Wettest</source>
         <translation>Feuchteste Zeit</translation>
     </message>
@@ -632,6 +696,10 @@
         <translation>Wo das Dokument nichts anderes sagt</translation>
     </message>
     <message>
+        <source>Where to write the sheet</source>
+        <translation>Wohin das Blatt geschrieben wird</translation>
+    </message>
+    <message>
         <source>Where will the piece stand?</source>
         <translation>Wo wird das Stück stehen?</translation>
     </message>
@@ -668,6 +736,10 @@
         <translation>Die Pläne werden berechnet …</translation>
     </message>
     <message>
+        <source>Written: {file}</source>
+        <translation>Geschrieben: {file}</translation>
+    </message>
+    <message>
         <source>Year of air</source>
         <translation>Luft im Jahr</translation>
     </message>
@@ -702,6 +774,10 @@
     <message>
         <source>boards</source>
         <translation>Bretter</translation>
+    </message>
+    <message>
+        <source>choose one with …</source>
+        <translation>eine wählen mit …</translation>
     </message>
     <message>
         <source>click boards in the view or the tree</source>
@@ -752,8 +828,20 @@
         <translation>hohl {size}</translation>
     </message>
     <message>
+        <source>inches, fractions</source>
+        <translation>Zoll, Brüche</translation>
+    </message>
+    <message>
         <source>its wood is not said</source>
         <translation>sein Holz ist nicht gesagt</translation>
+    </message>
+    <message>
+        <source>left empty: a line to write on</source>
+        <translation>leer: eine Linie zum Schreiben</translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation>Millimeter</translation>
     </message>
     <message>
         <source>month, day, year</source>
@@ -792,12 +880,24 @@
         <translation>Sichtseite</translation>
     </message>
     <message>
+        <source>the bench</source>
+        <translation>die Werkbank</translation>
+    </message>
+    <message>
+        <source>the client</source>
+        <translation>den Kunden</translation>
+    </message>
+    <message>
         <source>the middle</source>
         <translation>die Mitte</translation>
     </message>
     <message>
         <source>three quarters used</source>
         <translation>drei Viertel genutzt</translation>
+    </message>
+    <message>
+        <source>tick that it is to be replaced, or choose another name</source>
+        <translation>ankreuzen, dass sie ersetzt werden soll, oder einen anderen Namen wählen</translation>
     </message>
     <message>
         <source>to the back</source>
@@ -1827,6 +1927,10 @@
         <translation>sie hängt an Beschlägen, die quer zur Faser {apart:.0f} mm auseinander sitzen; dazwischen bewegt sie sich {least:+.1f} bis {most:+.1f} mm, ihr Gegenüber nicht: Sie klemmen oder reißen aus (Beschläge als fest an dem angenommen, was sie berühren)</translation>
     </message>
     <message>
+        <source>it shrinks {shrinkage:.1f} mm, so that its edges come {short:.1f} mm short of their rabbets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>it shrinks {shrinkage:.1f} mm: {left:.1f} mm of it are left on its rabbet at each edge, {wanted:.0f} mm are wanted</source>
         <translation>sie schwindet um {shrinkage:.1f} mm: An jeder Kante bleiben {left:.1f} mm auf dem Falz, {wanted:.0f} mm sollen es sein</translation>
     </message>
@@ -2029,10 +2133,6 @@
     <message>
         <source>nothing that was tried</source>
         <translation>nichts, was versucht wurde</translation>
-    </message>
-    <message>
-        <source>nothing, and {missing:.1f} mm are missing</source>
-        <translation>nichts, und {missing:.1f} mm fehlen</translation>
     </message>
     <message>
         <source>of parts</source>
@@ -2459,8 +2559,12 @@
         <translation>{head}: nie geleimt. Orte + zu {other} hin; die Schraube heute vom Ende des Langlochs zu {edge} hin</translation>
     </message>
     <message>
-        <source>{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with it: of the {drawn:.1f} mm above it are left {left}</source>
-        <translation>quer zur Faser {height:.0f} mm hoch, wächst sie um {grows:.1f} mm, und die Öffnung wächst nicht mit: Von den {drawn:.1f} mm darüber bleiben {left}</translation>
+        <source>{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with it: nothing is left of the {drawn:.1f} mm above it, and {missing:.1f} mm are missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with it: of the {drawn:.1f} mm above it {left:.1f} mm are left, and it binds</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{kind} (one point)</source>
@@ -2477,10 +2581,6 @@
     <message>
         <source>{least} to {most}</source>
         <translation>{least} bis {most}</translation>
-    </message>
-    <message>
-        <source>{left:.1f} mm</source>
-        <translation>{left:.1f} mm</translation>
     </message>
     <message>
         <source>{left} of {drawn} left</source>
@@ -2651,6 +2751,17 @@
     <message>
         <source>See the year …</source>
         <translation>Das Jahr ansehen …</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Sheet</name>
+    <message>
+        <source>Movement sheet …</source>
+        <translation>Bewegungsblatt …</translation>
+    </message>
+    <message>
+        <source>Write the sheet for the bench, or the page for the client, to print; nothing in the model is changed</source>
+        <translation>Das Blatt für die Werkbank oder die Seite für den Kunden zum Drucken schreiben; nichts im Modell wird geändert</translation>
     </message>
 </context>
 <context>
