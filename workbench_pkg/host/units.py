@@ -82,3 +82,9 @@ def _inches(millimetres: float) -> str:
     fraction = str(Fraction(rest, FINEST)) if rest else ""
     words += [" ".join(word for word in (str(whole) if whole or not rest else "", fraction) if word) + '"']
     return sign + " ".join(words)
+
+
+def in_inches() -> bool:
+    """Whether the user's unit schema writes a hand's breadth in inches or feet."""
+    unit = App.Units.Quantity(100.0, App.Units.Length).getUserPreferred()[2]
+    return unit in ("in", "ft", '"', "'", "thou", "mil")
