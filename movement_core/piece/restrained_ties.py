@@ -79,6 +79,10 @@ def patches_of(joint: Joint, density: float | None, if_solid: bool) -> list[Patc
         )  # all of them where nothing is told: such a joint carries, and bears nothing
         spring = SEAT_N_PER_MM * held + LOOSE_N_PER_MM * (np.eye(3) - held)
         return [Patch(main.centre, spring, None, main.normal, main.centre[None], firm=False)]
+    if main.surface != FLAT and joint.holds != POINT and joint.kind != SCREWED:
+        # A curved glue line is taken at its middle: it holds, and what it strains within itself is left out.
+        spring = GLUE_N_PER_MM3 * main.area_mm2 * np.eye(3)
+        return [Patch(main.centre, spring, main.area_mm2, main.normal, main.centre[None])]
     if joint.holds == POINT or main.surface != FLAT:
         drawn = joint.kind in (PEGGED, SCREWED) and main.surface != FLAT
         diameter = _diameter(main) if drawn else POINT_SCREWS * SCREW_MM

@@ -21,7 +21,7 @@ from movement_core.piece.solve import solve_piece
 from movement_core.piece.whole import whole_piece
 from movement_core.sheet.between import between_entry
 from movement_core.sheet.between_text import between_lines
-from tests.core.contact_solids import STILL, blocks, piece_of, pose
+from tests.core.contact_solids import STILL, blocks, bored, peg, piece_of, pose
 
 HOME = find_year("heated cold-winter home")
 DAY = datetime.date(2026, 3, 15)
@@ -263,3 +263,22 @@ def test_few_courses_stand_for_all_days():
 def test_slip_modulus():
     """EN 1995-1-1 table 7.1: ρ^1.5 d / 23; 420 kg/m³ and 8 mm give 2 994 N/mm (by hand; formula from memory)."""
     assert slip_modulus(420.0, 8.0) == pytest.approx(2994, abs=1)
+
+
+def test_a_peg_in_a_round_hole_is_held_at_a_point_or_glued_at_its_middle():
+    block = bored("block", (-60, -40, 0), (60, 40, 30), 8.0)
+    pin = peg("pin", 8.0, -20, 40)
+    pairs = [(block, f"{OAK}; grain x; show z"), (pin, f"{OAK}; grain z; show x")]
+    inferred, glued = whole(pairs), whole(pairs, block__pin="glued cross-grain")
+    assert inferred.joints[0].kind == "pegged"
+    for piece in (inferred, glued):
+        assert piece.forces.joints[0].force_n == pytest.approx(0.0, abs=1.0)  # one point strains nothing
+
+
+def test_parts_of_metal_alone_and_parts_far_apart_bear_nothing():
+    one = blocks("one", [((0, 0, 0), (100, 50, 20))])
+    other = blocks("other", [((100, 0, 0), (200, 50, 20))])
+    far = blocks("far", [((900, 0, 0), (950, 50, 20))])
+    metal = whole([(one, "steel"), (other, "steel"), (far, f"{OAK}; grain x; show z")])
+    assert all(not joint.force_n for joint in metal.forces.joints)
+    assert whole([(far, f"{OAK}; grain x; show z")]).forces is None
