@@ -24,16 +24,18 @@ THIN_BOTTOM_MM = 13.0  # drawer bottoms and backs are no thicker than this (comm
 DEEP_SIDE_MM = 200.0  # an upright part wider than this may be a case side (own judgement)
 
 
-def reasons_to_ask(outlines: Sequence[SolidOutline]) -> list[str]:
+def reasons_to_ask(outlines: Sequence[SolidOutline], said: Sequence[bool] | None = None) -> list[str]:
     """For each solid the reason why its grain must be asked for, or an empty text.
 
-    Compares each thin part with the others whose global boxes meet its own; quadratic only in those.
+    Compares each thin part with the others whose global boxes meet its own; quadratic only in those. ``said``: of
+    which solids the grain was said, so that nothing has to be asked.
     """
     if not outlines:
         return []
     low = np.array([o.points.min(axis=0) for o in outlines])
     high = np.array([o.points.max(axis=0) for o in outlines])
-    return [_reason(index, outlines, low, high) for index in range(len(outlines))]
+    known = said or [False] * len(outlines)
+    return ["" if known[index] else _reason(index, outlines, low, high) for index in range(len(outlines))]
 
 
 def _reason(index: int, outlines: Sequence[SolidOutline], low: FloatArray, high: FloatArray) -> str:

@@ -83,7 +83,7 @@ class Shop:
 
 def parts_of(solids: Sequence[Solid], shop: Shop | None = None) -> tuple[Part, ...]:
     """The parts of a piece from its solids: what is said is taken, what can be is inferred, the rest is missing."""
-    asks = reasons_to_ask([s.outline for s in solids])
+    asks = reasons_to_ask([s.outline for s in solids], [s.tags.grain is not None for s in solids])
     centre = _centre([s.outline for s in solids])
     return tuple(_part(solid, ask, centre, shop) for solid, ask in zip(solids, asks))
 

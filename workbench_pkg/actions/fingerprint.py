@@ -49,9 +49,12 @@ def _lines(doc: Any, asked: Mapping[str, Any]) -> Iterator[object]:
     for name in ("year", "shop"):
         yield _content(str(asked.get(name, "")))
     yield get_text(doc, JOINTS)
+    solids: dict[object, tuple[object, ...]] = {}  # a solid is measured once however many links show it
     for leaf in read_leaves(doc, hidden=True).leaves:
         if leaf.visible:
-            yield leaf.key, leaf.name, _numbers(leaf.matrix.A), _solid(leaf.solid), _tags(leaf)
+            if leaf.own not in solids:
+                solids[leaf.own] = _solid(leaf.solid)
+            yield leaf.key, leaf.name, _numbers(leaf.matrix.A), solids[leaf.own], _tags(leaf)
         else:
             yield "hidden", leaf.name
 

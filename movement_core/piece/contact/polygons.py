@@ -67,7 +67,9 @@ def shared(one: Floats, other: Floats) -> Floats:
         square = _shared_rectangle(boxes[0], boxes[1])
         if square is not None:
             return square
-    first, second = _pieces(one, other), _pieces(other, one)
+    # What lies outside the other's box cannot lie in the other.
+    near_one, near_other = _within_box(one, other), _within_box(other, one)
+    first, second = _pieces(near_one, near_other), _pieces(near_other, near_one)
     a_in, a_same, _ = _where(first, other)
     b_in, _, _ = _where(second, one)
     return np.concatenate([first[a_in | a_same], second[b_in]])
@@ -161,6 +163,14 @@ def _apart(one: Floats, other: Floats) -> bool:
     return bool(min(a2, b2) - max(a0, b0) <= SNAP_MM or min(a3, b3) - max(a1, b1) <= SNAP_MM)
 
 
+def _within_box(region: Floats, other: Floats) -> Floats:
+    """The edges of a region whose boxes meet the box of another."""
+    corners = other.reshape(-1, 2)
+    low, high = corners.min(axis=0) - 2 * SNAP_MM, corners.max(axis=0) + 2 * SNAP_MM
+    meets = (region.min(axis=1) <= high) & (region.max(axis=1) >= low)
+    return np.asarray(region[meets[:, 0] & meets[:, 1]])
+
+
 Corners = list[tuple[float, float]]
 
 
@@ -217,6 +227,8 @@ def _shared_rectangle(one: Corners, other: Corners) -> Floats | None:
 
 def _pieces(one: Floats, other: Floats) -> Floats:
     """The edges of ``one`` cut wherever the boundary of ``other`` meets them."""
+    if not len(one) or not len(other):
+        return one
     run, cutter = one[:, 1] - one[:, 0], other[:, 1] - other[:, 0]
     length, cutter_length = np.hypot(*run.T), np.hypot(*cutter.T)
     to = other[None, :, 0] - one[:, None, 0]  # (n, m, 2)
@@ -247,6 +259,9 @@ def _pieces(one: Floats, other: Floats) -> Floats:
 
 def _where(pieces: Floats, region: Floats) -> tuple[Bools, Bools, Bools]:
     """For each piece: inside the region; on its boundary running the same way; on it running the other way."""
+    if not len(pieces):
+        none = np.zeros(0, dtype=bool)
+        return none, none, none
     middle, run = pieces.mean(axis=1), pieces[:, 1] - pieces[:, 0]
     edge = region[:, 1] - region[:, 0]
     length = np.hypot(*edge.T)

@@ -5,7 +5,9 @@ Along the grain wood is taken as still: it changes a hundredth of what it does a
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+from weakref import WeakKeyDictionary
 
 import numpy as np
 
@@ -59,17 +61,22 @@ class Swelling:
 
     def along(self, direction: Floats) -> Span:
         """Strain along a unit direction."""
-        result = STILL
-        for axis, strain in zip(self.axes, self.strains):
-            result = result + strain.times(float(axis @ direction) ** 2)
-        return result
+        return _sum(self.strains, [float(cosine) ** 2 for cosine in self.axes @ direction])
 
     def shift(self, point: Floats, fixed: Floats, direction: Floats) -> Span:
         """How far a point goes along a unit direction while another, the fixed one, stays, mm."""
-        result = STILL
-        for axis, strain in zip(self.axes, self.strains):
-            result = result + strain.times(float(axis @ direction) * float(axis @ (point - fixed)))
-        return result
+        factors = (self.axes @ direction) * (self.axes @ (point - fixed))
+        return _sum(self.strains, factors.tolist())
+
+
+def _sum(strains: Sequence[Span], factors: Sequence[float]) -> Span:
+    """Strains times their factors, added up; what stays still adds nothing."""
+    result: Span | None = None
+    for strain, factor in zip(strains, factors):
+        if strain is not STILL:
+            more = strain.times(factor)
+            result = more if result is None else result + more
+    return STILL if result is None else result
 
 
 def swelling_of(solved: SolvedPart) -> Swelling | None:
@@ -95,7 +102,17 @@ def fixed_point(part: Part, where: str | float = "centre") -> Floats:
     return np.asarray(part.frame.centre + fixed_line_mm(where, part.frame.width_mm) * part.frame.axes[0])
 
 
+_KNOWN: WeakKeyDictionary[Course, Span] = WeakKeyDictionary()
+
+
 def _strain(course: Course) -> Span:
+    """Strains of a course; parts of the same wood share their courses, and every joint asks again."""
+    if course not in _KNOWN:
+        _KNOWN[course] = _worked_out(course)
+    return _KNOWN[course]
+
+
+def _worked_out(course: Course) -> Span:
     drawn = course.as_drawn_mm
     least = np.append(course.least_mm, course.today.least)
     most = np.append(course.most_mm, course.today.most)
