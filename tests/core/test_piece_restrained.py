@@ -282,3 +282,37 @@ def test_parts_of_metal_alone_and_parts_far_apart_bear_nothing():
     metal = whole([(one, "steel"), (other, "steel"), (far, f"{OAK}; grain x; show z")])
     assert all(not joint.force_n for joint in metal.forces.joints)
     assert whole([(far, f"{OAK}; grain x; show z")]).forces is None
+
+
+def finding_of(check, pairs, **confirmed):
+    piece = whole(pairs, **confirmed)
+    (finding,) = [one for one in all_findings(piece) if one.check == check]
+    return piece, finding
+
+
+def test_findings_on_crossing_grain_and_on_two_fixed_lines_tell_the_force():
+    under = blocks("under", [((0, 0, 0), (400, 400, 20))])
+    over = blocks("over", [((0, 0, 20), (400, 400, 40))])
+    crossed = [(under, f"{OAK}; grain x; show z"), (over, f"{OAK}; grain y; show z")]
+    piece, finding = finding_of("grain-crossing", crossed, under__over="glued cross-grain")
+    (joint,) = piece.forces.joints
+    assert finding.figures["force_n"] == pytest.approx(joint.force_n, abs=1)
+    assert finding.figures["relaxed_n"] == pytest.approx(RELAXED[1] * joint.force_n, abs=1)
+    assert f"{joint.force_n / 1000:.1f} kN" in finding.message
+
+    board = blocks("board", [((0, 0, 20), (800, 400, 40))])
+    posts = [blocks(name, [((380, low, -10), (420, low + 20, 20))]) for name, low in (("a", 0), ("b", 380))]
+    beam = blocks("beam", [((380, 0, -40), (420, 400, -10))])
+    held = [
+        (board, f"{OAK}; grain x; show z"),
+        *((post, f"{OAK}; grain z; show x") for post in posts),
+        (beam, f"{OAK}; grain y; show z"),
+    ]
+    kinds = {f"{one}__{post}": "glued cross-grain" for one in ("board", "beam") for post in "ab"}
+    piece, finding = finding_of("two-fixed-lines", held, **kinds)
+    forces = [
+        one.force_n for one in piece.forces.joints if "board" in {piece.name(i) for i in one.joint.parts}
+    ]
+    assert finding.figures["force_n"] == pytest.approx(max(forces), abs=1)
+    assert forces[0] == pytest.approx(forces[1], rel=0.01)
+    assert "kN" in finding.message
