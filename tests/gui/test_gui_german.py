@@ -20,6 +20,7 @@ except ImportError:
 GERMAN = {each: said for each, said in read(file_of("de")).items() if said}
 # What must not be seen any more. Words that German shares, and single words of data, are no proof.
 ENGLISH = {each.text for each, said in GERMAN.items() if said != each.text and " " in each.text}
+BORDERS = 6  # pixels of a button that are not its text
 
 
 @pytest.fixture(autouse=True)
@@ -80,6 +81,10 @@ def clipped(widget):
         if isinstance(each, QtWidgets.QLabel) and each.wordWrap():
             if each.height() + 1 < each.heightForWidth(each.width()):
                 found.append((text, each.size()))
+        elif isinstance(each, (QtWidgets.QPushButton, QtWidgets.QToolButton)):
+            # Its hint asks for more than the text: a button has a usual width.
+            if each.width() < each.fontMetrics().boundingRect(text.replace("&", "")).width() + BORDERS:
+                found.append((text, each.width()))
         elif each.width() + 1 < each.minimumSizeHint().width():
             found.append((text, each.width(), each.minimumSizeHint().width()))
     return found
@@ -160,6 +165,47 @@ def test_report_and_labels(piece, doc, pump, wait_until, shot):
         shot("german-report")
     finally:
         panel.close()
+
+
+# What only changes the document, or has its own test above.
+NO_PANEL = {"Untag", "Annotate", "Remove", "CutSlots", "TakeHardware", "Tag", "Year", "Report"}
+
+
+def test_every_other_command(piece, doc, pump, wait_until, shot):
+    """Whatever a command opens: nothing of it stays English, and nothing is cut off."""
+    from workbench_pkg.commands import registry
+
+    wrong = {}
+    for name in registry.order():
+        if name == "Separator" or name.partition("_")[2] in NO_PANEL:
+            continue
+        known = {id(each) for each in shown_widgets()}
+        FreeCADGui.runCommand(name)
+        pump(0.3)
+        wait_until(lambda: not working.is_busy(), 60)
+        pump(0.5)
+        opened = [each for each in shown_widgets() if id(each) not in known]
+        for each in opened:
+            if english_in(each) or clipped(each):
+                wrong[name] = (english_in(each), clipped(each))
+        shot(f"german-{name}")
+        if FreeCADGui.Control.activeDialog():
+            FreeCADGui.Control.closeDialog()
+        for each in shown_widgets():
+            if id(each) not in known and isinstance(each, QtWidgets.QDockWidget):
+                each.close()
+        pump(0.2)
+    assert wrong == {}
+
+
+def shown_widgets():
+    """Every widget of ours that can be seen, whatever holds it."""
+    window = FreeCADGui.getMainWindow()
+    return [
+        each
+        for each in window.findChildren(QtWidgets.QWidget)
+        if each.objectName().startswith("Heartside") and each.isVisible()
+    ]
 
 
 def test_preferences(main_window, pump, shot):

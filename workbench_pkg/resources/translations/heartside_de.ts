@@ -141,7 +141,7 @@
     </message>
     <message>
         <source>Driest</source>
-        <translation>Trockenste Zeit</translation>
+        <translation>Trocken</translation>
     </message>
     <message>
         <source>Driest and wettest</source>
@@ -409,7 +409,7 @@
     </message>
     <message>
         <source>Play</source>
-        <translation>Abspielen</translation>
+        <translation>Los</translation>
     </message>
     <message>
         <source>Pull / may</source>
@@ -505,7 +505,7 @@
     </message>
     <message>
         <source>Stop</source>
-        <translation>Anhalten</translation>
+        <translation>Halt</translation>
     </message>
     <message>
         <source>Stop this work and change nothing (Esc)</source>
@@ -645,7 +645,7 @@
     </message>
     <message>
         <source>Wettest</source>
-        <translation>Feuchteste Zeit</translation>
+        <translation>Feucht</translation>
     </message>
     <message>
         <source>What breaks, jams or shows, the gravest first, and what to do. Choosing one selects its boards in the model.</source>
@@ -1928,7 +1928,7 @@
     </message>
     <message>
         <source>it shrinks {shrinkage:.1f} mm, so that its edges come {short:.1f} mm short of their rabbets</source>
-        <translation type="unfinished"></translation>
+        <translation>sie schwindet um {shrinkage:.1f} mm, so dass ihre Kanten {short:.1f} mm vor ihren Falzen enden</translation>
     </message>
     <message>
         <source>it shrinks {shrinkage:.1f} mm: {left:.1f} mm of it are left on its rabbet at each edge, {wanted:.0f} mm are wanted</source>
@@ -2560,11 +2560,11 @@
     </message>
     <message>
         <source>{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with it: nothing is left of the {drawn:.1f} mm above it, and {missing:.1f} mm are missing</source>
-        <translation type="unfinished"></translation>
+        <translation>quer zur Faser {height:.0f} mm hoch, wächst sie um {grows:.1f} mm, und die Öffnung wächst nicht mit: Von den {drawn:.1f} mm darüber bleibt nichts, und {missing:.1f} mm fehlen</translation>
     </message>
     <message>
         <source>{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with it: of the {drawn:.1f} mm above it {left:.1f} mm are left, and it binds</source>
-        <translation type="unfinished"></translation>
+        <translation>quer zur Faser {height:.0f} mm hoch, wächst sie um {grows:.1f} mm, und die Öffnung wächst nicht mit: Von den {drawn:.1f} mm darüber bleiben {left:.1f} mm, und sie klemmt</translation>
     </message>
     <message>
         <source>{kind} (one point)</source>
