@@ -14,8 +14,9 @@ from movement_core.holding.fasteners import find_kind
 from movement_core.holding.plan_model import Placed, Plan
 from movement_core.holding.rails import Rail
 from movement_core.piece.hardware_bars import add_battens, add_ends
+from movement_core.piece.hardware_blocks import block
 from movement_core.piece.hardware_bodies import Bench, CutBody, Hardware
-from movement_core.piece.hardware_screws import Passing, Site, bar_of, through_bar
+from movement_core.piece.hardware_screws import LEAST_BESIDE_MM, Passing, Site, bar_of, beside_mm, through_bar
 from movement_core.piece.hardware_tongues import clip_grooves, figure_eight, tongued
 from movement_core.piece.top_place import Near
 from movement_core.piece.top_plan import TopPlans
@@ -38,7 +39,7 @@ def hardware_of(plans: TopPlans, plan: Plan) -> Hardware:
     near = {one.name: one for one in place.under}
     for number, placed in enumerate(plan.placed, 1):
         try:
-            _fastener(site, number, placed, rails[placed.rail], near[placed.rail])
+            _fastener(site, plans, number, placed, rails[placed.rail], near[placed.rail])
         except HeartsideError as error:
             site.refuse(str(error))
     clip_grooves(site, plan, rails, near)
@@ -53,7 +54,7 @@ def hardware_of(plans: TopPlans, plan: Plan) -> Hardware:
     return Hardware(tuple(site.markers), tuple(site.cuts), tuple(dict.fromkeys(site.refused)))
 
 
-def _fastener(site: Site, number: int, placed: Placed, rail: Rail, one: Near) -> None:
+def _fastener(site: Site, plans: TopPlans, number: int, placed: Placed, rail: Rail, one: Near) -> None:
     kind = find_kind(placed.kind)
     if kind.kind == "figure-eight":
         figure_eight(site, number, kind, placed, rail, one)
@@ -66,7 +67,10 @@ def _fastener(site: Site, number: int, placed: Placed, rail: Rail, one: Near) ->
             number, along, across, placed.least_mm, placed.today_mm, placed.most_mm, placed.slot, kind.shank_mm,
             kind.through_mm,
         )  # fmt: skip
-        through_bar(site, kind, bar, passing, "screw")
+        if kind.kind == "slotted screw" and beside_mm(bar, passing) < LEAST_BESIDE_MM:
+            block(site, plans, number, placed, rail)
+        else:
+            through_bar(site, kind, bar, passing, "screw")
 
 
 def parts_cut(cuts: Iterable[CutBody]) -> dict[str, list[CutBody]]:

@@ -74,13 +74,17 @@ class CutBody:
 
 @dataclass(frozen=True)
 class Marker:
-    """One fastener as it sits today: solids that are joined, less ``holes``. ``number``: in the plan, 0 for a bar's."""
+    """One fastener as it sits today: solids that are joined, less ``holes``. ``number``: in the plan, 0 for a bar's.
+
+    ``own_figures`` : (name, mm) of a fastener that had to be set aside, which outrank those of the plan.
+    """
 
     name: str
     kind: str
     number: int
     bodies: tuple[Body, ...]
     holes: tuple[Body, ...] = ()
+    own_figures: tuple[tuple[str, float | None], ...] = ()
 
 
 @dataclass(frozen=True)

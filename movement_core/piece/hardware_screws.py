@@ -97,11 +97,77 @@ def bar_of(one: Near, rail_top: float, breadth: float, runs: str) -> Bar:
     return Bar(one.solved.part.key, one.name, rail_top, float(one.low[2]), breadth, runs)
 
 
+def beside_mm(bar: Bar, screw: Passing) -> float:
+    """Wood that is left of a bar on either side of a screw's slot, and of the recess of its washer, mm."""
+    length, width = _hole(screw)
+    if bar.depth > screw.through + 1e-6:
+        length, width = _recess(screw)
+    return (bar.breadth - (width if bar.runs == ACROSS else length)) / 2
+
+
+def _hole(screw: Passing) -> tuple[float, float]:
+    """Length and width of what the shank passes."""
+    return (screw.slot.length_mm, screw.slot.width_mm) if screw.slot else (screw.shank, screw.shank)
+
+
+def _recess(screw: Passing) -> tuple[float, float]:
+    """Length and width of what the washer slides in."""
+    wide = washer_mm(screw.shank) + 1.0
+    return wide + (screw.most - screw.least if screw.slot else 0.0), wide
+
+
+def washer_mm(shank: float) -> float:
+    """Diameter of the washer that covers a screw's slot on both sides."""
+    return shank + 0.5 + 2 * WASHER_EDGE_MM
+
+
 def through_bar(site: Site, kind: Kind, bar: Bar, screw: Passing, word: str) -> None:
     """A screw with its washer through a slot, or a plain hole, in a bar; the head lies in a recess of a deep one."""
     through = min(screw.through, bar.depth)
-    inside = into_top(site, kind, through)
     where = f"{word} {screw.number} on {bar.name}" if screw.number else f"{word} on {bar.name}"
+    shapes = screw_shapes(site, kind, screw, bar.top - through, through, where)
+    if not shapes:
+        return
+    site.markers.append(Marker(capital(where), kind.kind, screw.number, shapes))
+    left = beside_mm(bar, screw)
+    if left < LEAST_BESIDE_MM:
+        site.refuse(
+            say(
+                "{bar} is {breadth:.0f} mm broad: a slot {length:.1f} mm long with room for its washer leaves "
+                "{left:.1f} mm beside it, so it is not cut",
+                bar=bar.name,
+                breadth=bar.breadth,
+                length=_hole(screw)[0],
+                left=max(left, 0.0),
+            )
+        )
+        return
+    under, level, bench = bar.depth > through + 1e-6, bar.top - through, site.bench
+    low = level - (0.1 if under else OPEN_MM)  # into its recess, so that no skin is left between the two
+    middle = screw.across + (screw.least + screw.most) / 2
+    bottom, (long, wide) = bar.bottom - OPEN_MM, _recess(screw)
+    if screw.slot:
+        hole = bench.slot(screw.along, middle, low, bar.top + OPEN_MM, *_hole(screw))
+        site.cut("slot", bar.key, bar.name, screw.number, hole)
+    else:
+        hole = bench.cylinder(screw.along, screw.across, low, bar.top + OPEN_MM, screw.shank)
+        site.cut("hole", bar.key, bar.name, screw.number, hole)
+    if under and screw.slot:
+        room = bench.slot(screw.along, middle, bottom, level, long, wide)
+        site.cut("recess", bar.key, bar.name, screw.number, room)
+    elif under:
+        room = bench.cylinder(screw.along, screw.across, bottom, level, wide)
+        site.cut("recess", bar.key, bar.name, screw.number, room)
+
+
+def screw_shapes(
+    site: Site, kind: Kind, screw: Passing, level: float, through: float, where: str
+) -> tuple[Body, ...]:
+    """Shank, washer and head of a screw as it sits today, its hole in the top added; empty where none fits.
+
+    ``level`` : where its washer bears. ``through`` : what it passes before the top.
+    """
+    inside = into_top(site, kind, through)
     if inside is None:
         site.refuse(
             say(
@@ -110,55 +176,20 @@ def through_bar(site: Site, kind: Kind, bar: Bar, screw: Passing, word: str) -> 
                 thick=site.thickness_mm,
             )
         )
-        return
-    today, shank, level = screw.across + screw.today, screw.shank, bar.top - through
-    middle = screw.across + (screw.least + screw.most) / 2
-    washer = shank + 0.5 + 2 * WASHER_EDGE_MM
-    bench = site.bench
-    shapes = [bench.cylinder(screw.along, today, level - WASHER_MM - 0.1, inside, shank)]
-    shapes.append(bench.cylinder(screw.along, today, level - WASHER_MM, level, washer))
+        return ()
+    bench, today, shank = site.bench, screw.across + screw.today, screw.shank
     head = level - WASHER_MM
-    shapes.append(bench.cylinder(screw.along, today, head - 0.6 * shank, head, 2 * shank))
-    diameter = PILOT_SHARE * shank
+    shapes = [
+        bench.cylinder(screw.along, today, head - 0.1, inside, shank),
+        bench.cylinder(screw.along, today, head, level, washer_mm(shank)),
+        bench.cylinder(screw.along, today, head - 0.6 * shank, head, 2 * shank),
+    ]
+    diameter, deep = PILOT_SHARE * shank, inside
     if kind.kind == "slotted steel":
-        diameter = INSERT_MM
+        diameter, deep = INSERT_MM, inside + 1.0
         shapes.append(bench.cylinder(screw.along, today, 0.0, inside, INSERT_MM))
-    site.markers.append(Marker(capital(where), kind.kind, screw.number, tuple(shapes)))
-    deep = inside + (1.0 if kind.kind == "slotted steel" else 0.0)
     site.hole_in_top(screw.number, screw.along, screw.across, deep, diameter)
-    length = screw.slot.length_mm if screw.slot else shank
-    width = screw.slot.width_mm if screw.slot else shank
-    under = bar.bottom < level - 1e-6
-    wide, long = washer + 1.0, washer + 1.0 + (screw.most - screw.least if screw.slot else 0.0)
-    reach, across_bar = (long, wide) if under else (length, width)
-    beside = (bar.breadth - (across_bar if bar.runs == ACROSS else reach)) / 2
-    if beside < LEAST_BESIDE_MM:
-        site.refuse(
-            say(
-                "{bar} is {breadth:.0f} mm broad: a slot {length:.1f} mm long with room for its washer leaves "
-                "{left:.1f} mm beside it, so it is not cut; slot a cleat or a block screwed to its face instead",
-                bar=bar.name,
-                breadth=bar.breadth,
-                length=length,
-                left=max(beside, 0.0),
-            )
-        )
-        return
-    low = level - (0.1 if under else OPEN_MM)  # into its recess, so that no skin is left between the two
-    if screw.slot:
-        hole = bench.slot(screw.along, middle, low, bar.top + OPEN_MM, length, width)
-        site.cut("slot", bar.key, bar.name, screw.number, hole)
-    else:
-        hole = bench.cylinder(screw.along, screw.across, low, bar.top + OPEN_MM, shank)
-        site.cut("hole", bar.key, bar.name, screw.number, hole)
-    if under:
-        bottom = bar.bottom - OPEN_MM
-        room = (
-            bench.slot(screw.along, middle, bottom, level, long, wide)
-            if screw.slot
-            else bench.cylinder(screw.along, screw.across, bottom, level, wide)
-        )
-        site.cut("recess", bar.key, bar.name, screw.number, room)
+    return tuple(shapes)
 
 
 def into_top(site: Site, kind: Kind, through: float) -> float | None:

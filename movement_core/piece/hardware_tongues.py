@@ -24,7 +24,7 @@ RAIL_SCREW_MM = 20.0  # of a figure-eight plate's screw into its rail (own)
 
 
 @dataclass(frozen=True, eq=False)
-class _Side:
+class Side:
     """The inner face of a rail at a fastener: x runs along the rail, y into the frame; from the panel's middle.
 
     ``along`` and ``out`` are unit vectors (along, across); ``face`` is where the inner face lies along ``out``.
@@ -42,14 +42,14 @@ class _Side:
         )
 
 
-def _side(rail: Rail, placed: Placed) -> _Side:
+def side_of(rail: Rail, placed: Placed) -> Side:
     centre = np.array(rail.at(placed.from_rail_start_mm))
     out = np.array(rail.at(placed.from_rail_start_mm, 1.0)) - centre
     along = (float(out[1]), -float(out[0]))  # (along, out, up) is right-handed
-    return _Side(along, (float(out[0]), float(out[1])), float(out @ centre) + rail.breadth_mm / 2)
+    return Side(along, (float(out[0]), float(out[1])), float(out @ centre) + rail.breadth_mm / 2)
 
 
-def _sway(side: _Side, placed: Placed) -> tuple[float, float, float]:
+def _sway(side: Side, placed: Placed) -> tuple[float, float, float]:
     """Travel along the rail: least, today, most, in the rail's own x."""
     ends = sorted((placed.least_mm * side.along[1], placed.most_mm * side.along[1]))
     return ends[0], placed.today_mm * side.along[1], ends[1]
@@ -57,7 +57,7 @@ def _sway(side: _Side, placed: Placed) -> tuple[float, float, float]:
 
 def tongued(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail, one: Near) -> None:
     """A wooden button in its mortise, or a clip; the grooves of clips run along the rail, see ``clip_grooves``."""
-    side, bench = _side(rail, placed), site.bench
+    side, bench = side_of(rail, placed), site.bench
     inside = into_top(site, kind, kind.through_mm)
     where = f"{kind.kind} {number} on {rail.name}"
     if inside is None:
@@ -133,7 +133,7 @@ def clip_grooves(site: Site, plan: Plan, rails: dict[str, Rail], near: dict[str,
         assert kind.groove_mm is not None
         ends: list[float] = []
         for placed in (p for p in plan.placed if p.rail == name and p.kind == "clip"):
-            side = _side(rail, placed)
+            side = side_of(rail, placed)
             least, _, most = _sway(side, placed)
             x, _ = side.turned(placed.place_mm)
             room = CLIP_WIDTH_MM / 2 + INSTALLATION_MM / 2
@@ -146,7 +146,7 @@ def clip_grooves(site: Site, plan: Plan, rails: dict[str, Rail], near: dict[str,
 
 def figure_eight(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail, one: Near) -> None:
     """Two discs joined: one let into the rail's top and screwed to it, one screwed to the top, which it swings with."""
-    side, bench = _side(rail, placed), site.bench
+    side, bench = side_of(rail, placed), site.bench
     where = f"{kind.name} {number} on {rail.name}"
     inside = into_top(site, kind, kind.through_mm)
     assert kind.arm_mm is not None

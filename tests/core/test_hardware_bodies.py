@@ -229,10 +229,35 @@ def test_a_figure_eight_is_let_in_flush_and_swings():
         assert placed.kind == "figure-eight"
 
 
-def test_a_narrow_rail_is_not_slotted_and_says_why():
-    _, _, made = planned(top(UP) + broad(breadth=12.0))
-    assert any("12 mm broad" in text and "cleat" in text for text in made.refused)
-    assert not any(cut.purpose == "slot" and "Front" in cut.name for cut in made.cuts)
+def test_a_narrow_rail_carries_its_slots_in_blocks_beside_it():
+    plans, plan, made = planned(top(UP) + broad(breadth=20.0))
+    blocks = [m for m in made.markers if m.kind == "block"]
+    assert blocks and any("20 mm broad, too narrow" in text for text in made.refused)
+    assert not any(cut.purpose == "slot" for cut in made.cuts)
+    rails = {rail.name: rail for rail in plans.found.top.rails}
+    screws = {m.number: m for m in made.markers if m.kind == "slotted screw"}
+    for marker in blocks:
+        rail = rails[plan.placed[marker.number - 1].rail]
+        (body,), (hole,) = marker.bodies, marker.holes
+        told = dict(marker.own_figures)
+        along, across, up = in_top_frame(plans, body)
+        reach = (
+            max(abs(along - rail.at(0)[0]), 0) if rail.direction == "across" else abs(across - rail.at(0)[1])
+        )
+        assert reach == pytest.approx(10.0 + body.size_mm[1] / 2)  # it touches the rail's inner face
+        assert up == -10.0 and body.size_mm[2] == 20.0
+        _, middle, _ = in_top_frame(plans, hole)
+        _, screw, _ = in_top_frame(plans, screws[marker.number].bodies[0])
+        if hole.shape == SLOT:
+            travel = told["travel_most_mm"] - told["travel_least_mm"]
+            assert hole.size_mm[0] == pytest.approx(travel + 4.5 + 1.0)
+            assert screw - middle + hole.size_mm[0] / 2 == pytest.approx(told["screw_from_slot_end_today_mm"])
+            low, high = across - body.size_mm[1] / 2, across + body.size_mm[1] / 2
+            assert min(middle - low, high - middle) - hole.size_mm[0] / 2 > 5.0
+            still = day_by_day(plans.found, 0.0)
+            pilot = screw - told["travel_today_mm"]
+            days = day_by_day(plans.found, pilot) - still
+            assert np.all(np.abs(days - middle) <= hole.size_mm[0] / 2 - 2.25)
 
 
 def test_a_thin_rail_gets_a_shorter_screw():

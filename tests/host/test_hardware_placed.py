@@ -380,3 +380,16 @@ def test_refusals_of_the_core_are_told(doc):
     doc.recompute()
     refused = place_plan(doc, kinds=["slotted screw"], flatness_mm=8.0)
     assert any("12 mm broad" in text for text in refused)
+    assert any(o.Label.startswith("Block") for o in kept.placed_tops(doc)[0].Group)
+
+
+def test_a_head_that_no_driver_reaches_is_told(doc):
+    home = small_table(doc)
+    leg = block(home, "Leg", (-440, -30, 0), (-360, 30, UNDER - 70))
+    wood(leg, grain="z", **RAIL)
+    doc.recompute()
+    refused = place_plan(doc, kinds=["slotted screw"], flatness_mm=8.0)
+    assert any("Left rail" in text and "runs into Leg" in text for text in refused)
+    remove_hardware(doc)
+    leg.Visibility = False
+    assert not any("runs into" in text for text in place_plan(doc, kinds=["slotted screw"], flatness_mm=8.0))

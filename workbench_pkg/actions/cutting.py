@@ -93,7 +93,7 @@ def _ready(doc: Any, bodies: list[Any], refused: list[str]) -> list[tuple[Leaf, 
 def _fault(body: Any, solid: Any) -> str:
     """What is wrong with one body in the part as it stands, or ""."""
     if shared_volume(solid, body.Shape) < LEAST_VOLUME_MM3:
-        return "there is no wood there to cut"
+        return "there is no wood to cut: a groove or hole is there already, or the part ends before it"
     if kept.BLIND in body.PropertiesList and not holds_point(solid, getattr(body, kept.BLIND)):
         return "it would come through, or nearly, on the other side; take a shorter screw or move it"
     return ""

@@ -10,6 +10,7 @@ from movement_core.errors import InputError, UnknownName
 from movement_core.piece.hardware import hardware_of
 from movement_core.piece.hardware_bodies import Hardware
 from movement_core.piece.solve import solve_piece
+from movement_core.piece.tag_sources import without_tag
 from movement_core.piece.top_place import top_places
 from movement_core.piece.top_plan import TopPlans, plan_top
 from movement_core.piece.tops import FoundTop, top_of
@@ -20,7 +21,11 @@ from workbench_pkg.actions.reading import ReadPiece, read_piece
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.actions.year import settings_of
+from workbench_pkg.host.hardware_shapes import shared_volume, solid_of
+from workbench_pkg.host.leaves import read_leaves
 from workbench_pkg.objects import hardware as kept
+
+DRIVER_MM = 20.0  # room below a screw's recess that a driver needs at the least (own)
 
 
 @dataclass(frozen=True)
@@ -152,7 +157,7 @@ def place_plan(
 
     Returns
     -------
-    What is not cut, one sentence each.
+    What is not cut or cannot be reached, one sentence each.
 
     Raises
     ------
@@ -168,6 +173,7 @@ def place_plan(
     hardware = answer.hardware(chosen)
     entry = next(one for one in answer.entry["plans"] if one["kind"] == chosen)
     found = answer.tops[answer.chosen]
+    hardware = replace(hardware, refused=(*hardware.refused, *_out_of_reach(doc, hardware)))
     with one_step(doc, "Heartside: place hardware"):
         group = kept.write_hardware(
             doc,
@@ -175,7 +181,7 @@ def place_plan(
             f"{entry['name'][:1].upper()}{entry['name'][1:]} under {found.name}",
             hardware,
             _figures(answer.entry, entry, hardware),
-            {one["number"]: _of_fastener(one) for one in entry["fasteners"]},
+            _of_each(entry, hardware),
         )
         kept.keep_fingerprint(group, answer.fingerprint)
     return hardware.refused
@@ -200,6 +206,31 @@ def remove_hardware(doc: Any) -> int:
         return kept.remove_all(doc)
 
 
+def _out_of_reach(doc: Any, hardware: Hardware) -> list[str]:
+    """Screw heads below which another part lies: no driver comes to them once that is there."""
+    leaves = read_leaves(doc).leaves
+    solids = [(leaf, leaf.global_solid()) for leaf in leaves]
+    told = []
+    for cut in hardware.cuts:
+        if cut.purpose != "recess":
+            continue
+        x, y, z = cut.body.size_mm
+        (a, b, c), (i, j, k), down = cut.body.centre_mm, cut.body.axes[2], DRIVER_MM / 2
+        below = (a - down * i, b - down * j, c - down * k)
+        way = solid_of(replace(cut.body, centre_mm=below, size_mm=(x, y, z + DRIVER_MM)))
+        box = way.BoundBox
+        met = [
+            without_tag(leaf.name)
+            for leaf, solid in solids
+            if leaf.key != cut.part and solid.BoundBox.intersect(box) and shared_volume(solid, way) > 1.0
+        ]
+        if met:
+            told.append(
+                f"{cut.name} runs into {', '.join(met)}: drive its screw before that is there, or move it aside"
+            )
+    return told
+
+
 def _figures(entry: Mapping[str, Any], plan: Mapping[str, Any], hardware: Hardware) -> kept.Figures:
     length, force, text = "App::PropertyLength", "App::PropertyFloat", "App::PropertyString"
     lines = "App::PropertyStringList"
@@ -219,6 +250,12 @@ def _figures(entry: Mapping[str, Any], plan: Mapping[str, Any], hardware: Hardwa
         kept.REFUSED: (lines, list(hardware.refused), "What is not cut, and why"),
         kept.CAUTIONS: (lines, list(entry["cautions"]), "To mind"),
     }
+
+
+def _of_each(plan: Mapping[str, Any], hardware: Hardware) -> dict[int, kept.Figures]:
+    """Figures of every fastener by its number; those of one that is set aside of its rail are its own."""
+    own = {marker.number: dict(marker.own_figures) for marker in hardware.markers if marker.own_figures}
+    return {one["number"]: _of_fastener({**one, **own.get(one["number"], {})}) for one in plan["fasteners"]}
 
 
 def _of_fastener(one: Mapping[str, Any]) -> kept.Figures:

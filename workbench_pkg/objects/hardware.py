@@ -40,7 +40,7 @@ KEY, PART, NUMBER, PURPOSE, BLIND = (
 PRINT, REFUSED, CAUTIONS = "HeartsideFingerprint", "HeartsideNotCut", "HeartsideCautions"
 HIDDEN = 4
 STEEL, WOOD, AIR = (0.62, 0.65, 0.69), (0.86, 0.74, 0.55), (0.30, 0.60, 0.72)
-WOODEN = ("button", "peg", "breadboard end")
+WOODEN = ("button", "block", "peg", "breadboard end")
 
 Figures = Mapping[str, tuple[str, Any, str]]  # property → (type, value, explanation)
 

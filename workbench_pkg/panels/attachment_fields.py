@@ -24,12 +24,12 @@ CHECK = QtCore.Qt.CheckStateRole
 def kind_words() -> dict[str, str]:
     """Kinds of fastener for a wooden frame, as they are called."""
     return {
-        "button": translate("Heartside", "Wooden buttons"),
-        "clip": translate("Heartside", "Clips in a groove"),
-        "figure-eight": translate("Heartside", "Figure-eight plates"),
-        "slotted screw": translate("Heartside", "Screws in slots"),
+        "button": translate("Heartside", "Buttons"),
+        "clip": translate("Heartside", "Clips"),
+        "figure-eight": translate("Heartside", "Figure-eights"),
+        "slotted screw": translate("Heartside", "Slotted screws"),
         "plain screw": translate("Heartside", "Plain screws"),
-        "slotted steel": translate("Heartside", "Slotted steel base"),
+        "slotted steel": translate("Heartside", "Slotted steel"),
     }
 
 
@@ -45,6 +45,7 @@ class AttachmentFields(QtWidgets.QWidget):
     def __init__(self, changed: Callable[[], object]) -> None:
         super().__init__()
         self.tops: tuple[FoundTop, ...] = ()
+        self._filling = False
         self._timer = QtCore.QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.setInterval(350)
@@ -54,7 +55,7 @@ class AttachmentFields(QtWidgets.QWidget):
         self.top.setToolTip(translate("Heartside", "The top that is to be held; or click one of its boards"))
         self.rails = QtWidgets.QListWidget()
         self.rails.setObjectName("HeartsideHoldRails")
-        self.rails.setMaximumHeight(92)
+        self.rails.setMaximumHeight(80)
         self.rails.setToolTip(
             translate("Heartside", "Rails that may take fasteners; or select them in the view")
         )
@@ -126,15 +127,18 @@ class AttachmentFields(QtWidgets.QWidget):
         self.tops = tuple(tops)
         self.top.clear()
         for found in self.tops:
-            size = f"{short_length(found.place.length_mm)} × {short_length(found.place.width_mm)}"
-            self.top.addItem(f"{found.name}   {size}")
+            place = found.place
+            size = (place.length_mm, place.width_mm, place.thickness_mm)
+            self.top.addItem(found.name)
+            tip = " × ".join(short_length(value) for value in size)
+            self.top.setItemData(self.top.count() - 1, tip, rows.TIP)
         self.top.setCurrentIndex(chosen)
         if self.found() is not None and self.found().short_name != before:  # type: ignore[union-attr]
             self._show_frame()
 
     def _show_frame(self) -> None:
         found = self.found()
-        self.rails.model().blockSignals(True)
+        self._filling = True
         self.rails.clear()
         self.fixed.clear()
         self.fixed.addItem(translate("Heartside", "the middle"), "centre")
@@ -147,8 +151,7 @@ class AttachmentFields(QtWidgets.QWidget):
                     way = translate("Heartside", "along the grain")
                 rows.append(self.rails, f"{rail.name}, {way}", data=rail.name)
                 self._tick(self.rails.count() - 1, True)
-        self.rails.model().blockSignals(False)
-        self.rails.viewport().update()
+        self._filling = False
 
     def point_at(self, keys: set[str]) -> None:
         """Boards or rails were selected in the view: their top is meant, or these rails alone."""
@@ -182,7 +185,8 @@ class AttachmentFields(QtWidgets.QWidget):
         self._soon()
 
     def _soon(self, *_: object) -> None:
-        self._timer.start()
+        if not self._filling:
+            self._timer.start()
 
     def stop(self) -> None:
         self._timer.stop()

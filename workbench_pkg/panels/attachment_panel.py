@@ -40,7 +40,7 @@ class AttachmentPanel:
 
     def __init__(self, doc: Any, preview: Preview) -> None:
         self.doc, self.preview = doc, preview
-        self.open = True
+        self.alive = True
         self.question: action.PlanQuestion | None = None
         self.answer: action.PlanAnswer | None = None
         self.running: working.Work | None = None
@@ -52,7 +52,7 @@ class AttachmentPanel:
         self.table = PlanTable()
         self.words = QtWidgets.QTextBrowser()
         self.words.setObjectName("HeartsideHoldWords")
-        self.words.setMinimumHeight(150)
+        self.words.setMinimumHeight(220)
         self.shown = QtWidgets.QCheckBox(translate("Heartside", "Show the chosen plan in the view"))
         self.shown.setObjectName("HeartsideHoldShown")
         self.shown.setChecked(True)
@@ -76,7 +76,7 @@ class AttachmentPanel:
 
     def work_out(self) -> None:
         """Work the plans out for what is asked now."""
-        if not self.open:
+        if not self.alive:
             return
         self.trouble.setText("")
         wish = self.fields.wish()
@@ -112,7 +112,7 @@ class AttachmentPanel:
 
     def _take(self, answer: action.PlanAnswer | HeartsideError) -> None:
         """In the window's thread: show what came."""
-        if not self.open:
+        if not self.alive:
             return
         if isinstance(answer, HeartsideError):
             self._say_nothing(str(answer))
@@ -133,7 +133,7 @@ class AttachmentPanel:
         self._show_chosen()
 
     def _ended(self) -> None:
-        if self.open and not working.is_busy(WORK):
+        if self.alive and not working.is_busy(WORK):
             stale = self.doc in App.listDocuments().values() and action.is_stale(self.doc)
             self.state.setText(
                 translate("Heartside", "The hardware in the model is out of date: place it anew.")
@@ -152,7 +152,7 @@ class AttachmentPanel:
     # ---- what is chosen ---------------------------------------------------------------------------------
 
     def _pointed(self) -> None:
-        if self.open:
+        if self.alive:
             self.fields.point_at({leaf.key for leaf in chosen_boards(self.doc).leaves})
 
     def _show_chosen(self) -> None:
@@ -227,7 +227,7 @@ class AttachmentPanel:
         return True
 
     def _close(self) -> None:
-        self.open = False
+        self.alive = False
         self.fields.stop()
         self.watch.close()
         self.preview.close()

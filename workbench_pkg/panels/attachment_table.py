@@ -22,9 +22,9 @@ MOST_LINES = 5
 def headings() -> list[str]:
     return [
         translate("Heartside", "Plan"),
-        translate("Heartside", "Pieces"),
+        translate("Heartside", "No."),
         translate("Heartside", "Out of flat"),
-        translate("Heartside", "Pull"),
+        translate("Heartside", "Pull / may"),
         translate("Heartside", "More"),
     ]
 
@@ -41,13 +41,13 @@ class PlanTable(QtWidgets.QTableWidget):
         self.setSelectionMode(QtWidgets.QAbstractItemView.SingleSelection)
         self.verticalHeader().hide()
         self.setWordWrap(False)
-        self.setMinimumHeight(140)
+        self.setHorizontalScrollMode(QtWidgets.QAbstractItemView.ScrollPerPixel)
         tips = (
             translate("Heartside", "A disc: it holds the top within your wish; a square: it does not"),
             translate("Heartside", "How many fasteners"),
             translate("Heartside", "The worst of the year, and when"),
             translate("Heartside", "The hardest pull on one fastener, and what it may be"),
-            translate("Heartside", "How many pieces more than the plan with the fewest, and slots to cut"),
+            translate("Heartside", "How many pieces more than the plan with the fewest"),
         )
         for column, tip in enumerate(tips):
             self.model().setHeaderData(column, QtCore.Qt.Horizontal, tip, rows.TIP)
@@ -67,6 +67,11 @@ class PlanTable(QtWidgets.QTableWidget):
             rows.write(self, row, 0, picture=mark(rank))
         self.resizeColumnsToContents()
         self.resizeRowsToContents()
+        height = self.horizontalHeader().sizeHint().height() + sum(
+            self.rowHeight(r) for r in range(len(plans))
+        )
+        self.setFixedHeight(height + self.horizontalScrollBar().sizeHint().height() + 6)
+        self.horizontalScrollBar().setValue(0)
         if plans:
             kinds = [plan["kind"] for plan in plans]
             self.selectRow(kinds.index(choose) if choose in kinds else 0)
@@ -100,13 +105,34 @@ def _short(case: str) -> str:
 
 
 def _more(plan: Mapping[str, Any], fewest: int | None) -> str:
+    more = plan["count"] - fewest if fewest is not None and plan["found"] else 0
+    return f"+{more}" if more > 0 else ""
+
+
+def _work(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
+    """What the plan costs against the others: pieces more, slots to cut."""
+    counts = [one["count"] for one in entry["plans"] if one["found"]]
+    more = plan["count"] - min(counts) if counts and plan["found"] else 0
     slots = sum(one["slot_length_mm"] is not None for one in plan["fasteners"])
-    told = []
-    if fewest is not None and plan["found"] and plan["count"] > fewest:
-        told.append(f"+{plan['count'] - fewest}")
+    told = [" + ".join(f"{one['count']} × {one['name']}" for one in plan["hardware"])]
+    if more > 0:
+        told.append(translate("Heartside", "{count} more than the plan with the fewest").format(count=more))
     if slots:
-        told.append(translate("Heartside", "{count} slots").format(count=slots))
-    return ", ".join(told)
+        told.append(translate("Heartside", "{count} slots to cut").format(count=slots))
+    return "; ".join(told)
+
+
+def _problems(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> list[str]:
+    """Why it does not hold: the worst of the months in one line, then the rest."""
+    worst, wished = plan["worst_out_of_flat_mm"], entry["wish"]["flatness_mm"]
+    lines = []
+    if worst > wished:
+        words = translate("Heartside", "{mm} out of flat ({when}), wished {wished}")
+        lines.append(
+            words.format(mm=short_length(worst), when=plan["worst_case"], wished=short_length(wished))
+        )
+    lines += [text for text in plan["problems"] if "out of flat, wished" not in text]
+    return lines[:MOST_LINES]
 
 
 def in_words(entry: Mapping[str, Any], kind: str) -> str:
@@ -124,12 +150,13 @@ def in_words(entry: Mapping[str, Any], kind: str) -> str:
         blocks.append((translate("Heartside", "The top stays flat by itself; this keeps it in place"), []))
     else:
         title = translate("Heartside", "It does not hold the top")
-        blocks.append((title, plan["problems"][:MOST_LINES]))
+        blocks.append((title, _problems(plan, entry)))
     if plan["refused"]:
         blocks.append((translate("Heartside", "Refused"), plan["refused"][:MOST_LINES]))
     if plan["what_would"] and not entry["flat_by_itself"]:
         blocks.append((translate("Heartside", "What would hold it, each tried out"), plan["what_would"]))
     if plan["count"]:
+        blocks.append((translate("Heartside", "What it takes"), [_work(plan, entry)]))
         blocks.append((translate("Heartside", "What stays put"), [plan["fixed_line"], *plan["remarks"]]))
     free = max((abs(v) for v in entry["free_departure_mm"].values()), default=0.0)
     words = translate("Heartside", "Held by nothing it would leave flat by {mm}")

@@ -11,7 +11,7 @@ from workbench_pkg.panels.palette import fraction
 from workbench_pkg.views.zooming import views_of
 
 STEEL, WOODEN, AWAY = (92, 102, 116), (214, 166, 92), (46, 134, 171)
-WOODEN_KINDS = ("button", "peg", "breadboard end")
+WOODEN_KINDS = ("button", "block", "peg", "breadboard end")
 
 
 class HardwarePreview:
