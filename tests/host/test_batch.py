@@ -254,7 +254,8 @@ def test_stopped_and_gone_on_with(shop, check, program, tmp_path):
     process = subprocess.Popen(
         [sys.executable, "-m", "workbench_pkg", "check", str(tmp_path), *DAY, "--jobs", "1", "--cache", str(kept),
          "--format", "jsonl", "--output", str(tmp_path / "r.jsonl")],
-        stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, cwd=shop, env={**os.environ, "PYTHONPATH": str(program)},
+        stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, cwd=shop,
+        env={**os.environ, "PYTHONPATH": str(program)},
         preexec_fn=lambda: signal.signal(signal.SIGINT, signal.default_int_handler),
     )  # fmt: skip
     try:

@@ -54,7 +54,8 @@ def _run(arguments: list[str]) -> int:
             ensure_host(install=options.install, again=_again(arguments))
         return int(options.carry_out(options))
     except TypingError as error:
-        print(f"{error.usage}heartside: {error}", file=sys.stderr)
+        more = f"\nAll options: heartside {arguments[0]} --help" if " COMMAND " not in error.usage else ""
+        print(f"{error.usage}heartside: {error}{more}", file=sys.stderr)
         message = str(error)
     except PlainError as error:
         if options.debug:

@@ -10,6 +10,7 @@ from typing import Any
 
 from workbench_pkg.batch import values
 from workbench_pkg.batch.parsing import Parser
+from workbench_pkg.setup import UseError
 
 ROOMS = {  # field of the core's Rooms → option, unit, meaning
     "heating_c": ("heating", "C", "rooms are kept at least this warm (default 20)"),
@@ -44,7 +45,8 @@ def common_words() -> Parser:
 
 def air_words() -> Parser:
     """The air that the piece lives in, and what a logger's file may leave open."""
-    air = Parser(add_help=False)
+    parser = Parser(add_help=False)
+    air = parser.add_argument_group("the air")
     what = "a year by name ('years'), a place ('places'), or a .csv file of twelve months or of a logger"
     air.add_argument("--year", default=None, metavar="AIR", help=f"the air it lives in: {what}")
     for name, unit, meaning in ROOMS.values():
@@ -58,12 +60,13 @@ def air_words() -> Parser:
                      "numbers (1 = first) or headings, such as temperature=3,humidity=4")  # fmt: skip
     air.add_argument("--complete-with", default=None, metavar="AIR",
                      help="the air of months that a logger did not see")  # fmt: skip
-    return air
+    return parser
 
 
 def day_words() -> Parser:
     """The day, the moisture of the wood on it, and the shop it was built in."""
-    day = Parser(add_help=False)
+    parser = Parser(add_help=False)
+    day = parser.add_argument_group("the day, and the wood on it")
     day.add_argument(
         "--date", type=values.date, default=None, metavar="DATE", help="today, YYYY-MM-DD (default: this day)"
     )
@@ -74,7 +77,7 @@ def day_words() -> Parser:
     day.add_argument(
         "--built-on", type=values.date, default=None, metavar="DATE", help="the day it was built"
     )
-    return day
+    return parser
 
 
 def settings_words() -> Parser:
@@ -105,7 +108,7 @@ def settings_typed(options: argparse.Namespace) -> dict[str, Any]:
             for field, (name, _, _) in ROOMS.items()
             if getattr(options, name) is not None
         },
-        "settings_file": _absolute(getattr(options, "settings_file", None)),
+        "settings_file": _settings_file(options),
         "no_settings": getattr(options, "no_settings", False),
         "debug": options.debug,
     }
@@ -116,5 +119,11 @@ def file_typed(path: Path) -> dict[str, Any]:
     return {"file": os.path.abspath(path), "shown": str(path)}
 
 
-def _absolute(path: Path | None) -> str | None:
-    return None if path is None else os.path.abspath(path)
+def _settings_file(options: argparse.Namespace) -> str | None:
+    """The settings file that was named. Raises UseError where there is none."""
+    path: Path | None = getattr(options, "settings_file", None)
+    if path is None:
+        return None
+    if not path.is_file():
+        raise UseError("there is no such file of settings", where=str(path), todo="check the name")
+    return os.path.abspath(path)

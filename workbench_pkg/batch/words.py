@@ -51,4 +51,18 @@ def _parsers() -> tuple[Parser, dict[str, argparse.ArgumentParser]]:
     shared = shared_words()
     for command in COMMANDS:
         command.add_words(commands, shared)
+    for one in commands.choices.values():
+        one.usage = _usage(one)
     return parser, dict(commands.choices)
+
+
+def _usage(parser: argparse.ArgumentParser) -> str:
+    """What a command cannot do without; the rest stands in its help."""
+    words = []
+    for action in parser._actions:
+        metavar = str(action.metavar or action.dest.upper())
+        if not action.option_strings:
+            words.append({"+": f"{metavar} …", "*": f"[{metavar} …]"}.get(str(action.nargs), metavar))
+        elif action.required:
+            words.append(f"{action.option_strings[-1]} {metavar}")
+    return " ".join([parser.prog, *words, "[options]"])

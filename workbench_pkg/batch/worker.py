@@ -84,7 +84,8 @@ def stand_by(jobs: Iterable[str], out: IO[str]) -> None:
         out.write(json.dumps(line) + "\n")
         out.flush()
 
-    import_module("workbench_pkg.batch.inside.check")  # seconds on a cold disk, and no fault of the first model
+    # Seconds on a cold disk, and no fault of the first model.
+    import_module("workbench_pkg.batch.inside.check")
     tell({"ready": {"memory_mb": memory_mb()}})
     for text in jobs:
         job = read_job(text)

@@ -43,10 +43,15 @@ def written_whole(target: str | os.PathLike[str], *, replace: bool) -> Iterator[
     if not replace and os.path.lexists(goal):
         raise FileExistsError(17, "it exists already", str(goal))
     goal = Path(os.path.realpath(goal))  # through a link to what it points at, which stays a link
-    with work_folder(goal.parent) as folder:
-        made = folder / goal.name
-        yield made
-        put_in_place(made, goal, replace=replace)
+    try:
+        with work_folder(goal.parent) as folder:
+            made = folder / goal.name
+            yield made
+            put_in_place(made, goal, replace=replace)
+    except OSError as error:
+        if PREFIX in str(error.filename):  # where we make it is nobody's business
+            raise type(error)(error.errno, error.strerror, str(target)) from error
+        raise
 
 
 def put_in_place(made: Path, goal: Path, *, replace: bool) -> None:

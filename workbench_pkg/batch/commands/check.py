@@ -25,7 +25,7 @@ from workbench_pkg.batch.selecting import Wanted, select
 from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
 from workbench_pkg.batch.tally import Tally
 from workbench_pkg.batch.targets import check_target
-from workbench_pkg.setup import work_folder, written_whole
+from workbench_pkg.setup import UseError, work_folder, written_whole
 
 MOST_HOSTS = 8  # unless more are asked for: each holds some 200 MB
 TIME_LIMIT_S = 600.0
@@ -47,32 +47,35 @@ def add_words(commands: Any, shared: Shared) -> None:
         "--leave-out", action="append", default=[], metavar="PATTERN",
         help="models in folders and patterns to pass over, such as '*-annotated.FCStd'; may be given again",
     )  # fmt: skip
-    check.add_argument("--format", choices=tuple(FORMS), default="text",
+    told = check.add_argument_group("how it is told")
+    told.add_argument("--format", choices=tuple(FORMS), default="text",
                        help="text; json, jsonl (a line a model); csv (a line a part), findings-csv (a line a finding); "
                        "html (one page)")  # fmt: skip
-    check.add_argument(
+    told.add_argument(
         "--output", type=Path, default=None, metavar="FILE", help="write to a file, whole or not at all"
     )
-    check.add_argument("--force", action="store_true", help="replace the files to be written if they exist")
-    check.add_argument("--fail-on", choices=(*SEVERITIES, "never"), default=SEVERITIES[-1],
+    told.add_argument("--force", action="store_true", help="replace the files to be written if they exist")
+    counts = check.add_argument_group("what counts")
+    counts.add_argument("--fail-on", choices=(*SEVERITIES, "never"), default=SEVERITIES[-1],
                        help="end with 1 only for findings as grave as this: "
                        f"{', '.join(SEVERITIES)} (default: any), never")  # fmt: skip
-    check.add_argument("--known", type=Path, default=None, metavar="FILE",
+    counts.add_argument("--known", type=Path, default=None, metavar="FILE",
                        help="a baseline: findings that are accepted: only new or graver ones count")  # fmt: skip
-    check.add_argument("--write-known", type=Path, default=None, metavar="FILE",
+    counts.add_argument("--write-known", type=Path, default=None, metavar="FILE",
                        help="accept all that is found now, and write that baseline")  # fmt: skip
-    check.add_argument("--jobs", type=values.jobs, default=None, metavar="N",
+    work = check.add_argument_group("how it goes on")
+    work.add_argument("--jobs", type=values.jobs, default=None, metavar="N",
                        help="models worked at side by side (default: one a processor)")  # fmt: skip
-    check.add_argument("--time-limit", type=values.seconds, default=TIME_LIMIT_S, metavar="SECONDS",
+    work.add_argument("--time-limit", type=values.seconds, default=TIME_LIMIT_S, metavar="SECONDS",
                        help=f"stop a model that takes longer (default {TIME_LIMIT_S:.0f}; 0: never)")  # fmt: skip
-    cache = check.add_mutually_exclusive_group()
+    cache = work.add_mutually_exclusive_group()
     cache.add_argument("--cache", type=Path, default=None, metavar="DIR",
                        help="keep reports here, to be found again while nothing they rest on has changed "
                        "(default: in your cache folder). A run that was stopped goes on by that")  # fmt: skip
     cache.add_argument("--no-cache", action="store_true", help="work everything out anew, and keep nothing")
-    check.add_argument("--resume", action="store_true",
+    work.add_argument("--resume", action="store_true",
                        help="go on with a run that was stopped, leaving out what crashed or hung in it")  # fmt: skip
-    check.add_argument("--quiet", action="store_true", help="do not show how far it is")
+    told.add_argument("--quiet", action="store_true", help="do not show how far it is")
     check.set_defaults(command="check", carry_out=carry_out)
 
 
@@ -92,7 +95,7 @@ def carry_out(options: argparse.Namespace) -> int:
             form.add(entry, answer)
             if options.output is None and not form.whole:
                 out.flush()
-                _tell_errors(entry, form.name)
+            _tell_errors(entry, form.name)
             if noted is not None and not entry["errors"]:
                 noted.note(entry["path"], entry["findings"])
         form.end(tally.summary() if len(wanted) > 1 or form.name == "html" else "")
@@ -122,6 +125,7 @@ def _checked(
         "cache": None if cache is None else os.path.abspath(cache),
         "resume": options.resume,
         "time_limit_s": limit_s,
+        "several": len(wanted) > 1,
     }
     jobs = [
         {**shared, **file_typed(Path(one.shown)), "known": known.of(one.shown) if known else None}
@@ -139,6 +143,8 @@ def _checked(
                     answer: dict[str, Any] = {"errors": [{"message": one.problem, "part": ""}]}
                 else:
                     answer = next(coming)
+                    if answer.get("of_all"):
+                        raise UseError(answer["errors"][0]["message"])
                 progress.clear()
                 yield answer.get("entry") or failed_entry(one.shown, answer), answer
         finally:

@@ -8,11 +8,13 @@ from pathlib import Path
 from typing import Any
 
 from movement_core.checks.finding import SEVERITIES
+from movement_core.errors import HeartsideError
 from movement_core.sheet.table import as_csv
 from movement_core.sheet.text import as_text
 from workbench_pkg.actions.check import check_file
 from workbench_pkg.batch.inside import cache
 from workbench_pkg.batch.inside.asked import asked_of, settings_asked
+from workbench_pkg.batch.wording import in_options
 
 
 def begin(job: dict[str, Any]) -> dict[str, Any]:
@@ -26,6 +28,8 @@ def begin(job: dict[str, Any]) -> dict[str, Any]:
 def carry_out(job: dict[str, Any]) -> dict[str, Any]:
     """The report as data, and in the forms that the core writes; ``found``: it was worked out earlier."""
     key, folder = job.get("key"), Path(job.get("cache") or "")
+    if problem := _of_all(job):
+        return {"errors": [{"message": problem, "part": ""}], "of_all": True}
     entry = cache.kept(folder, key) if key else None
     found = entry is not None
     if entry is None:
@@ -46,6 +50,17 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
     if "text" in job["forms"]:
         answer["text"] = _text(entry)
     return answer
+
+
+def _of_all(job: dict[str, Any]) -> str:
+    """What is wrong with what was typed for several models, to be said once; "" if nothing."""
+    if not job.get("several"):
+        return ""
+    try:
+        settings_asked({**job, "no_settings": True})
+    except HeartsideError as error:
+        return in_options(str(error))
+    return ""
 
 
 def is_known(finding: Mapping[str, Any], known: Mapping[str, str]) -> bool:
