@@ -1175,10 +1175,6 @@
         <translation>Wie sicher die Zahlen sind</translation>
     </message>
     <message>
-        <source>How {name} moves with the seasons</source>
-        <translation>Wie {name} sich mit den Jahreszeiten bewegt</translation>
-    </message>
-    <message>
         <source>It cannot be worked out before this is said:</source>
         <translation>Vorher muss noch gesagt werden:</translation>
     </message>
@@ -1375,6 +1371,10 @@
         <translation>Von oben durch die Platte gesehen. Abstände in {unit} vom Bezug: Außenkante bei {edge}, wie sie heute ist, und das Ende bei {end}</translation>
     </message>
     <message>
+        <source>Sentences of findings and plans give millimetres; 1 inch is 25.4 mm.</source>
+        <translation>Sätze der Befunde und Pläne nennen Millimeter; 1 Zoll ist 25,4 mm.</translation>
+    </message>
+    <message>
         <source>September</source>
         <translation>September</translation>
     </message>
@@ -1393,6 +1393,10 @@
     <message>
         <source>Slot along the batten, {unit}</source>
         <translation>Langloch längs der Leiste, {unit}</translation>
+    </message>
+    <message>
+        <source>So narrow a range can hardly be kept in a home: ask your maker to give the piece more room first.</source>
+        <translation>Ein so enger Bereich lässt sich in einer Wohnung kaum halten: Bitten Sie Ihren Möbelbauer, dem Stück zuerst mehr Spielraum zu geben.</translation>
     </message>
     <message>
         <source>Solid wood takes up moisture from damp air and gives it off to dry air. Across the grain it grows and shrinks with it all its life; along the grain it hardly changes. Your piece is built to let this happen. This page says what you will see.</source>
@@ -1437,6 +1441,10 @@
     <message>
         <source>The piece {side}</source>
         <translation>Das Stück {side}</translation>
+    </message>
+    <message>
+        <source>Through the seasons: {name}</source>
+        <translation>Durch die Jahreszeiten: {name}</translation>
     </message>
     <message>
         <source>Through the year</source>
@@ -2599,12 +2607,20 @@
         <translation>{mm} {unit} {way} an jeder Kante, {when}</translation>
     </message>
     <message>
+        <source>{name} and {count} alike</source>
+        <translation>{name} und {count} gleiche</translation>
+    </message>
+    <message>
         <source>{name} · {date} · made with Heartside; figures are estimates for movement only</source>
         <translation>{name} · {date} · mit Heartside gemacht; die Zahlen sind Schätzungen allein der Bewegung</translation>
     </message>
     <message>
         <source>{name}, {count} boards</source>
         <translation>{name}, {count} Bretter</translation>
+    </message>
+    <message>
+        <source>{name}, {count} boards glued together</source>
+        <translation>{name}, {count} Bretter verleimt</translation>
     </message>
     <message>
         <source>{name}: narrowest in {dry}, widest in {wet}; about {total} {unit} between the two.</source>
