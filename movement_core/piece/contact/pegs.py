@@ -29,7 +29,7 @@ def peg_in_hole(
     if one is None or two is None or one.hollow == two.hollow:
         return None
     peg, hole = (two, one) if one.hollow else (one, two)
-    if np.linalg.norm(np.cross(peg.axis, hole.axis)) > COAXIAL:
+    if 1.0 - float(peg.axis @ hole.axis) ** 2 > COAXIAL**2:
         return None
     between = hole.point - peg.point
     off = float(np.linalg.norm(between - (between @ peg.axis) * peg.axis))

@@ -76,8 +76,11 @@ class Shell:
         edges, away, facet = self.edges[cut], away[cut], self.facet[cut]
         share = away[:, 0] / (away[:, 0] - away[:, 1])
         points = edges[:, 0] + share[:, None] * (edges[:, 1] - edges[:, 0]) - origin
-        run = np.cross(normal, self.normals[facet])
-        along = np.einsum("ij,ij->i", points, run)
+        # point · (normal × facet's normal) = facet's normal · (point × normal)
+        x, y, z = points.T
+        a, b, c = normal.tolist()
+        aside = np.stack([y * c - z * b, z * a - x * c, x * b - y * a], axis=-1)
+        along = np.einsum("ij,ij->i", aside, self.normals[facet])
         order = np.lexsort((along, facet))
         flat = np.stack([points @ across, points @ up], axis=-1)[order]
         return flat.reshape(-1, 2, 2)

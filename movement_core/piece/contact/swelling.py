@@ -30,6 +30,9 @@ class Span:
     most: Floats
 
     def __add__(self, other: Span) -> Span:
+        if self.certain and other.certain:
+            both = self.least + other.least
+            return Span(both, both, both)
         known = self.value is not None and other.value is not None
         value = self.value + other.value if known else None  # type: ignore[operator]
         return Span(value, self.least + other.least, self.most + other.most)
@@ -38,9 +41,17 @@ class Span:
         return self + other.times(-1.0)
 
     def times(self, factor: float) -> Span:
+        if self.certain:
+            only = self.least * factor
+            return Span(only, only, only)
         ends = (self.least * factor, self.most * factor)
         least, most = ends if factor >= 0 else ends[::-1]
         return Span(None if self.value is None else self.value * factor, least, most)
+
+    @property
+    def certain(self) -> bool:
+        """Whether value and range are one array, so that it is reckoned with once and not three times."""
+        return self.value is self.least and self.least is self.most
 
     @property
     def middle(self) -> Floats:
@@ -48,7 +59,8 @@ class Span:
         return self.value if self.value is not None else (self.least + self.most) / 2
 
 
-STILL = Span(np.zeros(DAYS + 1), np.zeros(DAYS + 1), np.zeros(DAYS + 1))
+_ZEROS = np.zeros(DAYS + 1)
+STILL = Span(_ZEROS, _ZEROS, _ZEROS)
 
 
 @dataclass(frozen=True, eq=False)
@@ -119,4 +131,7 @@ def _worked_out(course: Course) -> Span:
     value = None
     if course.days_mm is not None and course.today.value is not None:
         value = np.append(course.days_mm, course.today.value) / drawn - 1
-    return Span(value, least / drawn - 1, most / drawn - 1)
+    low, high = least / drawn - 1, most / drawn - 1
+    if value is not None and np.array_equal(value, low) and np.array_equal(value, high):
+        return Span(value, value, value)
+    return Span(value, low, high)
