@@ -323,3 +323,44 @@ def test_identities_are_the_same_on_every_host(tmp_path, check):
     report = json.loads(check(write_bench(tmp_path, False), *DAY, "--format", "json", "--no-cache").stdout)
     (finding,) = report["files"][0]["findings"]
     assert finding["id"] == finding_id("missing-facts", ["Stretcher"]) == "missing-facts-80580014ba"
+
+
+def test_a_report_rests_on_linked_files_and_the_program_too(tmp_path, monkeypatch):
+    import FreeCAD as App
+
+    from movement_core.piece.limits import own_limits
+    from workbench_pkg.batch.inside import cache as kept
+    from workbench_pkg.batch.inside.asked import Asked
+
+    part = save(tmp_path, "part.FCStd", GOOD)
+    far, doc = App.openDocument(str(part), True), App.newDocument("whole", hidden=True)
+    doc.saveAs(str(tmp_path / "whole.FCStd"))
+    doc.addObject("App::Link", "Link").LinkedObject = far.Objects[0]
+    doc.recompute()
+    doc.save()
+    for name in ("whole", far.Name):
+        App.closeDocument(name)
+    asked = Asked({"year": "museum"}, own_limits({}), None)
+
+    def key(asked=asked, day="2026-01-01", model="whole.FCStd"):
+        return kept.content_key(tmp_path / model, asked, day)
+
+    first = key()
+    assert first is not None and first == key()
+    others = {
+        key(day="2026-01-02"),
+        key(Asked({"year": "Oslo"}, own_limits({}), None)),
+        key(Asked({"year": "museum"}, own_limits({"gap most": 5}), None)),
+        key(model="part.FCStd"),
+    }
+    part.write_bytes(save(tmp_path, "other.FCStd", GOOD, UNTOLD).read_bytes())
+    others.add(key())
+    months = tmp_path / "months.csv"
+    for humidity in ("40", "41"):
+        months.write_text("temperature_c,rh_percent\n" + f"20,{humidity}\n" * 12)
+        others.add(key(Asked({"year": str(months)}, own_limits({}), None)))
+    monkeypatch.setattr(kept, "_program", lambda: "another")
+    others.add(key())
+    assert len(others) == 8 and first not in others
+    months.unlink()
+    assert key(Asked({"year": str(months)}, own_limits({}), None)) is None and key(model="gone.FCStd") is None
