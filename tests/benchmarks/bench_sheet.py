@@ -2,7 +2,8 @@
 
     python -m tests.benchmarks.bench_sheet
 
-Prints seconds and, as what holds on any machine, their ratio to the analysis of the same piece.
+Prints seconds of processor time, for the machine may be busy, and, as what holds on any machine, their ratio to the
+analysis of the same piece.
 """
 
 from __future__ import annotations
@@ -13,14 +14,14 @@ from movement_core.sheet.pages.html import sheet_html
 from movement_core.sheet.pages.pdf import sheet_pdf
 from movement_core.sheet.pages.sheet import movement_sheet
 from movement_core.sheet.pages.wish import SheetWish
-from tests.core.sheet_pieces import named_boards, table, three_hundred
 from tests.core.sheet_pieces import material as worked_out
+from tests.core.sheet_pieces import named_boards, table, three_hundred
 
 
 def timed(work):
-    start = time.perf_counter()
+    start = time.process_time()
     answer = work()
-    return time.perf_counter() - start, answer
+    return time.process_time() - start, answer
 
 
 def main() -> None:

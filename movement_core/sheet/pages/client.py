@@ -29,6 +29,7 @@ from movement_core.sheet.pages.year_view import year_pictures
 from movement_core.wording import say
 
 MOST = 6  # things that move, and gaps
+LEAST_BAND = 15  # percent of humidity: a narrower range is not kept without a plant for it (own)
 LEAST_MM = 0.8  # of movement: less is not noticed in a room (own)
 
 
@@ -80,32 +81,34 @@ MIND = (
 
 def _movers(material: Material, lengths: Lengths) -> list[Text]:
     """The widths that change most: whole panels, then boards of no panel, alike ones once."""
-    data, found = material.data, []
-    in_panels = {board["name"] for panel in data["report"]["panels"] for board in panel["boards"]}
+    data = material.data
+    found: list[tuple[float | None, Pointer, Mapping[str, Any], str]] = []
+    in_panels = {id(board) for panel in material.whole.panels for board in panel.boards}
     for place, panel in enumerate(data["report"]["panels"]):
-        found.append((data["panels"][place]["total_mm"], ("panels", place), panel, panel["name"]))
-    alike: set[tuple[Any, ...]] = set()
-    for place, part in enumerate(data["report"]["parts"]):
-        key = (
-            part["species"],
-            part["width_mm"],
-            part["driest_mm"],
-            part["wettest_mm"],
-            part["name"].rstrip(" 0123456789"),
+        name = say(
+            "{name}, {count} boards glued together", name=isolated(panel["name"]), count=len(panel["boards"])
         )
-        if part["name"] not in in_panels and key not in alike:
-            alike.add(key)
-            found.append((data["parts"][place]["total_mm"], ("parts", place), part, part["name"]))
-    lively = sorted(
-        (one for one in found if one[0] is not None and one[0] >= LEAST_MM), key=lambda one: -one[0]
-    )
-    return [_mover(lengths, *one) for one in lively[:MOST]]
+        found.append((data["panels"][place]["total_mm"], ("panels", place), panel, name))
+    alike: dict[tuple[Any, ...], list[int]] = {}
+    for place, part in enumerate(data["report"]["parts"]):
+        if id(material.parts[place]) not in in_panels:
+            key = (part["species"], part["width_mm"], part["driest_mm"], part["wettest_mm"],
+                   str(part.get("driest_range_mm")), str(part.get("wettest_range_mm")))  # fmt: skip
+            alike.setdefault(key, []).append(place)
+    for places in alike.values():
+        place, part = places[0], data["report"]["parts"][places[0]]
+        name = isolated(part["name"])
+        if len(places) > 1:
+            name = say("{name} and {count} alike", name=name, count=len(places) - 1)
+        found.append((data["parts"][place]["total_mm"], ("parts", place), part, name))
+    lively = [one for one in found if one[0] is not None and one[0] >= LEAST_MM]
+    return [_mover(lengths, *one) for one in sorted(lively, key=lambda one: -(one[0] or 0.0))[:MOST]]
 
 
-def _mover(lengths: Lengths, total: float, at: Pointer, entry: Mapping[str, Any], name: str) -> Text:
+def _mover(lengths: Lengths, total: float | None, at: Pointer, entry: Mapping[str, Any], name: str) -> Text:
     return tell(
         "{name}: narrowest in {dry}, widest in {wet}; about {total} {unit} between the two.",
-        name=isolated(name), dry=say(entry["driest_month"]), wet=say(entry["wettest_month"]),
+        name=name, dry=say(entry["driest_month"]), wet=say(entry["wettest_month"]),
         total=lengths.near(total, (*at, "total_mm")), unit=lengths.unit,
     )  # fmt: skip
 
@@ -180,7 +183,13 @@ def _room(material: Material) -> list[Block]:
         low=percent(air["rh_least_percent"], ("air", "rh_least_percent"), 0),
         high=percent(air["rh_most_percent"], ("air", "rh_most_percent"), 0),
     )
-    return [heading, Paragraph(band), Paragraph(year), *_limits(material)]
+    blocks: list[Block] = [heading, Paragraph(band), Paragraph(year), *_limits(material)]
+    if room["rh_most_percent"] - room["rh_least_percent"] < LEAST_BAND:
+        told = tell(
+            "So narrow a range can hardly be kept in a home: ask your maker to give the piece more room first."
+        )
+        blocks.insert(2, Paragraph(told, CAUTION))
+    return blocks
 
 
 def _limits(material: Material) -> list[Block]:

@@ -43,7 +43,7 @@ class Lengths:
     @property
     def unit(self) -> str:
         """Its sign, as it stands behind a figure."""
-        return "mm" if self.units == MM else "in"
+        return "mm" if self.units == MM else "inch"
 
     @property
     def step_mm(self) -> float:

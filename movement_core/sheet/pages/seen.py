@@ -178,14 +178,13 @@ class _Grid:
         normal = np.asarray(np.cross(sides[:, 0], sides[:, 1]), dtype=np.float64)
         steep = np.abs(normal[:, 2]) > 1e-12
         which, rows, columns = which[steep], rows[steep], columns[steep]
-        normal = np.asarray(normal[steep], dtype=np.float64)
+        normal = normal[steep]
         start = triangles[which, 0]
-        x, y = (columns + 0.5) * self.step, (rows + 0.5) * self.step
-        near = (
-            start[:, 2] - (normal[:, 0] * (x - start[:, 0]) + normal[:, 1] * (y - start[:, 1])) / normal[:, 2]
-        )
-        nearest = triangles[which, :, 2].max(axis=1)
-        near = np.asarray(np.minimum(near, nearest), dtype=np.float64)  # slivers have no plane to speak of
+        aside = (columns + 0.5) * self.step - start[:, 0]
+        below = (rows + 0.5) * self.step - start[:, 1]
+        deep = (normal[:, 0] * aside + normal[:, 1] * below) / normal[:, 2]
+        # A sliver has no plane to speak of.
+        near = np.minimum(start[:, 2] - deep, triangles[which, :, 2].max(axis=1))
         before = self.near[rows, columns]
         np.maximum.at(self.near, (rows, columns), near)
         ahead = near > before + 1e-9

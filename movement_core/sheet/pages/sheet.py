@@ -8,7 +8,7 @@ from movement_core.sheet.pages.client import client_blocks
 from movement_core.sheet.pages.gap_table import gap_blocks
 from movement_core.sheet.pages.head import day, head_form
 from movement_core.sheet.pages.hold_blocks import hold_blocks
-from movement_core.sheet.pages.lengths import Lengths
+from movement_core.sheet.pages.lengths import MM, Lengths
 from movement_core.sheet.pages.material import Material
 from movement_core.sheet.pages.model import NOTE, Block, Heading, Paragraph, Pictures, Sheet, Text, tell
 from movement_core.sheet.pages.names import isolated
@@ -45,7 +45,7 @@ def movement_sheet(material: Material, wish: SheetWish | None = None) -> Sheet:
     name = isolated(wish.job or PurePath(material.report["path"]).stem or say("piece"), 60.0)
     date = day(material.report["today"]["date"])
     if wish.client:
-        title = tell("How {name} moves with the seasons", name=name)
+        title = tell("Through the seasons: {name}", name=name)
         blocks = client_blocks(material, wish, lengths)
     else:
         title = tell("Movement sheet: {name}", name=name)
@@ -70,6 +70,10 @@ def _bench(material: Material, wish: SheetWish, lengths: Lengths) -> list[Block]
         note = tell("Shaded: where the width lies two times in three. Dashed: as built. Dotted: today.")
         blocks += [Heading(say("Width through the year")), Pictures(years), Paragraph(note, NOTE)]
     blocks += finding_blocks(material)
+    if wish.units != MM:
+        blocks.append(
+            Paragraph(tell("Sentences of findings and plans give millimetres; 1 inch is 25.4 mm."), NOTE)
+        )
     blocks += doubt_blocks(material, lengths)
     blocks += basis_blocks(material)
     blocks += caution_blocks(material)

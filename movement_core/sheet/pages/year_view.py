@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import math
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -203,7 +204,7 @@ def _axes(field: _Field, lengths: Lengths) -> list[Shape]:
 def _words(curve: _Curve, field: _Field, now: float, built: float, lengths: Lengths) -> list[Shape]:
     """Driest, wettest, today and as built, each near its place and over no other."""
     course, entry, at = curve.course, curve.entry, curve.at
-    frame = (field.left + 0.3, field.top - 1.5, field.right, field.bottom - 0.2)
+    frame = (field.left + 0.8, field.top - 1.5, field.right, field.bottom - 0.2)
     days = course.days_mm if course.days_mm is not None else (course.least_mm + course.most_mm) / 2
     wanted: list[tuple[Text, Point, str]] = []
     for when, colour in (("driest", "dry"), ("wettest", "wet"), ("today", "today")):
@@ -225,6 +226,7 @@ def _words(curve: _Curve, field: _Field, now: float, built: float, lengths: Leng
         beside = [middles[0], middles[0] - half, middles[0] + half, now - half - 1.0, now + half + 1.0]
         near = [m for m in beside if frame[0] + half <= m <= frame[2] - half]
         places = [(m, float(h)) for h in steps for m in (*near, *middles[1:])]
+        places.sort(key=_nearness(x, y))
         taken = [label_box(other) for other in placed]
         found = placed_free(label, places, [*taken, *drawn], frame) or placed_free(
             label, places, taken, frame
@@ -232,6 +234,11 @@ def _words(curve: _Curve, field: _Field, now: float, built: float, lengths: Leng
         if found is not None:
             placed.append(found)
     return list(placed)
+
+
+def _nearness(x: float, y: float) -> Callable[[Point], float]:
+    """How far a label's place is from a point, aside counting less than up or down."""
+    return lambda place: math.hypot(place[0] - x, 1.5 * (place[1] - 0.6 - y))
 
 
 def _drawn(course: Course, field: _Field, now: float, built: float) -> list[Box]:
