@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 
 from tests.gui import bench_piece as bench
+from tests.running.fixtures import output
 from workbench_pkg.host.property_dump import differences, property_dump
 
 try:
@@ -131,6 +132,15 @@ def different(one, other):
     return sum(one.pixel(*point) != other.pixel(*point) for point in points) / len(points)
 
 
+def silhouette(image):
+    """Black wherever something is drawn on white."""
+    shape = bench.QtGui.QImage(image)
+    for x in range(0, image.width(), 4):
+        for y in range(0, image.height(), 4):
+            shape.setPixel(x, y, 0xFFFFFFFF if image.pixel(x, y) == 0xFFFFFFFF else 0xFF000000)
+    return shape
+
+
 def test_all_of_it_leaves_the_document_and_its_undo_steps_as_they_were(table, see, pump, tmp_path):
     saved = tmp_path / "before.FCStd"
     table.saveCopy(str(saved))
@@ -161,12 +171,13 @@ def test_all_of_it_leaves_the_document_and_its_undo_steps_as_they_were(table, se
 
 
 def gui_half(path):
-    """What a saved file tells of the window, without where the camera stands."""
+    """What a saved file tells of the window, without where the camera stands and what the tree has drawn yet."""
     import re
     import zipfile
 
     with zipfile.ZipFile(path) as archive:
-        return re.sub(r"<Camera settings=.*?/>", "", archive.read("GuiDocument.xml").decode(), flags=re.S)
+        text = archive.read("GuiDocument.xml").decode()
+    return re.sub(r'<Camera settings=.*?/>|treeRank="-?\d+"', "", text, flags=re.S)
 
 
 def test_sliding_moves_vertices_and_asks_nothing_of_the_kernel(table, see, monkeypatch):
@@ -181,7 +192,7 @@ def test_sliding_moves_vertices_and_asks_nothing_of_the_kernel(table, see, monke
     monkeypatch.setattr(leaf.Leaf, "local_solid", refused)
     monkeypatch.setattr(leaf.Leaf, "global_solid", refused)
     monkeypatch.setattr(season_mesh.MeshReader, "read", refused)
-    nodes = {index: figure.root for index, figure in panel.scene.figures.items()}
+    nodes = {index: figure.surface for index, figure in panel.scene.figures.items()}
     changed = []
 
     class Hears:
@@ -197,7 +208,7 @@ def test_sliding_moves_vertices_and_asks_nothing_of_the_kernel(table, see, monke
     finally:
         FreeCAD.removeDocumentObserver(hears)
     assert changed == [] and panel.is_open
-    assert all(panel.scene.figures[index].root == node for index, node in nodes.items())
+    assert all(panel.scene.figures[index].surface == node for index, node in nodes.items())
     for index, figure in panel.scene.figures.items():
         bends = bool(figure.motion.bends)
         assert bends == figure.motion.name.startswith("Board")
@@ -216,7 +227,7 @@ def test_the_vertices_stand_where_the_core_puts_them(table, see):
     expected = bent_points(panel.motion, 0, node.rest, panel.motion.wettest_day, panel.factor)
     got = np.array([node.field[i].getValue() for i in range(len(node.rest))])
     assert np.abs(expected - node.rest).max() > 0.5
-    np.testing.assert_allclose(got, expected, atol=1e-3)
+    np.testing.assert_allclose(got, expected, atol=0.02 * np.abs(expected - node.rest).max())
 
 
 def test_it_plays_only_when_asked_and_stops(table, see, pump, wait_until):
@@ -432,4 +443,10 @@ def test_links_arrays_and_scaled_ones_are_shown_in_place(doc, see, pump, tmp_pat
     panel.reject()
     pump(0.2)
     host = picture(tmp_path / "host.png")
-    assert different(ours, host) < 0.12, "at true size the parts stand where the host draws them"
+    (
+        ours.save(str(output() / "shots" / "links-ours.png")),
+        host.save(str(output() / "shots" / "links-host.png")),
+    )
+    assert different(silhouette(ours), silhouette(host)) < 0.01, (
+        "at true size they stand where the host draws them"
+    )

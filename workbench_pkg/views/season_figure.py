@@ -21,36 +21,89 @@ from workbench_pkg.views.season_mesh import LeafMesh
 
 Floats = NDArray[np.float64]
 
-SLICES_ACROSS, SLICES_ALONG = 10, 8
+SLICES_ACROSS, SLICES_ALONG = 6, 6
 EDGE: Colour = (24, 20, 16)
 DASHED, SOLID = 0xF0F0, 0xFFFF
 
 
 class BentNode:
-    """A node of vectors, (N, 3) at rest plus a field for each bend."""
+    """A field of vectors, (N, 3) at rest plus a field for each bend, worked out by the scene itself when it draws.
 
-    def __init__(self, field: Any, rest: Floats, fields: Floats | Sequence[Floats]) -> None:
-        self.field, self.rest, self.fields = field, rest, np.array(fields).reshape(-1, *rest.shape)
-        self.field.setValues(0, len(rest), rest.tolist())
+    Two bends are the mean of two interpolations, each of double its bend.
+    """
 
-    def place(self, amounts: Floats, stretch: Floats) -> int:
+    def __init__(self, field: Any, rest: Floats, fields: Sequence[Floats]) -> None:
+        self.field, self.rest, self.fields = field, rest, list(fields)
+        if not self.fields:
+            field.setValues(0, len(rest), rest.tolist())
+            return
+        self.engines = [_interpolation(rest, len(self.fields) * each) for each in self.fields]
+        self.alphas = [engine.alpha for engine in self.engines]
+        self.last = self.engines[0]
+        if len(self.engines) > 1:
+            self.last = coin.SoInterpolateVec3f()
+            self.last.input0.connectFrom(self.engines[0].output)
+            self.last.input1.connectFrom(self.engines[1].output)
+            self.last.alpha = 0.5
+        field.connectFrom(self.last.output)
+
+    def place(self, amounts: Sequence[float]) -> int:
         """Move the vectors; how many there are."""
-        moved = self.rest + np.tensordot(amounts, self.fields, axes=1) / stretch
-        self.field.setValues(0, len(moved), moved.tolist())
-        return len(moved)
+        for alpha, amount in zip(self.alphas, amounts):
+            alpha.setValue(amount)
+        return len(self.rest)
+
+
+def _interpolation(rest: Floats, field: Floats) -> Any:
+    engine = coin.SoInterpolateVec3f()
+    engine.input0.setValues(0, len(rest), rest.tolist())
+    engine.input1.setValues(0, len(rest), (rest + field).tolist())
+    return engine
+
+
+class Bending:
+    """The bends of a part as at most two that go their own ways through the year."""
+
+    def __init__(self, bends: Sequence[Bend]) -> None:
+        self.bends = tuple(bends)
+        self.leads: list[int] = []
+        shares: list[Floats] = []
+        for index, bend in enumerate(self.bends):
+            alike = [n for n, lead in enumerate(self.leads) if _alike(self.bends[lead].amount, bend.amount)]
+            if not alike:
+                alike = [len(self.leads)]
+                self.leads.append(index)
+                shares.append(np.zeros(len(self.bends)))
+            shares[alike[0]][index] = _ratio(self.bends[self.leads[alike[0]]].amount, bend.amount)
+        self.shares = shares
+
+    def joined(self, fields: Sequence[Floats]) -> list[Floats]:
+        """Fields of the bends, those that go together added up."""
+        return [np.tensordot(share, np.array(fields), axes=1) for share in self.shares]
+
+    def amounts(self, amounts: Floats) -> Floats:
+        """What drives each of the joined fields."""
+        return np.asarray(amounts[self.leads])
+
+
+def _ratio(one: Floats, other: Floats) -> float:
+    return float(one @ other / (one @ one))
+
+
+def _alike(one: Floats, other: Floats) -> bool:
+    return bool(np.abs(other - _ratio(one, other) * one).max() <= 1e-6 * max(np.abs(other).max(), 1e-12))
 
 
 class Lines:
     """Polylines of a part's frame that bend with it; ``group`` holds coordinates and lines, without any style."""
 
-    def __init__(
-        self, lines: Sequence[Floats], bends: Sequence[Bend], slices: dict[int, list[float]]
-    ) -> None:
+    def __init__(self, lines: Sequence[Floats], bending: Bending, slices: dict[int, list[float]]) -> None:
         for axis, places in slices.items():
             lines = [cut_line(line, axis, places) for line in lines]
         points = np.concatenate(lines) if lines else np.zeros((0, 3))
         coordinates, drawn = coin.SoCoordinate3(), coin.SoLineSet()
-        self.node = BentNode(coordinates.point, points, [bend.field(points) for bend in bends])
+        fields = bending.joined([bend.field(points) for bend in bending.bends])
+        self.node = BentNode(coordinates.point, points, fields)
         counts = [len(line) for line in lines]
         drawn.numVertices.setValues(0, len(counts), counts)
         self.group = coin.SoGroup()
@@ -64,29 +117,25 @@ class Figure:
     def __init__(self, motion: PartMotion, mesh: LeafMesh, colour: tuple[float, float, float]) -> None:
         self.motion, self.colour, self.moved = motion, colour, 0
         axes, centre = motion.axes, motion.centre
-        bends = motion.bends
+        bends, self.bending = motion.bends, Bending(motion.bends)
         self.slices = slices_of(motion)
         points, normals = (mesh.points - centre) @ axes.T, mesh.normals @ axes.T
         triangles = mesh.triangles
         for axis, places in self.slices.items():
             points, normals, triangles = cut_triangles(points, normals, triangles, axis, places)
-        self.root = coin.SoSeparator()
-        self.matrix = coin.SoMatrixTransform()
-        self.surface, self.material = coin.SoSwitch(), coin.SoMaterial()
-        self.surface.whichChild = coin.SO_SWITCH_ALL
+        self.matrix, self.material = coin.SoMatrixTransform(), coin.SoMaterial()
         coordinates, lit = coin.SoCoordinate3(), coin.SoNormal()
-        fields = [bend.field(points) for bend in bends]
-        turned = [normals_field(bend, points, normals, motion.size_mm) for bend in bends]
+        fields = self.bending.joined([bend.field(points) for bend in bends])
+        turned = self.bending.joined([normals_field(bend, points, normals, motion.size_mm) for bend in bends])
         self.bent = [BentNode(coordinates.point, points, fields), BentNode(lit.vector, normals, turned)]
-        self.surface.addChild(_surface(self.material, coordinates, lit, triangles))
-        self.edges = Lines([(edge - centre) @ axes.T for edge in mesh.edges], bends, self.slices)
-        self.outline = _styled(self.edges.group, EDGE, 1.0)
-        self.surface.addChild(self.outline)
+        self.edges = Lines([(edge - centre) @ axes.T for edge in mesh.edges], self.bending, self.slices)
         self.lines: list[Lines] = [self.edges]
         self.marks, self.pointed = coin.SoSwitch(), coin.SoSwitch()
-        self.pointed.addChild(_styled(self.edges.group, POINTED, 4.0))
-        for node in (self.matrix, self.pointed, self.surface, self.marks):
-            self.root.addChild(node)
+        self.pointed.addChild(styled(self.edges.group, POINTED, 4.0))
+        # In the order in which they are drawn; what all parts share stands above them in the scene.
+        self.surface = _parts(self.matrix, self.material, coordinates, lit, _faces(triangles))
+        self.outline = _parts(self.matrix, self.edges.group)
+        self.over = _parts(self.matrix, self.pointed, self.marks)
         self.state: tuple[float, ...] = ()
         self.paint(colour)
 
@@ -94,11 +143,11 @@ class Figure:
         """Add the rings and the arrow along the grain, which bend with the part."""
         for lines, width in ((marks.rings, 1.5), (marks.arrow, 2.5)):
             if lines:
-                made = Lines(lines, self.motion.bends, self.slices)
+                made = Lines(lines, self.bending, self.slices)
                 self.lines.append(made)
                 # The rim after the ink: at the same depth, what is drawn first stays.
-                self.marks.addChild(_styled(made.group, INK, width))
-                self.marks.addChild(_styled(made.group, PAPER, width + 2.0))
+                self.marks.addChild(styled(made.group, INK, width))
+                self.marks.addChild(styled(made.group, PAPER, width + 2.0))
         self.state = ()
 
     def paint(self, colour: tuple[float, float, float], see_through: float = 0.0, glow: float = 0.0) -> None:
@@ -115,22 +164,26 @@ class Figure:
         self.paint((red, green, blue), 0.6)
 
     def show(self, which: Any, on: bool) -> None:
-        """Switch the surface, the marks or what points at it on or off."""
+        """Switch the marks or what points at it on or off."""
         which.whichChild = coin.SO_SWITCH_ALL if on else coin.SO_SWITCH_NONE
 
     def place(self, matrix: Sequence[float], amounts: Floats, stretch: Floats) -> None:
-        """Carry the part by a matrix (16 numbers, row by row) and bend it."""
+        """Carry the part by a matrix (16 numbers, row by row) and bend it.
+
+        Bends go through the thickness, so they are freed of the stretch of the thickness alone.
+        """
         self.matrix.matrix.setValue(*matrix)
         if not len(amounts):
             return
-        state = (*amounts.tolist(), *stretch.tolist())
+        own = self.bending.amounts(amounts)
+        bent, turned = (own / stretch[1]).tolist(), own.tolist()
+        state = (*bent, *turned)
         if state == self.state:
             return
         self.state = state
-        still = np.ones(3)
-        self.moved += self.bent[0].place(amounts, stretch) + self.bent[1].place(amounts, still)
+        self.moved += self.bent[0].place(bent) + self.bent[1].place(turned)
         for lines in self.lines:
-            self.moved += lines.node.place(amounts, stretch)
+            self.moved += lines.node.place(bent)
 
 
 class Ghost:
@@ -140,19 +193,19 @@ class Ghost:
         self.root, self.matrix = coin.SoSeparator(), coin.SoMatrixTransform()
         rest = figure.edges.node
         coordinates, drawn = coin.SoCoordinate3(), coin.SoLineSet()
-        self.node = BentNode(coordinates.point, rest.rest, rest.fields)
+        self.node, self.bending = BentNode(coordinates.point, rest.rest, rest.fields), figure.bending
         counts = figure.edges.group.getChild(1).numVertices.getValues()
         drawn.numVertices.setValues(0, len(counts), list(counts))
         group = coin.SoGroup()
         group.addChild(coordinates)
         group.addChild(drawn)
         self.root.addChild(self.matrix)
-        self.root.addChild(_styled(group, DRY if dry else WET, 2.0, DASHED if dry else SOLID))
+        self.root.addChild(styled(group, DRY if dry else WET, 2.0, DASHED if dry else SOLID))
 
     def place(self, matrix: Sequence[float], amounts: Floats, stretch: Floats) -> None:
         self.matrix.matrix.setValue(*matrix)
         if len(amounts):
-            self.node.place(amounts, stretch)
+            self.node.place((self.bending.amounts(amounts) / stretch[1]).tolist())
 
 
 def slices_of(motion: PartMotion) -> dict[int, list[float]]:
@@ -167,21 +220,36 @@ def slices_of(motion: PartMotion) -> dict[int, list[float]]:
     return found
 
 
-def _surface(material: Any, coordinates: Any, lit: Any, triangles: NDArray[np.int64]) -> Any:
-    hints, offset, binding = coin.SoShapeHints(), coin.SoPolygonOffset(), coin.SoNormalBinding()
-    hints.vertexOrdering = coin.SoShapeHints.COUNTERCLOCKWISE
-    hints.shapeType = coin.SoShapeHints.UNKNOWN_SHAPE_TYPE
-    binding.value = coin.SoNormalBinding.PER_VERTEX_INDEXED
+def _faces(triangles: NDArray[np.int64]) -> Any:
     faces = coin.SoIndexedFaceSet()
     index = np.column_stack([triangles, np.full(len(triangles), -1)]).reshape(-1).tolist()
     faces.coordIndex.setValues(0, len(index), index)
+    return faces
+
+
+def _parts(*nodes: Any) -> Any:
     group = coin.SoSeparator()
-    for node in (hints, offset, material, coordinates, lit, binding, faces):
+    for node in nodes:
         group.addChild(node)
     return group
 
 
-def _styled(group: Any, colour: Colour, width: float, pattern: int = SOLID) -> Any:
+def surfaces() -> Any:
+    """What the surfaces of all figures stand below."""
+    hints, offset, binding = coin.SoShapeHints(), coin.SoPolygonOffset(), coin.SoNormalBinding()
+    hints.vertexOrdering = coin.SoShapeHints.COUNTERCLOCKWISE
+    hints.shapeType = coin.SoShapeHints.UNKNOWN_SHAPE_TYPE
+    binding.value = coin.SoNormalBinding.PER_VERTEX_INDEXED
+    return _parts(hints, offset, binding)
+
+
+def outlines() -> Any:
+    """What the edges of all figures stand below."""
+    return styled(coin.SoGroup(), EDGE, 1.0)
+
+
+def styled(group: Any, colour: Colour, width: float, pattern: int = SOLID) -> Any:
+    """Lines of one colour, whatever the light."""
     flat, paint, style = coin.SoLightModel(), coin.SoBaseColor(), coin.SoDrawStyle()
     flat.model = coin.SoLightModel.BASE_COLOR
     paint.rgb.setValue(*fraction(colour))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
+import MeshPart
 import numpy as np
 from numpy.typing import NDArray
 
@@ -15,6 +16,7 @@ Floats = NDArray[np.float64]
 
 FINENESS = 0.0015  # deflection of curved faces, of the solid's diagonal
 LEAST_MM, MOST_MM = 0.05, 2.0
+TURN_RAD = 0.5  # of a round between two chords, as the host's own display
 
 
 @dataclass(frozen=True, eq=False)
@@ -52,29 +54,34 @@ class MeshReader:
 
 
 def _own_mesh(solid: Any) -> LeafMesh:
-    outward = -1.0 if solid.Volume < 0 else 1.0
     deflection = min(max(FINENESS * solid.BoundBox.DiagonalLength, LEAST_MM), MOST_MM)
-    points, normals, triangles, count = [], [], [], 0
-    for face in solid.Faces:
-        corners, faces = face.copy().tessellate(deflection)
-        if not faces:
-            continue
-        at = np.array([tuple(corner) for corner in corners])
-        three = np.array(faces, dtype=np.int64)
-        cross = np.cross(at[three[:, 1]] - at[three[:, 0]], at[three[:, 2]] - at[three[:, 0]])
-        if _looks_inward(face, at[three], cross, outward):
-            three, cross = three[:, ::-1], -cross
-        normal = np.zeros_like(at)
-        for corner in range(3):
-            np.add.at(normal, three[:, corner], cross)
-        normal /= np.maximum(np.linalg.norm(normal, axis=1, keepdims=True), 1e-12)
-        points.append(at)
-        normals.append(normal)
-        triangles.append(three + count)
-        count += len(at)
-    if not points:
+    # Not the solid's own tessellate: that divides a small round ten times finer than is asked.
+    mesh = MeshPart.meshFromShape(
+        Shape=solid.copy(),
+        LinearDeflection=deflection,
+        AngularDeflection=TURN_RAD,
+        Relative=False,
+        Segments=True,
+    )
+    vectors, corners = mesh.Topology
+    if not corners:
         raise ValueError("the host gives no mesh of it")
-    edges = [edge.discretize(Deflection=deflection) for edge in solid.Edges if not edge.Degenerated]
+    at, facets = np.array([tuple(vector) for vector in vectors]), np.array(corners, dtype=np.int64)
+    if solid.Volume < 0:  # an inside-out solid
+        facets = facets[:, ::-1]
+    faces = [facets[list(mesh.getSegment(i))] for i in range(mesh.countSegments())] or [facets]
+    points, normals, triangles, count = [], [], [], 0
+    for face in faces:
+        used, three = np.unique(face, return_inverse=True)
+        three = three.reshape(-1, 3)
+        own = at[used]
+        points.append(own)
+        normals.append(_normals(own, three))
+        triangles.append(three + count)
+        count += len(own)
+    edges: list[Any] = [
+        edge.discretize(Deflection=deflection) for edge in solid.Edges if not edge.Degenerated
+    ]
     return LeafMesh(
         np.concatenate(points),
         np.concatenate(normals),
@@ -83,12 +90,12 @@ def _own_mesh(solid: Any) -> LeafMesh:
     )
 
 
-def _looks_inward(face: Any, triangles: Floats, cross: Floats, outward: float) -> bool:
-    """Whether the mesh of a face is turned inward: asked where its largest triangle lies."""
-    largest = int(np.linalg.norm(cross, axis=1).argmax())
-    middle = triangles[largest].mean(axis=0)
-    vector = face.CenterOfMass
-    vector.x, vector.y, vector.z = (float(value) for value in middle)
-    u, v = face.Surface.parameter(vector)
-    normal = face.normalAt(u, v)
-    return bool((normal.x, normal.y, normal.z) @ cross[largest] * outward < 0)
+def _normals(points: Floats, triangles: NDArray[np.int64]) -> Floats:
+    """Normals at the vertices of one face, by the areas of the triangles around each."""
+    cross = np.cross(
+        points[triangles[:, 1]] - points[triangles[:, 0]], points[triangles[:, 2]] - points[triangles[:, 0]]
+    )
+    summed = np.zeros_like(points)
+    for corner in range(3):
+        np.add.at(summed, triangles[:, corner], cross)
+    return np.asarray(summed / np.maximum(np.linalg.norm(summed, axis=1, keepdims=True), 1e-12))

@@ -18,7 +18,7 @@ from movement_core.sheet.motion import PieceMotion
 from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.panels.palette import fraction
 from workbench_pkg.panels.season_colours import share_colour
-from workbench_pkg.views.season_figure import Figure, Ghost
+from workbench_pkg.views.season_figure import Figure, Ghost, outlines, surfaces
 from workbench_pkg.views.season_hiding import Unseen
 from workbench_pkg.views.season_mesh import MeshReader
 from workbench_pkg.views.season_places import Cards, Places
@@ -44,11 +44,19 @@ class SeasonScene:
         self.shares: Mapping[str, float | None] = {}
         self.unmeshed: list[str] = []
         self.root, self._keeper = skipped_group()
+        self.surfaces, self.outlines, self.over = surfaces(), outlines(), coin.SoSeparator()
         self.ghost_switch = coin.SoSwitch()
         self.places, self.cards = Places(), Cards()
         self.unseen = Unseen()
         self._make_figures()
-        for node in (self.ghost_switch, self.places.root, self.cards.root):
+        for node in (
+            self.surfaces,
+            self.outlines,
+            self.over,
+            self.ghost_switch,
+            self.places.root,
+            self.cards.root,
+        ):
             self.root.addChild(node)
         self.unseen.hide(self.leaves[motion.parts[index].key] for index in self.figures)
         self.attach()
@@ -66,8 +74,16 @@ class SeasonScene:
             ):  # whatever the host fails at costs this figure only; the host's own stays in view
                 self.unmeshed.append(part.name)
                 continue
-            self.figures[index] = Figure(part, mesh, colour_of(leaf))
-            self.root.addChild(self.figures[index].root)
+            figure = self.figures[index] = Figure(part, mesh, colour_of(leaf))
+            for group, node in self._drawn(figure):
+                group.addChild(node)
+
+    def _drawn(self, figure: Figure) -> tuple[tuple[Any, Any], ...]:
+        return (
+            (self.surfaces, figure.surface),
+            (self.outlines, figure.outline),
+            (self.over, figure.over),
+        )
 
     # ---- views --------------------------------------------------------------------------------------------
 
@@ -200,7 +216,8 @@ class SeasonScene:
         for index in gone:
             figure = self.figures.pop(index)
             self.places.drop(figure)
-            self.root.removeChild(figure.root)
+            for group, node in self._drawn(figure):
+                group.removeChild(node)
             for ghost in [each for each in self.ghosts if each[0] == index]:
                 self.ghost_switch.removeChild(ghost[2].root)
                 self.ghosts.remove(ghost)
