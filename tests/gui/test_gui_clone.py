@@ -68,11 +68,13 @@ def test_the_window_starts(there, tmp_path):
     assert ("HeartsideWorkbench" in found["workbenches"]) is there
     if there:
         assert Path(found["file"]).resolve().is_relative_to(place.resolve())
-        # Nothing of ours but what listens for documents and labels is loaded before it is asked for.
+        # Nothing of ours but what listens for documents, labels and answers is loaded before it is asked for.
         assert found["ours"] == [
             "workbench_pkg",
             "workbench_pkg.objects",
             "workbench_pkg.objects.restoring",
+            "workbench_pkg.panels",
+            "workbench_pkg.panels.stale",
             "workbench_pkg.views",
             "workbench_pkg.views.watching",
         ]

@@ -47,14 +47,19 @@ def test_the_host_shows_the_page(main_window, pump, shot):
 
     def look():
         dialog = QtWidgets.QApplication.activeModalWidget()
-        seen["pages"] = dialog.findChildren(QtWidgets.QWidget, "HeartsidePreferences") if dialog else []
+        if dialog is None:
+            return  # not up yet
+        timer.stop()
+        seen["pages"] = dialog.findChildren(QtWidgets.QWidget, "HeartsidePreferences")
         seen["labels"] = [
             each.isChecked() for each in dialog.findChildren(QtWidgets.QCheckBox, "HeartsideShowLabels")
         ]
         shot("preferences", settle=0.3)
         dialog.reject()
 
-    bench.QtCore.QTimer.singleShot(1500, look)
+    timer = bench.QtCore.QTimer()
+    timer.timeout.connect(look)
+    timer.start(500)
     FreeCADGui.showPreferences("Heartside")
     pump(0.2)
     assert len(seen["pages"]) == 1 and seen["labels"] == [True]
