@@ -6,7 +6,9 @@ What each command does stands in ``batch.commands``. Standard library only.
 from __future__ import annotations
 
 import shlex
+import signal
 import sys
+import threading
 
 from workbench_pkg.batch.answering import INTERRUPTED, NOT_CHECKED
 from workbench_pkg.batch.output import leave_stdout, prepare_streams, print_failure, wants_json
@@ -18,6 +20,7 @@ from workbench_pkg.setup import PlainError, ensure_host
 def run(arguments: list[str]) -> int:
     """Parse and carry out; returns the exit code. Never shows a traceback unless ``--debug`` asks for it."""
     prepare_streams()
+    _stop_tidily()
     try:
         code = _run(arguments)
         sys.stdout.flush()
@@ -42,6 +45,17 @@ def run(arguments: list[str]) -> int:
         print(f"heartside: a fault in Heartside itself ({type(error).__name__}: {error}). "
               "To do: tell its makers what was typed and what --debug adds to it.", file=sys.stderr)  # fmt: skip
         return NOT_CHECKED
+
+
+def _stop_tidily() -> None:
+    """Let the system's wish that we end be heard like the user's: hosts are ended and half-made files cleared away."""
+
+    def stop(*_: object) -> None:
+        raise KeyboardInterrupt
+
+    here = threading.current_thread() is threading.main_thread()
+    if here and signal.getsignal(signal.SIGTERM) is signal.SIG_DFL:
+        signal.signal(signal.SIGTERM, stop)
 
 
 def _run(arguments: list[str]) -> int:

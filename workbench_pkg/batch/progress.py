@@ -18,13 +18,13 @@ class Progress:
         self._last = 0.0
         self._length = 0
 
-    def tick(self, done: int, words: str = "") -> None:
+    def tick(self, done: int) -> None:
         """Show how far it is."""
         now = time.monotonic()
         if not self._shown or now - self._last < LEAST_S:
             return
         self._last = now
-        self._put(f"{done} of {self._count} models{words}{self._left(done, now)}")
+        self._put(f"{done} of {self._count} models{self._left(done, now)}")
 
     def clear(self) -> None:
         """Take the line away, for others to write."""
