@@ -19,11 +19,17 @@ def run(module: str, name: str, *arguments: str) -> None:
 
 
 def note(module: str, name: str, *arguments: str) -> None:
-    """Put the same lines into a macro that is being recorded, and carry nothing out: the work is done in a thread."""
+    """Put the same lines into a macro that is being recorded, and carry nothing out: the work is done in a thread.
+
+    A host that cannot record without carrying out (before 1.1) gets them as comments.
+    """
+    lines = (f"from workbench_pkg.actions.{module} import {name}", f"{name}({', '.join(arguments)})")
     skip = getattr(Gui, "doCommandSkip", None)
-    if skip is not None:
-        skip(f"from workbench_pkg.actions.{module} import {name}")
-        skip(f"{name}({', '.join(arguments)})")
+    for line in lines:
+        if skip is not None:
+            skip(line)
+        else:
+            Gui.doCommand(f"# {line}")
 
 
 def document(doc: Any) -> str:

@@ -41,7 +41,7 @@ Floats = NDArray[np.float64]
 
 MOST = 6  # pictures, the liveliest first
 LEAST_SWING_MM = 0.3  # over the year; less is not drawn
-WIDTH_MM, HEIGHT_MM = 82.0, 52.0
+WIDTH_MM, HEIGHT_MM = 80.0, 52.0
 LEFT_MM, RIGHT_MM, TOP_MM, BOTTOM_MM = 13.0, 2.0, 3.0, 5.5  # round the field
 WORDS_MM = 2.3
 TICKS = 4
