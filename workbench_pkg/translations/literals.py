@@ -60,12 +60,13 @@ def _in_file(path: Path) -> Iterator[tuple[Literal, int]]:
             wanted = 2
         else:
             continue
-        texts = [each.value for each in node.args[:wanted] if isinstance(each, ast.Constant)]
-        if len(texts) < wanted or not all(isinstance(text, str) for text in texts):
+        given = [each.value for each in node.args[:wanted] if isinstance(each, ast.Constant)]
+        texts = [text for text in given if isinstance(text, str)]
+        if len(texts) < wanted:
             if name not in _SAID and _is_ours(node.args[0]):
                 raise ValueError(f"{path}:{node.lineno}: the text is no literal, so it cannot be translated")
             continue
-        if not any(letter.isalpha() for letter in re.sub(r"{[^}]*}", "", str(texts[-1]))):
+        if not any(letter.isalpha() for letter in re.sub(r"{[^}]*}", "", texts[-1])):
             continue  # figures only
         yield Literal(*([SENTENCES, *texts] if wanted == 1 else texts)), node.lineno
 
