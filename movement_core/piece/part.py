@@ -21,6 +21,8 @@ from movement_core.piece.tags import MOISTURES, TagProblem, Tags
 from movement_core.section.rings import Rings
 from movement_core.wood import Species
 
+ACROSS = 0.7  # cosine from which a direction names an edge of the width
+
 
 @dataclass(frozen=True, eq=False)
 class Solid:
@@ -55,6 +57,9 @@ class Part:
     outline: SolidOutline | None = None
     kept: Year | None = None  # air of the place where it is kept when not in use
     looks: float = 0.0  # how much better the show face looks than the back, on the maker's own scale
+    fixed_mm: float | None = (
+        None  # the line that is held, from the middle along its width; None where not said
+    )
     problems: tuple[TagProblem, ...] = ()
 
     @property
@@ -103,6 +108,7 @@ def _part(solid: Solid, ask: str, centre: NDArray[np.float64] | None, shop: Shop
     if shop is not None and not moistures["fitted"].known:
         moistures = dict.fromkeys(MOISTURES, _from_shop(shop, frame, species.value))
     rings, problems = rings_from_tags(solid.name, tags, frame, solid.outline.own_axes)
+    fixed, unfit = _fixed_line(solid, frame)
     return Part(
         key=solid.key,
         name=solid.name,
@@ -119,8 +125,28 @@ def _part(solid: Solid, ask: str, centre: NDArray[np.float64] | None, shop: Shop
         outline=solid.outline,
         kept=tags.kept,
         looks=tags.looks or 0.0,
-        problems=(*tags.problems, *problems),
+        fixed_mm=fixed,
+        problems=(*tags.problems, *problems, *unfit),
     )
+
+
+def _fixed_line(solid: Solid, frame: Frame) -> tuple[float | None, tuple[TagProblem, ...]]:
+    """Where the part is held across its width, mm from its middle, and what is wrong with what was said of it."""
+    said, half = solid.tags.fixed, frame.width_mm / 2
+    if said is None:
+        return None, ()
+    if not frame.grain.known:
+        why = "the fixed line cannot be placed while the grain is not known"
+    elif isinstance(said, tuple):
+        cosine = float(np.asarray(said) @ solid.outline.own_axes @ frame.axes[0])
+        if abs(cosine) > ACROSS:
+            return (half if cosine > 0 else -half), ()
+        why = "the edge that is said to be fixed does not lie across the grain: name an edge of the width"
+    elif abs(said) <= half + 1e-6:
+        return said, ()
+    else:
+        why = f"the fixed line at {said:g} mm lies beyond the edges, which are {half:.4g} mm from the middle"
+    return None, (TagProblem(solid.name, "fixed", why),)
 
 
 def _said(tags: Tags, word: str, value: str | None) -> Fact[str] | None:

@@ -15,6 +15,7 @@ import numpy as np
 
 from movement_core.piece.contact.blocks import Ints
 from movement_core.piece.contact.carried import middle_strains
+from movement_core.piece.contact.fixed_lines import fixed_lines
 from movement_core.piece.contact.found import Contact, Gap
 from movement_core.piece.contact.joints import GLUED_EDGE, Joint
 from movement_core.piece.contact.network import ElasticParts, Network, Solution, Stops, Ties
@@ -213,12 +214,13 @@ def _between(
 ) -> tuple[list[tuple[int, Patch]], list[Hold], list[Face]]:
     """Springs of all joints, where they take hold, and the faces that may press."""
     density = [_density(one) for one in solved]
+    lines = fixed_lines([one.part for one in solved], joints)
     patches: list[tuple[int, Patch]] = []
     holds: list[Hold] = []
     faces: list[Face] = []
     for number, joint in enumerate(joints):
         dense = [one for one in (density[part] for part in joint.parts) if one is not None]
-        found = patches_of(joint, float(np.mean(dense)) if dense else None, if_solid)
+        found = patches_of(joint, float(np.mean(dense)) if dense else None, if_solid, lines, number)
         patches += [(number, patch) for patch in found]
         firm = [patch for patch in found if patch.firm]
         if firm:

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from movement_core.piece.contact.carried import carries, held_directions
+from movement_core.piece.contact.fixed_lines import FixedLines
 from movement_core.piece.contact.found import FLAT, Contact, Gap
 from movement_core.piece.contact.joints import (
     DOVETAILED,
@@ -37,6 +38,7 @@ POINT_SCREWS = 2  # of a hinge leaf or fitting (own)
 USUAL_DENSITY = 650.0  # kg/m³ where none is known
 SEAT_N_PER_MM = 10.0  # what merely lies or slides there is kept in place by its weight and friction (own)
 LOOSE_N_PER_MM = 0.1  # in the directions in which it is free: a free panel floats in the middle
+NO_LINES = FixedLines({}, {})
 GIVE_MM3_PER_N = 0.01  # a stop gives as 5 mm of wood of 500 MPa under it, mm for one N on one mm² (own)
 
 
@@ -61,24 +63,34 @@ def slip_modulus(density_kg_m3: float, diameter_mm: float) -> float:
     return float(density_kg_m3**1.5 * diameter_mm / 23.0)
 
 
-def patches_of(joint: Joint, density: float | None, if_solid: bool) -> list[Patch]:
+def patches_of(
+    joint: Joint, density: float | None, if_solid: bool, lines: FixedLines = NO_LINES, number: int = 0
+) -> list[Patch]:
     """Springs of a joint.
 
     Parameters
     ----------
     joint : between two parts. density : kg/m³ of the wood there, None where unknown.
     if_solid : whether a joint of which nothing is told is taken as glued, or as free.
+    lines, number : the fixed lines of the piece, and the number of the joint among them; glue outranks them.
     """
     main = joint.meeting.main
-    if not carries(joint) or main is None:
+    if main is None:
         return []
+    pins: list[Patch] = []
+    if joint.holds == FREE or (joint.holds == UNTOLD and not if_solid):
+        for pin in lines.pins.get(number, ()):
+            spring = SEAT_N_PER_MM * np.outer(pin.direction, pin.direction)
+            pins.append(Patch(pin.point, spring, None, main.normal, pin.point[None], firm=False))
+    if not carries(joint):
+        return pins
     rho = USUAL_DENSITY if density is None else density
     if joint.holds == FREE or (joint.holds == UNTOLD and not if_solid):
-        held = held_directions(
-            joint
-        )  # all of them where nothing is told: such a joint carries, and bears nothing
-        spring = SEAT_N_PER_MM * held + LOOSE_N_PER_MM * (np.eye(3) - held)
-        return [Patch(main.centre, spring, None, main.normal, main.centre[None], firm=False)]
+        # All directions where nothing is told: such a joint carries, and bears nothing.
+        held = lines.left(number, held_directions(joint))
+        give = LOOSE_N_PER_MM * lines.left(number, np.eye(3)) if pins else LOOSE_N_PER_MM * np.eye(3)
+        spring = SEAT_N_PER_MM * held + give @ (np.eye(3) - held)
+        return [Patch(main.centre, spring, None, main.normal, main.centre[None], firm=False), *pins]
     if main.surface != FLAT and joint.holds != POINT and joint.kind != SCREWED:
         # A curved glue line is taken at its middle: it holds, and what it strains within itself is left out.
         spring = GLUE_N_PER_MM3 * main.area_mm2 * np.eye(3)

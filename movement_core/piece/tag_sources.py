@@ -202,6 +202,7 @@ def turned(tags: Tags, turn: Sequence[Sequence[float]], of: str) -> Tags:
         heart=tags.heart if tags.heart is None or isinstance(tags.heart, str) else direction(tags.heart),
         pith_mm=point(tags.pith_mm),
         far_pith_mm=point(tags.far_pith_mm),
+        fixed=sign * tags.fixed if isinstance(tags.fixed, float) else direction(tags.fixed),
         ring_points_mm=None if points is None else tuple((sign * x, y) for x, y in points),
         grain_slope=None if tags.grain_slope is None else sign * tags.grain_slope,
         said={word: f"{place} of {of}" for word, place in tags.said.items()},
@@ -217,7 +218,9 @@ def values_by_word(tags: Tags) -> dict[str, object]:
         value: Any = tags.fitted_mc if word == "built" else getattr(tags, WORDS[word][0])
         if word == "species" and tags.species is not None:
             value = tags.species.name
-        elif word in ("grain", "show", "heart") and not isinstance(value, str):
+        elif word == "fixed" and isinstance(value, float):
+            value = f"{value:g}" if value else "centre"
+        elif word in ("grain", "show", "heart", "fixed") and not isinstance(value, str):
             axis = next((name for name, vector in AXES.items() if vector == value), None)
             value = axis or ",".join(f"{v:g}" for v in value)
         values[word] = value

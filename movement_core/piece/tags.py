@@ -51,8 +51,9 @@ class Tags:
     ``heart`` is ``"show"``, ``"back"`` or a direction; ``pith_mm`` is (x, y) in the section frame;
     ``far_pith_mm`` the same at the far end of the grain, ``ring_points_mm`` three points on one ring; ``grain_slope``
     is rise ÷ length of spiral grain; moistures are percent; ``looks`` is how much better the show face looks than
-    the back, on the maker's own scale; ``kept`` is the air of where it is kept while it is not in use; ``said`` maps
-    each word to the place where it was said.
+    the back, on the maker's own scale; ``kept`` is the air of where it is kept while it is not in use; ``fixed`` is
+    the line that is held across the width, in mm from the middle or as the direction of an edge; ``said`` maps each
+    word to the place where it was said.
     """
 
     species: Species | None = None
@@ -73,6 +74,7 @@ class Tags:
     flattened_mc: float | None = None
     fitted_mc: float | None = None
     kept: Year | None = None
+    fixed: float | Vector | None = None
     said: Mapping[str, str] = field(default_factory=dict)
     problems: tuple[TagProblem, ...] = ()
 
@@ -168,6 +170,20 @@ def _finish(text: str) -> str:
     return text.strip()
 
 
+def _fixed(text: str) -> float | Vector:
+    word = text.strip().lower()
+    if word in ("centre", "center", "middle"):
+        return 0.0
+    try:
+        return _axis(word) if word.lstrip("+") in AXES else _numbers(word, 1, "a place across the width")[0]
+    except InputError:
+        raise InputError(
+            f"{text!r} is no place across the width",
+            allowed="centre, an edge as a direction such as +y in the object's own axes, or mm from the middle",
+            todo=did_you_mean(word, ("centre",)),
+        ) from None
+
+
 def _kept(text: str) -> Year:
     """The air of a year, or indoors at a place, by its name."""
     try:
@@ -207,6 +223,7 @@ WORDS: dict[str, tuple[str, Callable[[str], Any]]] = {
     "fitted": ("fitted_mc", _moisture),
     "built": ("built", _moisture),
     "kept": ("kept", _kept),
+    "fixed": ("fixed", _fixed),
 }
 
 
@@ -276,4 +293,5 @@ PROPERTY_WORDS = {
     "HeartsideFitted": "fitted",
     "HeartsideBuilt": "built",
     "HeartsideKept": "kept",
+    "HeartsideFixed": "fixed",
 }  # the typed properties of an object, and the word that says the same in text

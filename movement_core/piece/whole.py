@@ -60,7 +60,14 @@ class WholePiece:
     def gaps(self) -> tuple[GapYear, ...]:
         """Every gap through the year of which both parts are known."""
         years = (
-            gap_year(gap, self.parts[gap.first], self.parts[gap.second], positions=self.positions)
+            gap_year(
+                gap,
+                self.parts[gap.first],
+                self.parts[gap.second],
+                self.parts[gap.first].part.fixed_mm or 0.0,
+                self.parts[gap.second].part.fixed_mm or 0.0,
+                self.positions,
+            )
             for gap in self.touching.gaps
         )
         return tuple(year for year in years if year is not None)

@@ -51,6 +51,10 @@ FACTS: dict[str, tuple[str, str]] = {
     "HeartsideFitted": ("App::PropertyFloat", "Moisture content when fitted, percent"),
     "HeartsideBuilt": ("App::PropertyFloat", "Moisture content when glued, flattened and fitted, percent"),
     "HeartsideKept": ("App::PropertyString", "Where it is kept when not in use: a year of air, or a place"),
+    "HeartsideFixed": (
+        "App::PropertyString",
+        "What is held across its width: centre, an edge as +y, -y … of the own frame, or mm from the middle",
+    ),
     "HeartsideLooks": ("App::PropertyFloat", "How much better the show face looks than the back"),
     "HeartsideFigure": (
         "App::PropertyString",

@@ -2,7 +2,8 @@
 
 Each part swells about its own middle and is carried by its joints. A joint wants the same point of both parts to
 stay together, in the directions in which it holds; what cannot be had in all joints at once is shared out by least
-squares and left as strain of the joints. Parts are shifted, not turned: the small turns of a piece racked by
+squares and left as strain of the joints. Where the maker said which line of a part is held, its free joints hold it
+there (``fixed_lines``). Parts are shifted, not turned: the small turns of a piece racked by
 uneven swelling are not followed.
 """
 
@@ -15,6 +16,7 @@ import numpy as np
 
 from movement_core.air.daily import DAYS
 from movement_core.piece.contact.blocks import BlockSystem, Ints, add_to
+from movement_core.piece.contact.fixed_lines import fixed_lines
 from movement_core.piece.contact.joints import HOUSED, NEAR, OVERLAP, POINT, SLIDES, UNTOLD, WHOLE, Joint
 from movement_core.piece.contact.meetings import Meeting
 from movement_core.piece.contact.polygons import Floats
@@ -22,6 +24,7 @@ from movement_core.piece.contact.swelling import Swelling, swelling_of
 from movement_core.piece.solve import SolvedPart
 
 LOOSE = 1e-5  # weight of what merely lies in place beside what is held: a free panel floats in the middle
+PINNED = 1e-2  # weight of a fixed line that was said: glue and tenons outrank it
 FAST = 1e3  # weight of what is taken to stay
 GROUNDED = 1e-9  # keeps parts that nothing holds where they are
 
@@ -53,13 +56,23 @@ def carried_positions(solved: Sequence[SolvedPart], joints: Sequence[Joint], gro
     ground : the part whose middle is taken to stay.
     """
     swellings = [swelling_of(one) for one in solved]
-    used = [index for index, joint in enumerate(joints) if carries(joint)]
-    chosen = [joints[index] for index in used]
-    pairs = np.array([joint.parts for joint in chosen], dtype=np.intp).reshape(-1, 2)
-    points = np.array([_centre(joint) for joint in chosen]).reshape(-1, 3)
-    held = np.array([held_directions(joint) for joint in chosen]).reshape(-1, 3, 3)
+    lines = fixed_lines([one.part for one in solved], joints)
+    rows = [  # (number of the joint, point, directions in which it holds, in which it keeps in place)
+        (number, _centre(joint), lines.left(number, held_directions(joint)), LOOSE * np.eye(3))
+        for number, joint in enumerate(joints)
+        if carries(joint)
+    ]
+    for number, pins in lines.pins.items():
+        for pin in pins:
+            rows.append(
+                (number, pin.point, PINNED * np.outer(pin.direction, pin.direction), np.zeros((3, 3)))
+            )
+    used = np.array([row[0] for row in rows], dtype=np.intp)
+    pairs = np.array([joints[number].parts for number in used], dtype=np.intp).reshape(-1, 2)
+    points = np.array([row[1] for row in rows]).reshape(-1, 3)
+    held = np.array([row[2] for row in rows]).reshape(-1, 3, 3)
     # Least squares of shift_other − shift_one + apart = 0, weighted.
-    weight = held + LOOSE * (np.eye(3) - held)
+    weight = held + np.array([row[3] for row in rows]).reshape(-1, 3, 3) @ (np.eye(3) - held)
     apart = _own_shift(swellings, pairs[:, 1], points) - _own_shift(swellings, pairs[:, 0], points)
     matrix = np.tile(GROUNDED * np.eye(3), (len(solved), 1, 1))
     wanted = np.zeros((len(solved), 3, DAYS + 1))
@@ -71,7 +84,7 @@ def carried_positions(solved: Sequence[SolvedPart], joints: Sequence[Joint], gro
     shift = BlockSystem(matrix, pairs, -weight).solve(wanted)
     left = np.swapaxes(held, 1, 2) @ (shift[pairs[:, 1]] - shift[pairs[:, 0]] + apart)
     strained = np.zeros(len(joints))
-    strained[used] = np.linalg.norm(left, axis=1).max(axis=1)
+    np.maximum.at(strained, used, np.linalg.norm(left, axis=1).max(axis=1))
     unknown = tuple(index for index, one in enumerate(swellings) if one is None)
     return Positions(np.ascontiguousarray(np.swapaxes(shift, 1, 2)), strained, unknown)
 
