@@ -1559,6 +1559,10 @@
         <translation>eine Hirnleiste</translation>
     </message>
     <message>
+        <source>a face or an edge</source>
+        <translation>eine Fläche oder eine Kante</translation>
+    </message>
+    <message>
         <source>a peg {at:.0f} mm from the middle of the top, where it moves {travels:.1f} mm, has {room:.1f} mm of room: the top splits between its pegs</source>
         <translation>ein Holznagel {at:.0f} mm von der Plattenmitte, wo sie sich {travels:.1f} mm bewegt, hat {room:.1f} mm Spiel: Die Platte reißt zwischen ihren Nägeln</translation>
     </message>
@@ -1645,6 +1649,14 @@
     <message>
         <source>breaks</source>
         <translation>bricht</translation>
+    </message>
+    <message>
+        <source>click one of its faces</source>
+        <translation>eine seiner Flächen anklicken</translation>
+    </message>
+    <message>
+        <source>click the face that was nearer the centre of the tree</source>
+        <translation>die Fläche anklicken, die näher an der Stammmitte lag</translation>
     </message>
     <message>
         <source>closes, {missing} missing</source>
@@ -2107,6 +2119,10 @@
         <translation>nah</translation>
     </message>
     <message>
+        <source>no end of {part} can be seen from here</source>
+        <translation>kein Ende von {part} ist von hier zu sehen</translation>
+    </message>
+    <message>
         <source>no published figure for {links}</source>
         <translation>keine veröffentlichte Zahl für {links}</translation>
     </message>
@@ -2255,6 +2271,10 @@
         <translation>Laufleiste quer zur Seite</translation>
     </message>
     <message>
+        <source>say first along which axis it runs</source>
+        <translation>erst sagen, längs welcher Achse sie läuft</translation>
+    </message>
+    <message>
         <source>say how it is fixed: {moves} of movement across {width}</source>
         <translation>sagen, wie es befestigt ist: {moves} Bewegung auf {width}</translation>
     </message>
@@ -2339,6 +2359,14 @@
         <translation>gezapft</translation>
     </message>
     <message>
+        <source>that is an end of {part}</source>
+        <translation>das ist ein Ende von {part}</translation>
+    </message>
+    <message>
+        <source>that is beside {part}</source>
+        <translation>das ist neben {part}</translation>
+    </message>
+    <message>
         <source>that is how breadboard ends are: say it to the client; cut them level at the moisture that the home has longest and ease the corners, or make the top of quarter-sawn wood; or hold it flat with battens below</source>
         <translation>so sind Hirnleisten: es dem Kunden sagen; sie bei der Feuchte bündig schneiden, die die Wohnung am längsten hat, und die Ecken brechen, oder die Platte aus Holz mit stehenden Ringen machen; oder sie mit Querleisten darunter eben halten</translation>
     </message>
@@ -2353,6 +2381,10 @@
     <message>
         <source>the end of its tenon, {drawn:+.1f} mm from the far face as drawn, stands {least:+.1f} to {most:+.1f} mm from it through the year (+ proud, - sunk in), since the {depth:.0f} mm of wood around it move and its own length does not; wedged at that end, the shoulder opens by as much instead</source>
         <translation>das Ende seines Zapfens, gezeichnet {drawn:+.1f} mm von der fernen Fläche, steht im Jahr {least:+.1f} bis {most:+.1f} mm davon (+ vor, - zurück), da die {depth:.0f} mm Holz um ihn sich bewegen und seine Länge nicht; an diesem Ende verkeilt, öffnet sich stattdessen die Brüstung um so viel</translation>
+    </message>
+    <message>
+        <source>the grain of {part} is not known</source>
+        <translation>die Faser von {part} ist nicht bekannt</translation>
     </message>
     <message>
         <source>the joint</source>
@@ -2453,6 +2485,10 @@
     <message>
         <source>turn the grain along the line of the hinges, or frame the panel; or screw one hinge fast and the other in slots along that line</source>
         <translation>die Faser in die Linie der Bänder drehen, oder die Füllung rahmen; oder ein Band fest schrauben und das andere in Langlöchern längs dieser Linie</translation>
+    </message>
+    <message>
+        <source>turn the view, or press 'Look at the end'</source>
+        <translation>die Ansicht drehen oder den Knopf zum Ansehen des Endes drücken</translation>
     </message>
     <message>
         <source>two fixed lines</source>
