@@ -21,6 +21,7 @@ Mask = NDArray[np.bool_]
 LEAST_SEEN = 40  # points of the grid: what shows less is not numbered in this picture
 CLEAR_MM = 0.5  # kept free round a number inside a part
 LINE = 1.35  # distance of two numbers in a margin, by their size
+MOST_COLUMNS = 2  # of numbers in a margin: leaders pass between the numbers of the nearer one
 LEADER_MM = 5.0  # from a margin's numbers to the picture
 DEEPEST = 20  # steps of the grid: how far into a part a leader's end is put
 
@@ -133,6 +134,11 @@ class Margins:
     left: float
     right: float
     height: float
+
+
+def capacity(size_mm: float, high_mm: float) -> int:
+    """How many numbers with leaders stand beside a picture of a height."""
+    return 2 * MOST_COLUMNS * max(1, int(high_mm / (LINE * size_mm)) - 1)
 
 
 def margins(count: int, size_mm: float, widest_mm: float, most_high_mm: float) -> Margins:

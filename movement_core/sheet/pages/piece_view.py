@@ -20,12 +20,12 @@ from movement_core.sheet.pages.model import (
     Strokes,
     Text,
 )
-from movement_core.sheet.pages.numbering import Numbered, margins, placed, spots
+from movement_core.sheet.pages.numbering import Numbered, capacity, margins, placed, spots
 from movement_core.sheet.pages.seen import ABOVE, BELOW, Seen, Side, see
 from movement_core.wording import say
 
 NUMBER_MM = 2.6  # size of the numbers' font
-MOST_PICTURES = 4
+MOST_PICTURES = 6
 FRAME_MM = 1.0  # kept free round everything
 BOX_MM = 0.4  # between a marked number and its frame
 
@@ -33,7 +33,7 @@ BOX_MM = 0.4  # between a marked number and its frame
 def piece_pictures(
     bodies: Sequence[Body], numbers: Mapping[str, int], marks: Mapping[str, str], most_mm: tuple[float, float]
 ) -> tuple[tuple[Picture, ...], tuple[int, ...]]:
-    """The piece from the front; then, of what was hidden, from behind, and with what was seen taken away.
+    """The piece from the front; then, of what is not numbered yet, from behind, and with the numbered parts taken away.
 
     Parameters
     ----------
@@ -66,7 +66,7 @@ def piece_pictures(
 def _title(turn: int, side: Side) -> str:
     if turn < 2:
         return say("The piece {side}", side=say(side.name))
-    return say("What is hidden in the pictures before, {side}", side=say(side.name))
+    return say("What has no number in the pictures before, {side}", side=say(side.name))
 
 
 class _Numbers:
@@ -85,11 +85,15 @@ class _Numbers:
     ) -> tuple[Picture, set[str]]:
         """A picture from a side, and the keys of the bodies numbered in it."""
         width, height = most_mm[0] - 2 * FRAME_MM, most_mm[1] - 2 * FRAME_MM
-        room = margins(len(self.wanted), NUMBER_MM, self.widest, height)
+        most = min(len(self.wanted), capacity(NUMBER_MM, height))
+        room = margins(most, NUMBER_MM, self.widest, height)
         seen = see(self.bodies, side, (max(width - room.left - room.right, width / 3), height))
         found = spots(seen, self.wanted, [self.text[i] for i in self.wanted], NUMBER_MM)
-        outside = sum(not spot.inside for spot in found)
-        room = margins(outside, NUMBER_MM, self.widest, height)
+        outside = [spot for spot in found if not spot.inside][: capacity(NUMBER_MM, height)]
+        found = [
+            spot for spot in found if spot.inside or spot in outside
+        ]  # the rest waits for the next picture
+        room = margins(len(outside), NUMBER_MM, self.widest, height)
         tall = max(seen.height_mm, room.height)
         drop = (tall - seen.height_mm) / 2
         moved = [type(s)(s.index, (s.place[0], s.place[1] + drop), s.inside) for s in found]

@@ -90,5 +90,5 @@ def _piece(material: Material) -> list[Block]:
     blocks: list[Block] = [heading, Pictures(pictures)]
     if left:
         numbers = ", ".join(str(number) for number in left)
-        blocks.append(Paragraph(Text(say("Hidden in every picture: {numbers}.", numbers=numbers)), NOTE))
+        blocks.append(Paragraph(Text(say("In none of the pictures: {numbers}.", numbers=numbers)), NOTE))
     return blocks
