@@ -84,8 +84,9 @@ class YearPanel:
             self._add(f"{place.name}, {place.country}", place.indoors(Rooms()))
         self.questions = LoggerQuestions(self.texts)
         for part in (
-            *(question, self.search, self.list, self.file, self.questions),
-            *(self.curve, self.about, self.trouble),
+            *(question, self.search, self.list, self.file),
+            *(self.trouble, self.questions),  # what is wrong stands above what mends it
+            *(self.curve, self.about),
         ):
             column.addWidget(part)
         column.addStretch(1)
