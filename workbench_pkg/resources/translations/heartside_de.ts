@@ -1159,10 +1159,6 @@
         <translation>G{line}: {leave}, wird {least} bis {most}</translation>
     </message>
     <message>
-        <source>Hidden in every picture: {numbers}.</source>
-        <translation>In jedem Bild verdeckt: {numbers}.</translation>
-    </message>
-    <message>
         <source>Hidden in the model, and left out: {names}.</source>
         <translation>Im Modell ausgeblendet und ausgelassen: {names}.</translation>
     </message>
@@ -1173,6 +1169,10 @@
     <message>
         <source>How sure the figures are</source>
         <translation>Wie sicher die Zahlen sind</translation>
+    </message>
+    <message>
+        <source>In none of the pictures: {numbers}.</source>
+        <translation>In keinem der Bilder: {numbers}.</translation>
     </message>
     <message>
         <source>It cannot be worked out before this is said:</source>
@@ -1475,8 +1475,8 @@
         <translation>Gewicht</translation>
     </message>
     <message>
-        <source>What is hidden in the pictures before, {side}</source>
-        <translation>Was in den Bildern davor verdeckt ist, {side}</translation>
+        <source>What has no number in the pictures before, {side}</source>
+        <translation>Was in den Bildern davor keine Nummer hat, {side}</translation>
     </message>
     <message>
         <source>What it rests on</source>
