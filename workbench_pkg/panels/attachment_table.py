@@ -143,7 +143,7 @@ def in_words(entry: Mapping[str, Any], kind: str) -> str:
     plan = next((one for one in entry["plans"] if one["kind"] == kind), None)
     if plan is None:
         return ""
-    blocks = []
+    blocks: list[tuple[str, Sequence[str]]] = []
     if plan["found"]:
         blocks.append((translate("Heartside", "It holds the top flat in every month"), plan["seasons"]))
     elif entry["flat_by_itself"]:
@@ -151,8 +151,10 @@ def in_words(entry: Mapping[str, Any], kind: str) -> str:
     else:
         title = translate("Heartside", "It does not hold the top")
         blocks.append((title, _problems(plan, entry)))
-    if plan["refused"]:
-        blocks.append((translate("Heartside", "Refused"), plan["refused"][:MOST_LINES]))
+    told = " ".join(line for _, lines in blocks for line in lines)
+    refused = [text for text in plan["refused"] if text not in told]
+    if refused:
+        blocks.append((translate("Heartside", "Refused"), refused[:MOST_LINES]))
     if plan["what_would"] and not entry["flat_by_itself"]:
         blocks.append((translate("Heartside", "What would hold it, each tried out"), plan["what_would"]))
     if plan["count"]:
