@@ -140,7 +140,11 @@ def _ways(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Block:
         Column(say("allowed"), 10, RIGHT, say("pull, N")),
         Column(say("verdict"), 16),
     )
-    return Table(say("Ways to hold it; the first is drawn below"), columns, tuple(rows))
+    shown = entry["plans"][0]["found"] or entry["flat_by_itself"]
+    caption = (
+        say("Ways to hold it; the first is drawn below") if shown else say("Ways to hold it that were tried")
+    )
+    return Table(caption, columns, tuple(rows))
 
 
 def _fasteners(

@@ -32,7 +32,7 @@ from movement_core.sheet.pages.names import NAME_EM, isolated
 from movement_core.wording import say
 
 WORDS_MM, NUMBER_MM = 2.3, 2.4
-LEFT_MM, BOTTOM_MM, TOP_MM, RIGHT_MM = 19.0, 17.0, 7.0, 3.0  # for the dimensions and the names round it
+LEFT_MM, BOTTOM_MM, TOP_MM, RIGHT_MM = 19.0, 18.5, 7.0, 3.0  # for the dimensions and the names round it
 SYMBOL_MM = 2.6  # least length of a slot's sign
 SAME_MM = 0.05  # places nearer than this share their dimension
 SHORT_EM = 20.0
@@ -136,7 +136,9 @@ class _View:
         return shapes, (x - 0.8, y - reach, x + 0.8, y + reach)
 
     def numbers(self, marks: Sequence[Box], placed: Sequence[Placed]) -> list[Shape]:
-        taken: list[Box] = list(marks)
+        lines = (*self.top.place.lines_mm[1:-1], self.top.entry["wish"]["fixed_line_mm"])
+        heights = [self.at(0.0, line)[1] for line in lines]
+        taken: list[Box] = [*marks, *((LEFT_MM, y - 0.3, LEFT_MM + self.long, y + 0.3) for y in heights)]
         frame = (LEFT_MM + 0.2, TOP_MM + 0.2, LEFT_MM + self.long, TOP_MM + self.wide)
         shapes: list[Shape] = []
         for number, one in enumerate(placed, 1):
