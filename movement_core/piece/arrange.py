@@ -10,8 +10,8 @@ from movement_core.section.arrangement import Study, arrangement_study
 from movement_core.section.lays import Candidate, Wishes
 
 
-def arrange_panel(panel: GluedPanel, may_turn: bool = False, may_reorder: bool = False) -> Study:
-    """Study the ways to lay a panel's boards, from its moisture when flattened to its driest and wettest day.
+def panel_candidates(panel: GluedPanel) -> tuple[tuple[Candidate, ...], tuple[float, float]]:
+    """A panel's boards as drawn, and the points of MC from when they were made flat to the driest and wettest day.
 
     A board's ``looks`` is how much better its own show face looks than its back.
 
@@ -23,18 +23,28 @@ def arrange_panel(panel: GluedPanel, may_turn: bool = False, may_reorder: bool =
         raise InputError(
             panel.why_not, where=f"panel {panel.name!r}", todo="tag the pith and the moisture of every board"
         )
-    candidates = [
+    candidates = tuple(
         Candidate(
             board,
             looks_show=0.0 if over else solved.part.looks,
             looks_back=solved.part.looks if over else 0.0,
         )
         for board, solved, over in zip(panel.panel.boards, panel.boards, panel.over)
-    ]
+    )
     driest, wettest = [], []
     for solved in panel.boards:
         assert solved.mc_days is not None and solved.part.flattened_mc.value is not None  # or no panel
         driest.append(float(solved.mc_days.min()) - solved.part.flattened_mc.value)
         wettest.append(float(solved.mc_days.max()) - solved.part.flattened_mc.value)
-    wishes = Wishes(may_turn=may_turn, may_reorder=may_reorder)
-    return arrangement_study(candidates, float(np.mean(driest)), float(np.mean(wettest)), wishes)
+    return candidates, (float(np.mean(driest)), float(np.mean(wettest)))
+
+
+def arrange_panel(panel: GluedPanel, may_turn: bool = False, may_reorder: bool = False) -> Study:
+    """Study the ways to lay a panel's boards, from its moisture when flattened to its driest and wettest day.
+
+    Raises
+    ------
+    InputError : the pith or the moisture of a board is not known.
+    """
+    candidates, (driest, wettest) = panel_candidates(panel)
+    return arrangement_study(candidates, driest, wettest, Wishes(may_turn=may_turn, may_reorder=may_reorder))

@@ -197,7 +197,7 @@ def _arrangement(table: Table, order: Ints, lay: Ints, changes: Floats) -> Arran
             mc_change=float(changes[k]),
             out_of_flat_mm=float(shape.out_of_flat_mm[k]),
             departure_mm=float(shape.departure_mm[k]),
-            way=_way(shape.profile[k, :, 1]),
+            way=way_of(shape.profile[k, :, 1]),
             profile=shape.profile[k],
         )
         for k in range(2)
@@ -216,7 +216,8 @@ def _arrangement(table: Table, order: Ints, lay: Ints, changes: Floats) -> Arran
     )
 
 
-def _way(height: Floats) -> str:
+def way_of(height: Floats) -> str:
+    """Whether heights over the line edge to edge make a crown, a hollow, waves, or nothing to speak of."""
     up, down = float(height.max()), float(-height.min())
     if max(up, down) <= 1e-6:
         return "flat"
