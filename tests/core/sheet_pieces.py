@@ -84,6 +84,25 @@ def panel_in_frame():
 
 
 @cache
+def lid():
+    """Three boards with breadboard ends and two battens."""
+    pairs = []
+    for i, pith in enumerate(((20, -60), (-35, -70), (10, 75))):
+        board = blocks(f"Lid board {i + 1}", [((0, i * 140, 0), (900, i * 140 + 140, 22))])
+        pairs.append((board, f"white oak; pith {pith[0]} {pith[1]}; built 9; grain x; show +z"))
+    for name, low, high in (
+        ("End left", (-70, 0, 0), (0, 420, 22)),
+        ("End right", (900, 0, 0), (970, 420, 22)),
+    ):
+        pairs.append((blocks(name, [(low, high)]), "white oak; rings 10; built 9; grain y; show +z"))
+    for name, x in (("Batten left", 200), ("Batten right", 650)):
+        pairs.append(
+            (blocks(name, [((x, 30, -22), (x + 50, 390, 0))]), "white oak; rings 80; built 9; grain y")
+        )
+    return material(pairs, "lid.step")
+
+
+@cache
 def one_board():
     return material(named_boards(["Shelf"]), "shelf.step")
 
@@ -116,5 +135,6 @@ def three_hundred():
 
 ALL = {
     "table": table, "metered": metered_table, "door": door, "frame": panel_in_frame, "one": one_board,
+    "lid": lid,
     "hostile": hostile, "untold": untold,
 }  # fmt: skip

@@ -116,8 +116,8 @@ def _row(material: Material, place: int, told: _Told, lengths: Lengths) -> Row:
         tell("{mc}", mc=percent(entry["moisture"]["today_percent"], (*at, "moisture", "today_percent"))),
         _drawn(entry, at, lengths),
         size(entry, at, "today", lengths),
-        joined([size(entry, at, "driest", lengths), _month(entry, "driest")], "\n"),
-        joined([size(entry, at, "wettest", lengths), _month(entry, "wettest")], "\n"),
+        joined([size(entry, at, "driest", lengths), _month(entry, "driest")]),
+        joined([size(entry, at, "wettest", lengths), _month(entry, "wettest")]),
         tell("{total}", total=lengths.near(ours["total_mm"], (*extra, "total_mm"))),
         tell("{error}", error=lengths.up(error, (*extra, "likely_error_mm")))
         if error is not None
