@@ -6,14 +6,14 @@ Runs the command line as a user would, on copies of made-up models written throu
 woods; nothing of it exists). Two figures, both of one run: how many times as fast N models are checked by two hosts as
 by one, start of the hosts included, the cache left out; and how much memory a host and the command line hold after
 ``--long`` models against what they held after a fifth of them. Judged are the ratios; exit 1 when one is missed. Two
-processors are needed to themselves: the load of the machine is told, and each round gives its own ratio.
+processors are needed to themselves: what else runs only adds to the time, so that the shortest of each is judged over
+the rounds, and the load of the machine is told beside every one.
 """
 
 from __future__ import annotations
 
 import argparse
 import os
-import statistics
 import subprocess
 import sys
 import tempfile
@@ -128,7 +128,7 @@ def _memory_mb(process: int) -> float:
 def main() -> int:
     words = argparse.ArgumentParser(description="two hosts against one, and memory over a long run")
     words.add_argument("--models", type=int, default=200)
-    words.add_argument("--boards", type=int, default=6)
+    words.add_argument("--boards", type=int, default=12)
     words.add_argument("--rounds", type=int, default=3)
     words.add_argument("--long", type=int, default=1000)
     options = words.parse_args()
@@ -138,18 +138,20 @@ def main() -> int:
     with tempfile.TemporaryDirectory(prefix="heartside-bench-") as name:
         folder = Path(name, "models")
         make_models(folder, options.models, options.boards)
-        ratios = []
+        ones, twos = [], []
         for number in range(options.rounds):
             load = os.getloadavg()[0]
             (one, one_used), (two, two_used) = check(folder, 1), check(folder, 2)
-            ratios.append(one / two)
+            ones.append(one)
+            twos.append(two)
             print(f"round {number + 1}: {options.models} models, one host {one:.1f} s, two {two:.1f} s: "
                   f"{one / two:.2f} times as fast (load before it {load:.1f}; processors busy {one_used:.1f} and "
                   f"{two_used:.1f} s)", flush=True)  # fmt: skip
-        best = statistics.median(ratios)
-        met = best >= FASTER
-        if ratios:
-            print(f"median {best:.2f}, wanted {FASTER}: {'met' if met else 'MISSED'}")
+        faster = min(ones) / min(twos)
+        met = faster >= FASTER
+        print(
+            f"the shortest of each: {faster:.2f} times as fast, wanted {FASTER}: {'met' if met else 'MISSED'}"
+        )
         long = Path(name, "long")
         make_models(long, options.long, 1)
         with Watch() as watch:

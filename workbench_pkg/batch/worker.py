@@ -86,6 +86,8 @@ def stand_by(jobs: Iterable[str], out: IO[str]) -> None:
 
     # Seconds on a cold disk, and no fault of the first model.
     import_module("workbench_pkg.batch.inside.check")
+    gc.collect()
+    gc.freeze()  # what is loaded stays: no need to look through it after each model
     tell({"ready": {"memory_mb": memory_mb()}})
     for text in jobs:
         job = read_job(text)
