@@ -9,6 +9,7 @@ import FreeCAD as App
 
 from movement_core.errors import InputError
 from movement_core.piece.tag_sources import without_tag
+from movement_core.wording import say
 from workbench_pkg.actions.fingerprint import fingerprint
 from workbench_pkg.actions.hardware import is_stale
 from workbench_pkg.actions.transaction import one_step
@@ -19,7 +20,6 @@ from workbench_pkg.host.relations import is_a, is_link
 from workbench_pkg.objects import hardware as kept
 
 LEAST_VOLUME_MM3 = 1e-3
-WHERE = "cutting the slots"
 
 
 @dataclass(frozen=True)
@@ -43,19 +43,29 @@ def cut_slots(doc: Any) -> CutReport:
     """
     bodies = kept.cut_bodies(doc)
     if not bodies:
-        raise InputError("no hardware is placed", where=WHERE, todo="plan how the top is held, and place it")
+        raise InputError(
+            say("no hardware is placed"),
+            where=say("cutting the slots"),
+            todo=say("plan how the top is held, and place it"),
+        )
     if kept.cuts_of(doc):
-        raise InputError("they are cut already", where=WHERE, todo="undo, or take the hardware out, first")
+        raise InputError(
+            say("they are cut already"),
+            where=say("cutting the slots"),
+            todo=say("undo, or take the hardware out, first"),
+        )
     if is_stale(doc):
         raise InputError(
-            "the model, its tags or the year have changed since the hardware was placed",
-            where=WHERE,
-            todo="place the plan again, then cut",
+            say("the model, its tags or the year have changed since the hardware was placed"),
+            where=say("cutting the slots"),
+            todo=say("place the plan again, then cut"),
         )
     refused: list[str] = []
     ready = _ready(doc, bodies, refused)
     if not ready:
-        raise InputError("nothing can be cut: " + "; ".join(refused), where=WHERE)
+        raise InputError(
+            say("nothing can be cut: {why}", why="; ".join(refused)), where=say("cutting the slots")
+        )
     with one_step(doc, "Heartside: cut the slots"):
         labels = [_cut(doc, leaf, tools) for leaf, tools in ready]
         now = fingerprint(doc)
@@ -75,7 +85,7 @@ def _ready(doc: Any, bodies: list[Any], refused: list[str]) -> list[tuple[Leaf, 
     by_object: dict[tuple[str, str], tuple[Leaf, list[Any]]] = {}
     for key, ours in wanted.items():
         leaf = by_key.get(key)
-        why = "it is not in the model any more" if leaf is None else why_not(leaf, leaves)
+        why = say("it is not in the model any more") if leaf is None else why_not(leaf, leaves)
         if leaf is None or why:
             name = ", ".join(kept.labels(ours)) if leaf is None else without_tag(leaf.name)
             refused.append(f"{name}: {why}")
@@ -93,9 +103,9 @@ def _ready(doc: Any, bodies: list[Any], refused: list[str]) -> list[tuple[Leaf, 
 def _fault(body: Any, solid: Any) -> str:
     """What is wrong with one body in the part as it stands, or ""."""
     if shared_volume(solid, body.Shape) < LEAST_VOLUME_MM3:
-        return "there is no wood to cut: a groove or hole is there already, or the part ends before it"
+        return say("there is no wood to cut: a groove or hole is there already, or the part ends before it")
     if kept.BLIND in body.PropertiesList and not holds_point(solid, getattr(body, kept.BLIND)):
-        return "it would come through, or nearly, on the other side; take a shorter screw or move it"
+        return say("it would come through, or nearly, on the other side; take a shorter screw or move it")
     return ""
 
 
@@ -103,9 +113,10 @@ def why_not(leaf: Leaf, leaves: Any) -> str:
     """Why a part cannot be cut where it stands, and what to do; "" if it can."""
     same = sum(other.source == leaf.source for other in leaves)
     if leaf.array is not None:
-        return (
-            f"it is one of the elements of {leaf.array.Label!r}, which are one object; make an own link or copy of it, "
-            "then place and cut again"
+        return say(
+            "it is one of the elements of '{array}', which are one object; make an own link or copy of it, then place "
+            "and cut again",
+            array=leaf.array.Label,
         )
     steps = leaf.sub.rstrip(".").split(".")[:-1] if leaf.sub else []
     for count in range(len(steps) + 1):
@@ -115,20 +126,22 @@ def why_not(leaf: Leaf, leaves: Any) -> str:
         home = leaf.root.getSubObject(path, retType=AS_OBJECT) if path else leaf.root
         if home is None or is_link(home):
             label = home.Label if home is not None else path
-            return (
-                f"it lies in {label!r}, which is linked, and is shown {same} times: a cut would be in all of them; "
-                "make a copy of that container of its own, then place and cut again"
+            return say(
+                "it lies in '{container}', which is linked, and is shown {count} times: a cut would be in all of them; "
+                "make a copy of that container of its own, then place and cut again",
+                container=label,
+                count=same,
             )
         if is_a(home, "Assembly::AssemblyObject"):
-            return (
+            return say(
                 "an assembly holds it by its joints; cut it in the document or container that it comes from"
             )
     if leaf.is_scaled():
-        return (
+        return say(
             "it is a link with a scale or a mirror image; make a plain copy of it, then place and cut again"
         )
     if leaf.owner.Document != leaf.root.Document:
-        return "it belongs to another file; cut it there"
+        return say("it belongs to another file; cut it there")
     return ""
 
 
@@ -140,13 +153,15 @@ def _cut(doc: Any, leaf: Leaf, tools: list[Any]) -> str:
     shape = cut.Shape
     if "Invalid" in cut.State or shape.isNull() or not shape.isValid() or not before:
         raise InputError(
-            f"the host fails to cut it ({cut.getStatusString()})",
+            say("the host fails to cut it ({why})", why=cut.getStatusString()),
             where=name,
-            todo="check the part's geometry",
+            todo=say("check the part's geometry"),
         )
     whole = leaf.solid.Volume if len(leaf.source.Shape.Solids) == 1 else leaf.source.Shape.Volume
     if not shape.Volume < whole - LEAST_VOLUME_MM3:
-        raise InputError("the host's cut took nothing away", where=name, todo="check the part's geometry")
+        raise InputError(
+            say("the host's cut took nothing away"), where=name, todo=say("check the part's geometry")
+        )
     return name
 
 

@@ -15,6 +15,7 @@ from movement_core.piece.top_place import top_places
 from movement_core.piece.top_plan import TopPlans, plan_top
 from movement_core.piece.tops import FoundTop, top_of
 from movement_core.sheet.holding import plans_entry, untold_entry
+from movement_core.wording import say
 from workbench_pkg.actions.fingerprint import fingerprint
 from workbench_pkg.actions.hold import HoldWish, picked_tops
 from workbench_pkg.actions.reading import ReadPiece, read_piece
@@ -166,7 +167,9 @@ def place_plan(
     wish = PlaceWish(top, flatness_mm, tuple(kinds), fixed, tuple(rails))
     if kept.cuts_of(doc):
         raise InputError(
-            "slots are cut already", where="placing hardware", todo="take the hardware out, or undo, first"
+            say("slots are cut already"),
+            where=say("placing hardware"),
+            todo=say("take the hardware out, or undo, first"),
         )
     answer = plans_of(doc, wish, settings)
     chosen = plan or (answer.plans.plans[0].kind if answer.plans else "")
@@ -226,7 +229,11 @@ def _out_of_reach(doc: Any, hardware: Hardware) -> list[str]:
         ]
         if met:
             told.append(
-                f"{cut.name} runs into {', '.join(met)}: drive its screw before that is there, or move it aside"
+                say(
+                    "{recess} runs into {parts}: drive its screw before that is there, or move it aside",
+                    recess=cut.name,
+                    parts=", ".join(met),
+                )
             )
     return told
 
