@@ -2,16 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
 from movement_core.errors import InputError, UnknownName
 from movement_core.piece.arrange import arrange_panel
 from movement_core.piece.panels import GluedPanel, glued_panels
+from movement_core.piece.relaid import words_of_places
+from movement_core.piece.tag_sources import merge, tags_from_text, values_by_word
+from movement_core.piece.tags import PROPERTY_WORDS
+from movement_core.section.laying import Laying
 from movement_core.sheet.arrangements import study_entry
 from workbench_pkg.actions.check import solve_document, table_beside
 from workbench_pkg.actions.settings import Settings
+from workbench_pkg.actions.tag import properties_from_words
+from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.host.documents import opened
+from workbench_pkg.host.leaf import Leaf
+from workbench_pkg.host.tagging import read_tags, write_tags
 
 
 def arrange_document(
@@ -30,6 +39,61 @@ def arrange_document(
         names, keys = [b.part.name for b in panel.boards], [b.part.key for b in panel.boards]
         found.append(study_entry(panel.name, names, study, keys))
     return found
+
+
+def lay_boards(
+    doc: Any,
+    boards: Sequence[str],
+    order: Sequence[int],
+    over: Sequence[bool],
+    turned: Sequence[bool],
+    looks: Sequence[float] | None = None,
+) -> None:
+    """Say the woods of a panel's boards of the places that they are laid into; nothing drawn is moved.
+
+    Parameters
+    ----------
+    boards : keys of the panel's boards as it is drawn, from left to right. order : number of the board, from 0, at each
+        place. over, turned : for each place, whether its board is turned over, or end for end.
+    looks : for each board as drawn, how much better the face looks that is up; None leaves that as it is said.
+
+    Raises
+    ------
+    InputError : no such panel, or a board does not fit its new place; then nothing is changed.
+    """
+    laying = Laying(tuple(order), tuple(bool(v) for v in over), tuple(bool(v) for v in turned))
+    read, piece = solve_document(doc)
+    leaves = {part.key: leaf for part, leaf in zip(read.parts, read.leaves)}
+    panel = next((p for p in glued_panels(piece) if [b.part.key for b in p.boards] == list(boards)), None)
+    if panel is None:
+        raise InputError(
+            "the boards make no panel of this document",
+            where="laying",
+            allowed="the keys of all its boards from left to right, as 'arrange' tells them",
+            todo="read the panel anew",
+        )
+    said = [words_said(leaves[key]) for key in boards]
+    places = words_of_places(panel, said, laying, looks)
+    in_text = [
+        merge(*(tags_from_text("", text, "") for text in read_tags(leaves[key]).texts)).said for key in boards
+    ]
+    with one_step(doc, "Heartside: lay the boards"):
+        for key, words, text in zip(boards, places, in_text):
+            stays = sorted(word for word, value in words.items() if value is None and word in text)
+            if stays:
+                raise InputError(
+                    f"its label says {', '.join(stays)}, which would stay behind when its wood goes elsewhere",
+                    where=f"board {leaves[key].name!r}",
+                    todo="take it out of the label, and tag the board instead",
+                )
+            write_tags(leaves[key].owner, properties_from_words(words), leaves[key].element)
+
+
+def words_said(leaf: Leaf) -> dict[str, Any]:
+    """What a board says by its properties, and where they are silent by its label, by word."""
+    raw = read_tags(leaf)
+    by_label = values_by_word(merge(*(tags_from_text(leaf.name, text, "label") for text in raw.texts)))
+    return by_label | {PROPERTY_WORDS[n]: v for n, v in raw.properties.items() if n in PROPERTY_WORDS}
 
 
 def arrange_file(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import csv
 import itertools
-from collections.abc import Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -49,19 +49,52 @@ def confirm_joint(obj_a: Any, obj_b: Any, kind: str | None, sub_a: str = "", sub
     pairs = {frozenset(pair) for pair in itertools.product(*sides) if pair[0] != pair[1]}
     if not pairs or len(pairs) > MOST_PAIRS:
         raise InputError(f"that means {len(pairs)} pairs of parts", where="joint", todo="select two parts")
-    there = {leaf.key for leaf in reading.leaves}
+    _keep(doc, {leaf.key for leaf in reading.leaves}, dict.fromkeys(pairs, kind))
+    return len(pairs)
+
+
+def confirm_joints(doc: Any, joints: Iterable[tuple[str, str, str | None]]) -> int:
+    """Say what joins pairs of parts by their keys, all in one undo step; returns for how many.
+
+    Parameters
+    ----------
+    joints : (key of a part, key of the other, kind); None for the kind takes it back.
+
+    Raises
+    ------
+    InputError : no such kind or part, or nothing to say; then nothing is changed.
+    """
+    said = {frozenset((one, other)): kind for one, other, kind in joints}
+    there = {leaf.key for leaf in read_leaves(doc, hidden=True).leaves}
+    for pair, kind in said.items():
+        if kind is not None and kind not in KINDS:
+            raise InputError(no_such_kind(kind), where="joint")
+        gone = sorted(pair - there)
+        if gone or len(pair) != 2:
+            raise InputError(
+                f"{' and '.join(gone or sorted(pair))} make no joint of this document",
+                where="joint",
+                todo="give the keys of two parts, as the report tells them",
+            )
+    if not said:
+        raise InputError("no joint is chosen", where="joint", todo="choose one or more joints first")
+    _keep(doc, there, said)
+    return len(said)
+
+
+def _keep(doc: Any, there: set[str], said: Mapping[frozenset[str], str | None]) -> None:
     # Joints of parts that are gone go with them.
     kinds = {
-        pair: said
-        for pair, said in kept_joints(doc).items()
-        if set(pair) <= there and frozenset(pair) not in pairs
+        pair: kind
+        for pair, kind in kept_joints(doc).items()
+        if set(pair) <= there and frozenset(pair) not in said
     }
-    if kind is not None:
-        for one, other in (sorted(pair) for pair in pairs):
-            kinds[one, other] = kind
+    for pair, new in said.items():
+        if new is not None:
+            one, other = sorted(pair)
+            kinds[one, other] = new
     with one_step(doc, "Heartside: confirm a joint"):
         keep_joints(doc, kinds)
-    return len(pairs)
 
 
 def confirmed_joints(

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from movement_core.air.bounds import within
+from movement_core.piece.tags import GREEN
 from workbench_pkg.actions.settings import LoggerAnswers, Settings, air_from_text, settings_from_texts
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.host.preferences import usual_year
@@ -35,6 +37,26 @@ def set_year(doc: Any, name: str, answers: Mapping[str, Any] | None = None) -> N
         study.HeartsideYear = name
         # Rooms and answers belonged to the air before.
         set_asked(study, {**kept, **({"answers": dict(answers)} if answers else {})})
+
+
+def keep_today(doc: Any, date: str, moisture: float | None) -> None:
+    """Keep the day that the piece is worked out for, and the moisture of its wood on it.
+
+    Parameters
+    ----------
+    date : YYYY-MM-DD; "" is the day on which it is asked. moisture : percent; None: in step with the year's air.
+
+    Raises
+    ------
+    InputError : no date, or a moisture that furniture wood does not have; then nothing is changed.
+    """
+    settings_from_texts(today=date)
+    if moisture is not None:
+        within(moisture, "moisture today", 0.0, GREEN, "%")
+    with one_step(doc, "Heartside: set today"):
+        study = ensure_study(doc)
+        study.HeartsideDate = date
+        set_today_moisture(study, moisture)
 
 
 def year_of(doc: Any) -> str:
