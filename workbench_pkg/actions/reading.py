@@ -31,12 +31,28 @@ class ReadPiece:
     unreadable: tuple[str, ...]
 
 
+@dataclass(frozen=True, eq=False)
+class ReadSolids:
+    """The visible solids of a document with their tags, and the rest as in ReadPiece."""
+
+    solids: tuple[Solid, ...]
+    leaves: tuple[Leaf, ...]
+    hidden: tuple[str, ...]
+    unreadable: tuple[str, ...]
+
+
 def read_piece(doc: Any, table: Mapping[str, Tags] | None = None, shop: Shop | None = None) -> ReadPiece:
     """Read every visible leaf solid of a document with its tags.
 
     ``table`` holds further tags by part name, from a CSV file beside the model; properties and labels outrank it.
     ``shop`` gives the moisture of parts of which none was said.
     """
+    read = read_solids(doc, table)
+    return ReadPiece(parts_of(read.solids, shop), read.leaves, read.hidden, read.unreadable)
+
+
+def read_solids(doc: Any, table: Mapping[str, Tags] | None = None) -> ReadSolids:
+    """The solids that ``read_piece`` makes parts of."""
     reading = read_leaves(doc, hidden=True)
     unreadable = [str(one) for one in reading.unreadable]
     unused = dict(table or {})
@@ -58,7 +74,7 @@ def read_piece(doc: Any, table: Mapping[str, Tags] | None = None, shop: Shop | N
     ]
     if hidden and not solids:
         unreadable.append("every solid in it is hidden. To do: show the parts that are to be checked")
-    return ReadPiece(parts_of(solids, shop), tuple(leaves), tuple(hidden), tuple(unreadable))
+    return ReadSolids(tuple(solids), tuple(leaves), tuple(hidden), tuple(unreadable))
 
 
 def _solid(leaf: Leaf, table: dict[str, Tags]) -> Solid:

@@ -48,6 +48,23 @@ def tag(objects: Any, element: int | None = None, **facts: object) -> None:
             write_tags(obj, properties, number)
 
 
+def tag_each(parts: Iterable[tuple[Any, int | None, Mapping[str, object]]]) -> None:
+    """Set facts of their own on each of several parts of one document, in one step.
+
+    parts : (object, number of the element of a link array or None, facts by the words of a tag).
+
+    Raises
+    ------
+    InputError : as ``tag``; then nothing is changed.
+    """
+    given = list(parts)
+    chosen = _chosen([(obj, number) if number is not None else obj for obj, number, _ in given], None, "tag")
+    properties = [properties_from_words(facts) for _, _, facts in given]
+    with one_step(chosen[0][0].Document, "Heartside: tag"):
+        for (obj, number), facts in zip(chosen, properties):
+            write_tags(obj, facts, number)
+
+
 def untag(objects: Any, element: int | None = None) -> None:
     """Take all typed facts off a document object or several; text in labels is the user's and stays."""
     chosen = _chosen(objects, element, "untag")
@@ -93,7 +110,7 @@ def _is_object(thing: Any) -> bool:
 
 def properties_from_words(facts: Mapping[str, object]) -> dict[str, object]:
     """Property name → value for facts given by word, each checked; InputError names every bad one."""
-    said = {word: _text(value) for word, value in facts.items() if value is not None}
+    said = {word: as_text(value) for word, value in facts.items() if value is not None}
     tags = tags_from_words("", said, "tag")
     if tags.problems:
         raise InputError("; ".join(problem.message.rstrip(".") for problem in tags.problems))
@@ -103,7 +120,7 @@ def properties_from_words(facts: Mapping[str, object]) -> dict[str, object]:
     return {_PROPERTIES[word]: _value(word, value, said.get(word, ""), tags) for word, value in facts.items()}
 
 
-def _text(value: Any) -> str:
+def as_text(value: Any) -> str:
     """A value as the text of a tag: numbers, however nested, one after the other."""
     if isinstance(value, str):
         return value

@@ -27,8 +27,14 @@ class Tag(Command):
 
     def do(self, doc: Any) -> None:
         from workbench_pkg.panels.tag_panel import TagPanel
+        from workbench_pkg.views.pointing import Pointing
 
-        Gui.Control.showDialog(TagPanel())
+        view = Pointing(doc.Name)
+        try:
+            Gui.Control.showDialog(TagPanel(doc, view))
+        except Exception:
+            view.close()
+            raise
 
 
 class Untag(Command):

@@ -102,7 +102,14 @@ class NumberField:
     """A number that may be left unsaid. With a unit it is the host's own box and follows the host's unit system."""
 
     def __init__(
-        self, name: str, low: float, high: float, start: float, unit: str = "", suffix: str = ""
+        self,
+        name: str,
+        low: float,
+        high: float,
+        start: float,
+        unit: str = "",
+        suffix: str = "",
+        decimals: int = 1,
     ) -> None:
         self.widget = QtWidgets.QWidget()
         row = QtWidgets.QHBoxLayout(self.widget)
@@ -121,7 +128,7 @@ class NumberField:
         else:
             self.box = QtWidgets.QDoubleSpinBox()
             self.box.setRange(low, high)
-            self.box.setDecimals(1)
+            self.box.setDecimals(decimals)
             self.box.setSuffix(suffix)
         self.box.setObjectName(name)
         self.box.setMinimumWidth(60)  # task panels are narrow

@@ -46,6 +46,15 @@ def objects(targets: Iterable[tuple[Any, int | None]]) -> str:
     return f"[{', '.join(listed)}]"
 
 
+def parts_with_facts(parts: Iterable[tuple[Any, int | None, dict[str, object]]]) -> str:
+    """Source that lists parts as (object, number of an element or None, facts)."""
+    listed = [
+        f"({document(obj.Document)}.getObject({obj.Name!r}), {element!r}, {values!r})"
+        for obj, element, values in parts
+    ]
+    return f"[{', '.join(listed)}]"
+
+
 def facts(values: dict[str, object]) -> list[str]:
     """Source of keyword arguments."""
     return [f"{word}={value!r}" for word, value in values.items()]

@@ -76,6 +76,11 @@ class SpeciesField:
         name = find_species(text).name
         return KEEP if name == _settled(self.first) else name
 
+    def chosen_name(self) -> object:
+        """KEEP, or the name of the row that is chosen in place of what was said."""
+        chosen = self._chosen()
+        return KEEP if chosen is None or chosen.name == _settled(self.first) else chosen.name
+
     def _chosen(self) -> Species | None:
         row = self.list.currentRow()
         return None if row < 0 or self.list.isRowHidden(row) else self.woods[row]

@@ -2,28 +2,44 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
+from typing import Any
+
 import FreeCAD as App
 import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
-from movement_core.wood import all_figures
+from movement_core.piece.facts import TAGGED
+from movement_core.piece.part import Part
+from workbench_pkg.actions.drafts import Draft
+from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
+from workbench_pkg.host.units import short_length
 from workbench_pkg.panels import recorded
 from workbench_pkg.panels.chosen import SelectionWatch, chosen_boards
-from workbench_pkg.panels.directions import along, outward
-from workbench_pkg.panels.fields import KEEP, ChoiceField, NumberField, common
+from workbench_pkg.panels.fields import KEEP, common
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.species_field import SpeciesField
+from workbench_pkg.panels.tag_fields import OF_ONE_BOARD, TagFields
+from workbench_pkg.panels.tag_known import TagKnown, offers_for
+from workbench_pkg.panels.tag_open import TagOpen
+from workbench_pkg.panels.tag_pointing import TagPointing, View
 from workbench_pkg.panels.telling import told, unexpected
 
 translate = App.Qt.translate
-FINISHES = ("none", "oil 3", "wax 2", "shellac 3", "varnish 2", "varnish 3", "lacquer 3", "paint 2")
+MOST_DRAWN = 40  # boards whose rings are drawn at a time
+
+Facts = dict[str, object]
 
 
 class TagPanel:
-    """Fields by the words of a tag. One undo step for each document element that is tagged."""
+    """Fields by the words of a tag, what clicks in the view say, and what nobody has said yet."""
 
-    def __init__(self) -> None:
+    def __init__(self, doc: Any, view: View | None = None) -> None:
+        """view : draws rings and arrows and hears clicks; closed with the panel."""
+        self.doc, self.view = doc, view
+        self.own: dict[str, Facts] = {}  # facts that only one of the chosen boards will say, by key
+        self.draft: Draft | None = None
         self.form = QtWidgets.QWidget()
         self.form.setObjectName("HeartsideTagPanel")
         self.form.setWindowTitle(translate("Heartside", "Tag wood"))
@@ -31,41 +47,46 @@ class TagPanel:
         self.parts = _label("HeartsideParts", bold=True)
         self.trouble = _label("HeartsideTrouble")
         self.trouble.setStyleSheet("color: #b3261e; font-weight: bold")
+        self.state, self.rings_now = _label("HeartsideTagState"), _label("HeartsideRingsNow")
+        self.open = TagOpen(self.go, self.write_on)
+        self.fields = TagFields(self.draw)
         self.species = SpeciesField()
-        flat = translate("Heartside", "flat-sawn"), "flat"
-        rift = translate("Heartside", "rift-sawn"), "rift"
-        quarter = translate("Heartside", "quarter-sawn"), "quarter"
-        show, back = (translate("Heartside", "show face"), "show"), (translate("Heartside", "back"), "back")
-        self.fields: dict[str, ChoiceField | NumberField] = {
-            "grain": ChoiceField("HeartsideGrain", along(None), free=True),
-            "show": ChoiceField("HeartsideShow", outward(None)),
-            "heart": ChoiceField("HeartsideHeart", [show, back]),
-            "cut": ChoiceField("HeartsideCut", [flat, rift, quarter]),
-            "rings": NumberField("HeartsideRings", 0.0, 90.0, 0.0, unit="deg"),
-            "built": NumberField("HeartsideBuilt", 0.0, 30.0, 9.0, suffix=" %"),
-            "glued": NumberField("HeartsideGlued", 0.0, 30.0, 9.0, suffix=" %"),
-            "flattened": NumberField("HeartsideFlattened", 0.0, 30.0, 9.0, suffix=" %"),
-            "fitted": NumberField("HeartsideFitted", 0.0, 30.0, 9.0, suffix=" %"),
-            "finish": ChoiceField("HeartsideFinish", [(name, name) for name in FINISHES], free=True),
-            "figure": ChoiceField("HeartsideFigure", [(f.name, f.name) for f in all_figures()]),
-        }
-        self.pith = (
-            NumberField("HeartsidePithAcross", -5000.0, 5000.0, 0.0, unit="mm"),
-            NumberField("HeartsidePithThrough", -5000.0, 5000.0, -100.0, unit="mm"),
-        )
-        self.pith[1].said.hide()  # one tick for the pair
-        self.pith[0].said.toggled.connect(self.pith[1].said.setChecked)
+        self.species.list.currentRowChanged.connect(self.fields.soon)
+        self.known = TagKnown(self.take)
+        self.pointing = TagPointing(view, self.point, self.tell, self._others)
         self._lay_out()
-        self.chosen = chosen_boards()
+        self.chosen = chosen_boards(doc)
         self.watch = SelectionWatch(self.read)
+        if view is not None:
+            view.listen(self.pointing)
         self.read()
 
     # ---- what it shows ----------------------------------------------------------------------------------
 
     def read(self) -> None:
-        """Show what the selected boards say."""
+        """Show what the selected boards say. What was entered stays while boards are only added to the selection."""
+        before = {leaf.key for leaf in self.chosen.leaves}
+        entered = self._entered()
         self.trouble.setText("")
-        self.chosen = chosen_boards()
+        self.tell("", False)
+        self.own.clear()
+        try:
+            self.chosen = chosen_boards(self.doc)
+            self.draft = Draft(self.doc)
+        except Exception as error:  # the document is gone, or the host fails at reading it
+            self.draft = None
+            self.trouble.setText(unexpected(error))
+            return
+        self._name_chosen()
+        said = self.chosen.said()
+        leaf = self.chosen.leaves[0] if len(self.chosen.leaves) == 1 else None
+        self.species.show(common([one.get("species") for one in said]))
+        self.fields.show(said, leaf)
+        if entered and before <= {one.key for one in self.chosen.leaves}:
+            self._enter_again(entered)
+        self.draw()
+
+    def _name_chosen(self) -> None:
         names = self.chosen.names()
         if names:
             shown = ", ".join(names[:4]) + (" …" if len(names) > 4 else "")
@@ -76,27 +97,100 @@ class TagPanel:
             self.parts.setText(
                 translate("Heartside", "Nothing is selected. Click boards in the view or the tree.")
             )
-        said = self.chosen.said()
-        leaf = self.chosen.leaves[0] if len(names) == 1 else None
-        grain, show = self.fields["grain"], self.fields["show"]
-        assert isinstance(grain, ChoiceField) and isinstance(show, ChoiceField)
-        grain.choices, show.choices = along(leaf), outward(leaf)
-        self.species.show(common([one.get("species") for one in said]))
-        for word, field in self.fields.items():
-            field.show(common([one.get(word) for one in said]))
-        pith = common([one.get("pith") for one in said])
-        for axis, field in enumerate(self.pith):
-            field.show(pith[axis] if isinstance(pith, tuple) and len(pith) == 2 else pith)
 
-    def answers(self) -> dict[str, object]:
-        """The facts that the user changed, by word. Raises UnknownName for a species that is none."""
-        facts: dict[str, object] = {"species": self.species.answer()}
-        facts |= {word: field.answer() for word, field in self.fields.items()}
-        across, through = (field.answer() for field in self.pith)
-        if across is not KEEP or through is not KEEP:
-            said = self.pith[0].said.isChecked()
-            facts["pith"] = tuple(field.number() for field in self.pith) if said else None
-        return {word: value for word, value in facts.items() if value is not KEEP}
+    def draw(self) -> None:
+        """Work out what the chosen boards would be as entered, and show it: rings, arrows, what nobody said."""
+        if self.draft is None:
+            return
+        try:
+            facts = self._drafted()
+            every = self.draft.parts(facts)
+        except HeartsideError as error:
+            self.trouble.setText(str(error))
+            return
+        keys = [leaf.key for leaf in self.chosen.leaves if leaf.key in every]
+        chosen = [(self.draft.leaves[key], every[key]) for key in keys]
+        single = chosen[0] if len(chosen) == 1 else None
+        said = self.chosen.said()
+        if single is None:
+            self.pointing.aim(None, None, {})
+        else:
+            self.pointing.aim(*single, {**(said[0] if said else {}), **facts.get(keys[0], {})})
+        self.open.show_parts(list(every.values()), keys)
+        self.known.show_offers(offers_for(chosen))
+        self.rings_now.setText(_rings_in_words(single[1]) if single is not None else "")
+        if self.view is not None:
+            self.view.show([self.pointing.shown(leaf, part) for leaf, part in chosen[:MOST_DRAWN]])
+
+    # ---- what is entered --------------------------------------------------------------------------------
+
+    def answers(self) -> Facts:
+        """The facts that the user changed for all chosen boards. Raises UnknownName for a species that is none."""
+        species = self.species.answer()
+        return {**({} if species is KEEP else {"species": species}), **self.fields.answers()}
+
+    def point(self, facts: Mapping[str, object]) -> None:
+        """Enter what was pointed at."""
+        self.trouble.setText("")
+        self.fields.set(facts)
+        self.fields.stop()
+        self.draw()
+
+    def take(self, offered: Mapping[str, Mapping[str, object]]) -> None:
+        """Enter what was offered: into the fields where it is one board, else beside them."""
+        if len(self.chosen.leaves) == 1:
+            (facts,) = offered.values()
+            self._enter_again(dict(facts))
+        else:
+            for key, facts in offered.items():
+                self.own.setdefault(key, {}).update(facts)
+            words = translate("Heartside", "Accepted for {count} boards; OK writes it.")
+            self.tell(words.format(count=len(self.own)), False)
+        self.draw()
+
+    def tell(self, text: str, bad: bool) -> None:
+        """What to click next, or what was wrong with a click."""
+        self.state.setText("" if bad else text)
+        if bad:
+            self.trouble.setText(text)
+        elif text:
+            self.trouble.setText("")
+
+    def go(self, key: str) -> None:
+        """Choose one part, as a click on it would, and bring it close."""
+        leaf = self.draft.leaves.get(key) if self.draft is not None else None
+        if leaf is None:
+            return
+        Gui.Selection.clearSelection()
+        Gui.Selection.addSelection(leaf.root.Document.Name, leaf.root.Name, leaf.sub)
+        if self.view is not None:
+            self.view.zoom([leaf])
+
+    def _entered(self) -> Facts:
+        try:
+            return {w: v for w, v in self.answers().items() if w not in OF_ONE_BOARD}
+        except HeartsideError:
+            return {}
+
+    def _enter_again(self, facts: Facts) -> None:
+        species = facts.pop("species", None)
+        if isinstance(species, str):
+            self.species.set(species)
+        self.fields.set(facts)
+        self.fields.stop()
+
+    def _drafted(self) -> dict[str, Facts]:
+        """The facts of each chosen board that would be written, by key."""
+        shared = self.fields.answers()
+        name = self.species.chosen_name()
+        if name is not KEEP:
+            shared["species"] = name
+        found = {leaf.key: {**self.own.get(leaf.key, {}), **shared} for leaf in self.chosen.leaves}
+        return {key: facts for key, facts in found.items() if facts}
+
+    def _others(self, leaf: Leaf) -> Iterable[Leaf]:
+        leaves = self.draft.leaves.values() if self.draft is not None else ()
+        return [other for other in leaves if other.key != leaf.key]
 
     # ---- what the host calls ----------------------------------------------------------------------------
 
@@ -106,15 +200,38 @@ class TagPanel:
 
     def accept(self) -> bool:
         """Write and close; where something cannot be written, say so and stay open."""
+        if not self._write():
+            return False
+        self._close()
+        return True
+
+    def write_on(self) -> None:
+        """Write, then choose the next part of which something is to be said."""
+        if self.chosen.leaves and not self._write():
+            return
+        self.read()
+        self.open.step(1)
+
+    def reject(self) -> bool:
+        """Close; what was not written leaves nothing. Escape ends pointing first."""
+        if self.pointing.escape():
+            return False
+        self._close()
+        return True
+
+    def _write(self) -> bool:
         try:
             if not self.chosen.leaves:
                 raise HeartsideError(
                     translate("Heartside", "no board is selected"),
                     todo=translate("Heartside", "click boards in the view or the tree"),
                 )
-            facts = self.answers()
-            if facts:
-                recorded.run("tag", "tag", recorded.objects(self.chosen.targets()), *recorded.facts(facts))
+            shared = self.answers()
+            if self.own:
+                recorded.run("tag", "tag_each", recorded.parts_with_facts(self._each(shared)))
+            elif shared:
+                recorded.run("tag", "tag", recorded.objects(self.chosen.targets()), *recorded.facts(shared))
+            if shared or self.own:
                 told(translate("Heartside", "{count} tagged").format(count=len(self.chosen.leaves)))
         except HeartsideError as error:
             self.trouble.setText(str(error))
@@ -122,16 +239,23 @@ class TagPanel:
         except Exception as error:
             self.trouble.setText(unexpected(error))
             return False
-        self._close()
         return True
 
-    def reject(self) -> bool:
-        """Close; nothing was written, so nothing is left."""
-        self._close()
-        return True
+    def _each(self, shared: Facts) -> list[tuple[Any, int | None, Facts]]:
+        """Each target once with its facts; of solids that share an object the first counts."""
+        found: dict[tuple[str, int | None], tuple[Any, int | None, Facts]] = {}
+        for leaf in self.chosen.leaves:
+            facts = {**self.own.get(leaf.key, {}), **shared}
+            if facts:
+                found.setdefault((leaf.owner.Name, leaf.element), (leaf.owner, leaf.element, facts))
+        return list(found.values())
 
     def _close(self) -> None:
+        self.fields.stop()
         self.watch.close()
+        self.pointing.stop()
+        if self.view is not None:
+            self.view.close()
         Gui.Control.closeDialog()
 
     # ---- how it looks -----------------------------------------------------------------------------------
@@ -139,45 +263,40 @@ class TagPanel:
     def _lay_out(self) -> None:
         column = QtWidgets.QVBoxLayout(self.form)
         column.setContentsMargins(2, 2, 2, 2)
-        column.addWidget(self.parts)
-        column.addWidget(self.species.widget)
-        lie = [
-            (translate("Heartside", "Grain along"), self.fields["grain"].widget),
-            (translate("Heartside", "Show face"), self.fields["show"].widget),
-            (translate("Heartside", "Heart side"), self.fields["heart"].widget),
-            (translate("Heartside", "Cut"), self.fields["cut"].widget),
-            (translate("Heartside", "Ring angle"), self.fields["rings"].widget),
-            (translate("Heartside", "Pith across"), self.pith[0].widget),
-            (translate("Heartside", "Pith through"), self.pith[1].widget),
-        ]
-        moisture = [
-            (translate("Heartside", "When built"), self.fields["built"].widget),
-            (translate("Heartside", "When glued"), self.fields["glued"].widget),
-            (translate("Heartside", "When flattened"), self.fields["flattened"].widget),
-            (translate("Heartside", "When fitted"), self.fields["fitted"].widget),
-        ]
-        rest = [
-            (translate("Heartside", "Finish"), self.fields["finish"].widget),
-            (translate("Heartside", "Figure"), self.fields["figure"].widget),
-        ]
-        for title, rows in (
-            (translate("Heartside", "How it lies in the tree"), lie),
-            (translate("Heartside", "Moisture content"), moisture),
-            (translate("Heartside", "Surface and figure"), rest),
+        column.setSpacing(4)
+        lie = self.fields.lie(self.pointing.widget, self.rings_now)
+        for part in (
+            self.open,
+            self.parts,
+            self.species.widget,
+            self.fields.moisture(),
+            lie,
+            self.state,
+            self.trouble,
+            self.known,
+            self.fields.more(),
         ):
-            column.addWidget(_group(title, rows))
-        column.addWidget(self.trouble)
+            column.addWidget(part)
         column.addStretch(1)
 
 
-def _group(title: str, rows: list[tuple[str, QtWidgets.QWidget]]) -> QtWidgets.QGroupBox:
-    box = QtWidgets.QGroupBox(title)
-    form = QtWidgets.QFormLayout(box)
-    form.setFieldGrowthPolicy(QtWidgets.QFormLayout.AllNonFixedFieldsGrow)
-    form.setContentsMargins(6, 4, 6, 4)
-    for label, widget in rows:
-        form.addRow(label, widget)
-    return box
+def _rings_in_words(part: Part) -> str:
+    """Where the rings are, as it stands, and what contradicts it."""
+    rings = part.rings.value
+    if not part.moves:
+        return translate("Heartside", "It has no rings.")
+    if rings is None:
+        return translate("Heartside", "Rings not known yet.")
+    words = translate("Heartside", "Ring angle {degrees:.0f}° in the middle").format(
+        degrees=rings.middle_angle_degrees
+    )
+    if rings.pith_mm is not None:
+        x, y = rings.pith_mm
+        radius = translate("Heartside", "radius {length}").format(length=short_length((x * x + y * y) ** 0.5))
+        words += f", {radius}"
+    if part.rings.origin != TAGGED:
+        words += translate("Heartside", " (inferred)")
+    return "\n".join([words + ".", *(problem.message for problem in part.problems)])
 
 
 def _label(name: str, bold: bool = False) -> QtWidgets.QLabel:
