@@ -15,6 +15,7 @@ from movement_core.sheet.cutting import cut_line, cut_triangles, even_places
 from movement_core.sheet.grain_marks import grain_marks, ring_lines
 from movement_core.sheet.margins import JAM, SPLIT, margins_of, shares_of_parts
 from movement_core.sheet.motion import board_lines, piece_motion
+from movement_core.sheet.section_picture import out_of_flat_mm, section_picture
 from movement_core.wood import find_species
 from tests.core.contact_solids import blocks, pose
 from tests.core.test_checks_whole import POSTS, framed, inset_door
@@ -296,3 +297,23 @@ def test_uneven_faces_bend_a_glued_panel_as_one_arc():
     assert abs(crown) > 0.5
     assert rise[np.abs(rise).argmax()] == pytest.approx(crown, rel=0.1)
     assert np.abs(np.diff(rise)).max() < abs(crown) / 15, "no step at a glue line"
+
+
+def test_the_section_of_a_panel_shows_its_boards_and_its_crown():
+    tag = "white oak; pith 0 -70; built 8; grain x; show z"
+    boards = [(blocks(f"b{i}", [((0, 130 * i, 0), (1000, 130 * i + 130, 24))]), tag) for i in range(3)]
+    piece = whole(boards)
+    motion = piece_motion(piece)
+    (panel,) = piece.panels
+    order = [piece.index[board.part.key] for board in panel.boards]
+    parts = [one.part for one in piece.parts]
+    day = motion.driest_day
+    true, tenfold = (section_picture(motion, parts, order, day, factor) for factor in (1.0, 10.0))
+    assert [board.name for board in true] == [board.part.name for board in panel.boards]
+    assert all(board.told and board.rings for board in true)
+    lines = board_lines(panel)
+    assert out_of_flat_mm(true) == pytest.approx(
+        lines[day, :, :, 1].flat[np.abs(lines[day, :, :, 1]).argmax()], abs=0.35
+    )
+    assert out_of_flat_mm(tenfold) == pytest.approx(10 * out_of_flat_mm(true), rel=0.05)
+    assert abs(np.concatenate([board.outline for board in true])[:, 0]).max() == pytest.approx(195, abs=3)

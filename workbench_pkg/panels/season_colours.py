@@ -14,7 +14,7 @@ STEPS: tuple[tuple[float, Colour], ...] = (
     (0.25, (164, 190, 202)),
     (0.5, (196, 136, 34)),
     (0.75, (160, 62, 50)),
-    (1.0, (72, 10, 56)),
+    (1.0, (100, 22, 80)),
 )
 ASKS: Colour = (58, 104, 176)  # nobody said what would tell
 UNTOLD: Colour = (150, 150, 146)  # its movement is not known

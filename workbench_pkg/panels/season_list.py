@@ -39,7 +39,7 @@ def rows_of(margins: Sequence[Margin], findings: Sequence[Mapping[str, Any]]) ->
     """The numbered margins, then the findings that none of them tells already."""
     made = []
     for number, margin in enumerate(margins, start=1):
-        names = " / ".join(margin.names[:2])
+        names = " + ".join(margin.names[:2])
         text = f"{names}: {margin.text}"
         if margin.used is not None:
             text = f"{text}, {month_name(margin.month)}"

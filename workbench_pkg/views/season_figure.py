@@ -200,7 +200,7 @@ class Ghost:
         group.addChild(coordinates)
         group.addChild(drawn)
         self.root.addChild(self.matrix)
-        self.root.addChild(styled(group, DRY if dry else WET, 2.0, DASHED if dry else SOLID))
+        self.root.addChild(styled(group, DRY if dry else WET, 1.5, DASHED if dry else SOLID))
 
     def place(self, matrix: Sequence[float], amounts: Floats, stretch: Floats) -> None:
         self.matrix.matrix.setValue(*matrix)
