@@ -447,6 +447,6 @@ def test_links_arrays_and_scaled_ones_are_shown_in_place(doc, see, pump, tmp_pat
         ours.save(str(output() / "shots" / "links-ours.png")),
         host.save(str(output() / "shots" / "links-host.png")),
     )
-    assert different(silhouette(ours), silhouette(host)) < 0.01, (
+    assert different(silhouette(ours), silhouette(host)) < 0.03, (
         "at true size they stand where the host draws them"
     )
