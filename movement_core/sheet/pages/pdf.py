@@ -115,9 +115,7 @@ class _Artist:
         drawn = self.fonts.ready(bare(text))
         self.axes.text(
             x, y, drawn,
-            fontsize=size_mm / POINT_MM,
-            family=self.fonts.families,
-            weight="bold" if bold else "normal",
+            fontproperties=self.fonts.properties(size_mm / POINT_MM, bold),
             color=COLOURS[colour],
             ha=ALIGN[anchor],
             va="baseline",

@@ -42,6 +42,7 @@ class Fonts:
         self.families: list[str] = [FACE]
         self.lacking: set[str] = set()
         self._known: dict[str, bool] = {}
+        self._properties: dict[tuple[float, bool, int], Any] = {}
         self._letters: dict[tuple[str, bool], float] = {}
         self._widths: dict[tuple[str, bool], float] = {}
 
@@ -51,6 +52,14 @@ class Fonts:
         if key not in self._widths:
             self._widths[key] = sum(self._advance(c, bold) for c in text)
         return self._widths[key] * size_mm
+
+    def properties(self, points: float, bold: bool) -> Any:
+        """The faces at a size, as the library takes them; made once for each."""
+        key = (points, bold, len(self.families))
+        if key not in self._properties:
+            weight = "bold" if bold else "normal"
+            self._properties[key] = self._manager.FontProperties(self.families, weight=weight, size=points)
+        return self._properties[key]
 
     @property
     def shapes(self) -> bool:

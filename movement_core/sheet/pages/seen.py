@@ -18,6 +18,7 @@ Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
 NOTHING = -1
+MOST_POINTS = 500_000  # of the grid: a large picture gets a coarser one
 GRID_PER_MM = 5.0  # points of the grid in a millimetre of paper
 FRONT = 1e-6  # cosine from which a face looks at the viewer
 SAME_MM = 1e-3  # points nearer than this are one
@@ -127,7 +128,7 @@ class _Grid:
     """Nearness to the viewer, and the face in front, over the points of a picture."""
 
     def __init__(self, width_mm: float, height_mm: float) -> None:
-        self.step = 1.0 / GRID_PER_MM
+        self.step = max(1.0 / GRID_PER_MM, float(np.sqrt(width_mm * height_mm / MOST_POINTS)))
         shape = (int(np.ceil(height_mm / self.step)) + 1, int(np.ceil(width_mm / self.step)) + 1)
         self.near = np.full(shape, -np.inf)
         self.face = np.full(shape, NOTHING, dtype=np.int64)
@@ -209,7 +210,7 @@ def _filled(
 ) -> NDArray[np.bool_]:
     """Which points of a part of the grid lie inside loops, by parity: each edge turns what lies to its right."""
     height, width = rows[1] - rows[0] + 1, columns[1] - columns[0] + 1
-    turns = np.zeros((height, width + 1), dtype=np.int64)
+    turns = np.zeros((height, width + 1), dtype=np.int32)
     for loop in loops:
         flat = loop[:, :2] / step - 0.5
         for (xa, ya), (xb, yb) in zip(flat.tolist(), np.roll(flat, -1, axis=0).tolist()):
@@ -222,7 +223,7 @@ def _filled(
             x = xa + (at - ya) * (xb - xa) / (yb - ya)
             column = np.clip(np.ceil(x) - columns[0], 0, width).astype(np.int64)
             turns[at - rows[0], column] += 1  # one crossing a row, so no place is named twice
-    return np.asarray(np.cumsum(turns[:, :-1], axis=1) % 2 == 1)
+    return np.asarray(np.cumsum(turns[:, :-1], axis=1, dtype=np.int32) % 2 == 1)
 
 
 def _looks_at_us(triangles: Floats) -> NDArray[np.bool_]:
