@@ -58,7 +58,9 @@ class Fonts:
         key = (points, bold, len(self.families))
         if key not in self._properties:
             weight = "bold" if bold else "normal"
-            self._properties[key] = self._manager.FontProperties(self.families, weight=weight, size=points)
+            self._properties[key] = self._manager.FontProperties(
+                family=list(self.families), weight=weight, size=points
+            )
         return self._properties[key]
 
     @property
