@@ -211,12 +211,12 @@ def end_outlines(leaf: Leaf, part: Part) -> tuple[tuple[Floats, ...], tuple[Floa
         if abs(along) < SQUARE or abs(abs(height) - frame.length_mm / 2) > AT_END_MM or along * height < 0:
             continue
         for wire in face.Wires:
-            points: list[Any] = [p for edge in wire.OrderedEdges for p in _run(edge)]
-            flat = (np.array([tuple(point) for point in points]) - frame.centre) @ frame.axes[:2].T
+            points = [tuple(point) for edge in wire.OrderedEdges for point in _run(edge)]
+            flat = (np.array(points) - frame.centre) @ frame.axes[:2].T
             found[1 if along > 0 else 0].append(flat)
     return tuple(found[0]), tuple(found[1])
 
 
 def _run(edge: Any) -> list[Any]:
-    points = edge.discretize(Deflection=CHORD_MM)
-    return list(points if edge.Orientation == "Forward" else reversed(points))
+    points: list[Any] = edge.discretize(Deflection=CHORD_MM)
+    return points if edge.Orientation == "Forward" else points[::-1]

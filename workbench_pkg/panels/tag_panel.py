@@ -48,7 +48,7 @@ class TagPanel:
         self.trouble = _label("HeartsideTrouble")
         self.trouble.setStyleSheet("color: #b3261e; font-weight: bold")
         self.state, self.rings_now = _label("HeartsideTagState"), _label("HeartsideRingsNow")
-        self.open = TagOpen(self.go, self.write_on)
+        self.still = TagOpen(self.go, self.write_on)
         self.fields = TagFields(self.draw)
         self.species = SpeciesField()
         self.species.list.currentRowChanged.connect(self.fields.soon)
@@ -65,6 +65,8 @@ class TagPanel:
 
     def read(self) -> None:
         """Show what the selected boards say. What was entered stays while boards are only added to the selection."""
+        if not self._is_there():
+            return
         before = {leaf.key for leaf in self.chosen.leaves}
         entered = self._entered()
         self.trouble.setText("")
@@ -116,7 +118,7 @@ class TagPanel:
             self.pointing.aim(None, None, {})
         else:
             self.pointing.aim(*single, {**(said[0] if said else {}), **facts.get(keys[0], {})})
-        self.open.show_parts(list(every.values()), keys)
+        self.still.show_parts(list(every.values()), keys)
         self.known.show_offers(offers_for(chosen))
         self.rings_now.setText(_rings_in_words(single[1]) if single is not None else "")
         if self.view is not None:
@@ -210,7 +212,7 @@ class TagPanel:
         if self.chosen.leaves and not self._write():
             return
         self.read()
-        self.open.step(1)
+        self.still.step(1)
 
     def reject(self) -> bool:
         """Close; what was not written leaves nothing. Escape ends pointing first."""
@@ -251,12 +253,25 @@ class TagPanel:
         return list(found.values())
 
     def _close(self) -> None:
+        self.pointing.stop()
+        self._let_go()
+        Gui.Control.closeDialog()
+
+    def _let_go(self) -> None:
         self.fields.stop()
         self.watch.close()
-        self.pointing.stop()
         if self.view is not None:
             self.view.close()
-        Gui.Control.closeDialog()
+
+    def _is_there(self) -> bool:
+        """Whether the form still is; the host may close a panel without telling it."""
+        try:
+            there = self.form is not None and self.form.isEnabled() is not None
+        except RuntimeError:
+            there = False
+        if not there:
+            self._let_go()
+        return there
 
     # ---- how it looks -----------------------------------------------------------------------------------
 
@@ -266,7 +281,7 @@ class TagPanel:
         column.setSpacing(4)
         lie = self.fields.lie(self.pointing.widget, self.rings_now)
         for part in (
-            self.open,
+            self.still,
             self.parts,
             self.species.widget,
             self.fields.moisture(),
