@@ -1,4 +1,4 @@
-"""Saying how a board lies by pointing: true clicks and drags over the 3D view, rings drawn live, nothing left behind."""
+"""Saying how a board lies by pointing: true clicks and drags over the 3D view, rings drawn live, nothing left."""
 
 from __future__ import annotations
 
@@ -210,7 +210,7 @@ def test_an_exact_ray_gives_an_exact_tag(board, doc, kept, pump, camera):
 def test_three_points_on_a_ring(board, doc, kept, pump, shot):
     """Points of a circle about a centre that is known: the tag's rings have it."""
     panel = open_panel(kept, pump, board)
-    part, leaf = the_part(panel)
+    part, _ = the_part(panel)
     button("end").click()
     pump(0.3)
     centre, radius = np.array([10.0, -90.0]), 95.0
@@ -253,7 +253,7 @@ def test_a_point_beside_the_wood_is_refused_and_the_others_stay(board, doc, kept
 
 def test_the_heart_face_is_clicked(board, doc, kept, pump, shot):
     panel = open_panel(kept, pump, board)
-    part, leaf = the_part(panel)
+    part, _ = the_part(panel)
     view = np.array(tuple(FreeCADGui.ActiveDocument.ActiveView.getViewDirection()))
     up = float(view @ part.frame.axes[1]) < 0
     face = part.frame.centre + (1 if up else -1) * part.frame.thickness_mm / 2 * part.frame.axes[1]

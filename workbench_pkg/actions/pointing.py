@@ -20,6 +20,7 @@ from movement_core.wording import say
 from workbench_pkg.actions.drafts import own_direction
 from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.host.own import is_planar
+from workbench_pkg.host.shapes import affine
 
 Floats = NDArray[np.float64]
 
@@ -28,7 +29,6 @@ EDGE_ON = 0.03  # cosine of the ray to the grain under which no end can be point
 ON_FACE_MM = 1e-6
 SQUARE = 0.999  # cosine to the grain from which an end is drawn as it is
 AT_END_MM = 0.2
-CHORD_MM = 0.1
 WHERE = "pointing"
 
 
@@ -202,21 +202,16 @@ def end_outlines(leaf: Leaf, part: Part) -> tuple[tuple[Floats, ...], tuple[Floa
     Empty for an end that is not: its marks are then drawn over the whole section.
     """
     frame = part.frame
+    linear, offset = affine(leaf.matrix)
     found: tuple[list[Floats], list[Floats]] = ([], [])
-    for face in leaf.global_solid().Faces:
-        if not is_planar(face):
-            continue
-        along = float(_outward(face, face.CenterOfMass) @ frame.axes[2])
-        height = float((np.array(tuple(face.CenterOfMass)) - frame.centre) @ frame.axes[2])
+    flat = [face for face in leaf.own.faces if face.flat]
+    for face, loops in zip(flat, leaf.own.loops):
+        assert face.normal is not None  # flat ones have one
+        normal = face.normal @ np.linalg.inv(linear)
+        along = float(normal @ frame.axes[2] / np.linalg.norm(normal))
+        placed = [loop @ linear.T + offset - frame.centre for loop in loops]
+        height = float((placed[0] @ frame.axes[2]).mean())
         if abs(along) < SQUARE or abs(abs(height) - frame.length_mm / 2) > AT_END_MM or along * height < 0:
             continue
-        for wire in face.Wires:
-            points = [tuple(point) for edge in wire.OrderedEdges for point in _run(edge)]
-            flat = (np.array(points) - frame.centre) @ frame.axes[:2].T
-            found[1 if along > 0 else 0].append(flat)
+        found[1 if along > 0 else 0].extend(loop @ frame.axes[:2].T for loop in placed)
     return tuple(found[0]), tuple(found[1])
-
-
-def _run(edge: Any) -> list[Any]:
-    points: list[Any] = edge.discretize(Deflection=CHORD_MM)
-    return points if edge.Orientation == "Forward" else points[::-1]

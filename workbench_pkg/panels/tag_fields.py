@@ -221,7 +221,7 @@ class TagFields:
             (translate("Heartside", "Kept in"), f["kept"].widget),
             (translate("Heartside", "Fixed line"), f["fixed"].widget),
         ]
-        title = translate("Heartside", "More: finish, figure, far end, other moistures")
+        title = translate("Heartside", "More: finish, figure, far end …")
         return Fold("HeartsideFoldMore", title, form_of(rows), is_open=False)
 
     def _explain(self) -> None:

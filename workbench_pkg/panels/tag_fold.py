@@ -16,6 +16,7 @@ class Fold(QtWidgets.QWidget):
         self.head.setCheckable(True)
         self.head.setToolButtonStyle(QtCore.Qt.ToolButtonTextBesideIcon)
         self.head.setAutoRaise(True)
+        self.head.setSizePolicy(QtWidgets.QSizePolicy.Ignored, QtWidgets.QSizePolicy.Fixed)
         self.head.setFocusPolicy(QtCore.Qt.TabFocus)
         column = QtWidgets.QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)

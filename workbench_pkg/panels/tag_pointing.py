@@ -285,7 +285,7 @@ class TagPointing:
         grid.setSpacing(3)
         texts = {
             "flip": (
-                translate("Heartside", "Turn the arrow"),
+                translate("Heartside", "Flip the arrow"),
                 translate("Heartside", "Point the grain the other way; the rings stay where they are"),
             ),
             "turn": (
@@ -293,7 +293,7 @@ class TagPointing:
                 translate("Heartside", "Run the grain along the next of the object's own axes"),
             ),
             PITH: (
-                translate("Heartside", "Centre of the tree"),
+                translate("Heartside", "Pith"),
                 translate("Heartside", "Point at the pith on an end, or beyond its edge, and drag it"),
             ),
             POINTS: (
@@ -305,7 +305,7 @@ class TagPointing:
                 translate("Heartside", "Click the face that was nearer the centre of the tree"),
             ),
             FAR: (
-                translate("Heartside", "Centre, far end"),
+                translate("Heartside", "Pith, far end"),
                 translate(
                     "Heartside", "Point at the pith on the end that the arrow points to, where it differs"
                 ),
@@ -319,7 +319,7 @@ class TagPointing:
             button = QtWidgets.QPushButton(text)
             button.setObjectName(f"HeartsidePoint_{name}")
             button.setAutoDefault(False)
-            button.setMinimumWidth(40)
+            button.setSizePolicy(QtWidgets.QSizePolicy.Ignored, QtWidgets.QSizePolicy.Fixed)
             button.setCheckable(name in (PITH, FAR, POINTS, HEART, "end"))
             explain(button, tip)
             self.buttons[name] = button
