@@ -14,6 +14,9 @@ ICONS = sorted([*ENTRY.glob("*.svg"), *(ROOT / "icons").glob("*.svg")])
 COMMAND_ICONS = (
     "tag_wood",
     "untag",
+    "joints",
+    "lay_boards",
+    "gaps_today",
     "set_year",
     "annotate",
     "remove",

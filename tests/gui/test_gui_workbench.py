@@ -20,6 +20,7 @@ COMMANDS = (
     "Heartside_Report",
     "Heartside_Annotate",
     "Heartside_Remove",
+    "Heartside_Joints",
     "Heartside_Hold",
     "Heartside_CutSlots",
     "Heartside_TakeHardware",

@@ -10,10 +10,10 @@ from typing import Any
 
 import FreeCADGui as Gui
 
-from workbench_pkg.commands import building, clicks, papers, seeing
+from workbench_pkg.commands import building, clicks, joining, papers, seeing
 from workbench_pkg.host.language import speak
 
-MODULES = (clicks, building, seeing, papers)
+MODULES = (clicks, joining, building, seeing, papers)
 
 
 def register() -> None:
