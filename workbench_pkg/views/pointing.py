@@ -30,6 +30,7 @@ from workbench_pkg.views.season_scene import skipped_group
 from workbench_pkg.views.zooming import views_of, zoom_to
 
 Floats = NDArray[np.float64]
+ROOT = "HeartsidePointing"
 END_SLACK = 2.2  # of the end's size, to be seen around it
 
 
@@ -39,12 +40,16 @@ class Pointing:
     def __init__(self, name: str) -> None:
         """name : of the document."""
         self.name = name
-        self.root, self._keeper = skipped_group()
+        self.root = coin.SoSeparator()
+        self.root.setName(ROOT)
+        # "Fit all" passes over what stands away from the wood. The marks on it count, or the near plane cuts them off.
+        away, self._keeper = skipped_group()
         self.marks, self.over = coin.SoSeparator(), coin.SoAnnotation()
         untouched = coin.SoPickStyle()
         untouched.style = coin.SoPickStyle.UNPICKABLE
-        for node in (untouched, self.marks, self.over):
+        for node in (untouched, self.marks, away):
             self.root.addChild(node)
+        away.addChild(self.over)
         self.unseen = Unseen()
         self._camera: tuple[Any, Any] | None = None
         self._mice: list[Mouse] = []
