@@ -14,6 +14,9 @@ ICONS = sorted([*ENTRY.glob("*.svg"), *(ROOT / "icons").glob("*.svg")])
 COMMAND_ICONS = (
     "tag_wood",
     "untag",
+    "copy_wood",
+    "accept_inferred",
+    "hints",
     "joints",
     "lay_boards",
     "gaps_today",

@@ -16,6 +16,9 @@ except ImportError:
 COMMANDS = (
     "Heartside_Tag",
     "Heartside_Untag",
+    "Heartside_CopyWood",
+    "Heartside_Accept",
+    "Heartside_Hints",
     "Heartside_Year",
     "Heartside_Report",
     "Heartside_Annotate",

@@ -10,10 +10,10 @@ from typing import Any
 
 import FreeCADGui as Gui
 
-from workbench_pkg.commands import building, clicks, joining, papers, seeing
+from workbench_pkg.commands import building, clicks, joining, papers, pointing, seeing
 from workbench_pkg.host.language import speak
 
-MODULES = (clicks, joining, building, seeing, papers)
+MODULES = (clicks, pointing, joining, building, seeing, papers)
 
 
 def register() -> None:

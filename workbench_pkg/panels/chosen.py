@@ -8,11 +8,9 @@ from typing import Any
 import FreeCAD as App
 import FreeCADGui as Gui
 
-from movement_core.piece.tag_sources import merge, tags_from_text, values_by_word
-from movement_core.piece.tags import PROPERTY_WORDS
+from workbench_pkg.actions.copying import said_of
 from workbench_pkg.host.leaves import Leaf, read_leaves
 from workbench_pkg.host.qt import QtCore
-from workbench_pkg.host.tagging import read_tags
 
 
 @dataclass(frozen=True, eq=False)
@@ -34,14 +32,7 @@ class Chosen:
 
     def said(self) -> list[dict[str, object]]:
         """What each board says by its properties, and where they are silent by its label, by word."""
-        return [_said(leaf) for leaf in self.leaves]
-
-
-def _said(leaf: Leaf) -> dict[str, object]:
-    raw = read_tags(leaf)
-    by_label = values_by_word(merge(*(tags_from_text(leaf.name, text, "label") for text in raw.texts)))
-    by_property = {PROPERTY_WORDS[n]: v for n, v in raw.properties.items() if n in PROPERTY_WORDS}
-    return by_label | by_property
+        return [said_of(leaf) for leaf in self.leaves]
 
 
 def chosen_boards(doc: Any | None = None) -> Chosen:
