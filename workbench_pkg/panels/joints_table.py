@@ -44,11 +44,10 @@ class JointsTable(QtWidgets.QTableWidget):
     """Rows are joints; several may be chosen."""
 
     def __init__(self) -> None:
-        super().__init__(0, 3)
+        super().__init__(0, 2)
         self.setObjectName("HeartsideJointsTable")
         self.setHorizontalHeaderLabels(
             [
-                translate("Heartside", "Parts"),
                 translate("Heartside", "Joint"),
                 translate("Heartside", "Moves"),
             ]
@@ -64,7 +63,7 @@ class JointsTable(QtWidgets.QTableWidget):
         self.verticalHeader().hide()
         header = self.horizontalHeader()
         header.setHighlightSections(False)
-        for column, mode in enumerate(("Stretch", "ResizeToContents", "ResizeToContents")):
+        for column, mode in enumerate(("Stretch", "ResizeToContents")):
             header.setSectionResizeMode(column, getattr(QtWidgets.QHeaderView, mode))
         self.listed: list[JointRow] = []
 
@@ -79,12 +78,10 @@ class JointsTable(QtWidgets.QTableWidget):
         select = self.selectionModel()
         for number, joint in enumerate(self.listed):
             tip = explained(joint)
-            rows.write(self, number, 0, text="\n".join(joint.parts), tip=tip, picture=state_sign(joint.state))
-            kind = f"{say(joint.kind)}\n{state_words(joint.state)}"
-            rows.write(
-                self, number, 1, text=kind if joint.state != "unknown" else state_words("unknown"), tip=tip
-            )
-            rows.write(self, number, 2, text=moves_text(joint), tip=tip, alignment=enum_value(_RIGHT))
+            known = "" if joint.state == "unknown" else f"{say(joint.kind)}, "
+            text = f"{' – '.join(joint.parts)}\n{known}{state_words(joint.state)}"
+            rows.write(self, number, 0, text=text, tip=tip, picture=state_sign(joint.state))
+            rows.write(self, number, 1, text=moves_text(joint), tip=tip, alignment=enum_value(_RIGHT))
             if frozenset(joint.keys) in chosen:
                 flags = QtCore.QItemSelectionModel.Select | QtCore.QItemSelectionModel.Rows
                 select.select(self.model().index(number, 0), flags)
