@@ -55,7 +55,7 @@ def grain_marks(part: Part, ends: tuple[Lines, Lines] | None = None) -> GrainMar
             for line in _inside(flat, outline, frame.width_mm, frame.thickness_mm):
                 for piece in dashes(line) if broken else [line]:
                     lines.append(np.column_stack([piece, np.full(len(piece), height)]))
-    shown = arrow if told[0] else tuple(piece for line in arrow for piece in dashes(line, 1))
+    shown = arrow if told[0] else (*dashes(arrow[0], 1), *arrow[1:])  # the head whole, or it is none
     return GrainMarks(tuple(lines), shown, told[1], told[0])
 
 

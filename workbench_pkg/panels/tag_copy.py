@@ -40,7 +40,7 @@ class TagCopyPanel:
         self.anew.clicked.connect(self._forget)
         self.wood = _tick(
             "HeartsideCopyWood",
-            translate("Heartside", "Wood: species, figure, finish, moistures"),
+            translate("Heartside", "Species, finish, moistures"),
             translate("Heartside", "What boards of one stack share"),
         )
         self.cut = _tick(
@@ -50,7 +50,7 @@ class TagCopyPanel:
         )
         self.lie = _tick(
             "HeartsideCopyLie",
-            translate("Heartside", "How it lies: grain, show face, heart, pith"),
+            translate("Heartside", "Grain, show face, pith"),
             translate("Heartside", "Only for boards out of one log that are drawn the same way"),
         )
         self.wood.setChecked(True)

@@ -24,9 +24,9 @@ def open_words() -> dict[str, str]:
 
 
 class TagOpen(QtWidgets.QWidget):
-    """``go(key)`` is called to choose a part, ``write_on()`` to write what was entered and go on to the next."""
+    """``go(keys)`` is called to choose parts, ``write_on()`` to write what was entered and go on to the next."""
 
-    def __init__(self, go: Callable[[str], object], write_on: Callable[[], object]) -> None:
+    def __init__(self, go: Callable[[Sequence[str]], object], write_on: Callable[[], object]) -> None:
         super().__init__()
         self.go = go
         self.parts: list[Part] = []
@@ -50,6 +50,12 @@ class TagOpen(QtWidgets.QWidget):
             self.write,
             translate("Heartside", "Write what was entered, as one undo step, and go on to the next board"),
         )
+        self.all = QtWidgets.QPushButton(translate("Heartside", "All of them"))
+        self.all.setObjectName("HeartsideOpenAll")
+        self.all.setAutoDefault(False)
+        explain(self.all, translate("Heartside", "Select every board of which something is still to be said"))
+        for button in (self.all, self.write):
+            button.setSizePolicy(QtWidgets.QSizePolicy.Ignored, QtWidgets.QSizePolicy.Fixed)
         row = QtWidgets.QHBoxLayout()
         row.setContentsMargins(0, 0, 0, 0)
         for widget in (self.previous, self.list, self.next):
@@ -59,10 +65,15 @@ class TagOpen(QtWidgets.QWidget):
         column.setSpacing(2)
         column.addWidget(self.count)
         column.addLayout(row)
-        column.addWidget(self.write)
+        both = QtWidgets.QHBoxLayout()
+        both.setContentsMargins(0, 0, 0, 0)
+        both.addWidget(self.all)
+        both.addWidget(self.write)
+        column.addLayout(both)
         self.previous.clicked.connect(lambda *_: self.step(-1))
         self.next.clicked.connect(lambda *_: self.step(1))
         self.list.activated.connect(self._chosen)
+        self.all.clicked.connect(lambda *_: self.go([part.key for part in self.parts]))
         self.write.clicked.connect(lambda *_: write_on())
 
     def show_parts(self, every: Sequence[Part], chosen: Sequence[str]) -> None:
@@ -81,7 +92,7 @@ class TagOpen(QtWidgets.QWidget):
             self.count.setText(words.format(count=len(self.parts), all=len(every)))
         else:
             self.count.setText(translate("Heartside", "Nothing is left to be told."))
-        for widget in (self.list, self.previous, self.next):
+        for widget in (self.list, self.previous, self.next, self.all):
             widget.setEnabled(bool(self.parts))
         self._every = [part.key for part in every]
 
@@ -110,7 +121,7 @@ class TagOpen(QtWidgets.QWidget):
         if 0 <= at < len(self.parts):
             self.current = self.parts[at].key
             self.list.setCurrentIndex(at)
-            self.go(self.current)
+            self.go([self.current])
 
 
 def _arrow(name: str, way: QtCore.Qt.ArrowType) -> QtWidgets.QToolButton:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 import FreeCAD as App
@@ -158,15 +158,15 @@ class TagPanel:
         elif text:
             self.trouble.setText("")
 
-    def go(self, key: str) -> None:
-        """Choose one part, as a click on it would, and bring it close."""
-        leaf = self.draft.leaves.get(key) if self.draft is not None else None
-        if leaf is None:
-            return
+    def go(self, keys: Sequence[str]) -> None:
+        """Choose parts, as clicks on them would; one alone is brought close."""
+        known = self.draft.leaves if self.draft is not None else {}
+        leaves = [known[key] for key in keys if key in known]
         Gui.Selection.clearSelection()
-        Gui.Selection.addSelection(leaf.root.Document.Name, leaf.root.Name, leaf.sub)
-        if self.view is not None:
-            self.view.zoom([leaf])
+        for leaf in leaves:
+            Gui.Selection.addSelection(leaf.root.Document.Name, leaf.root.Name, leaf.sub)
+        if self.view is not None and len(leaves) == 1:
+            self.view.zoom(leaves)
 
     def _entered(self) -> Facts:
         try:
@@ -283,12 +283,12 @@ class TagPanel:
         for part in (
             self.still,
             self.parts,
-            self.species.widget,
-            self.fields.moisture(),
-            lie,
             self.state,
             self.trouble,
+            self.species.widget,
             self.known,
+            self.fields.moisture(),
+            lie,
             self.fields.more(),
         ):
             column.addWidget(part)
