@@ -15,13 +15,16 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from movement_core.air.bounds import within
+from movement_core.air.emc import equilibrium_moisture
 from movement_core.errors import InputError
 from movement_core.moisture.transport import SPECIFIC_GRAVITY_RANGE
+from movement_core.wording import say
 
 CALIBRATION_TEMPERATURE_C = 21.1  # 70 °F, what most meters are calibrated at (common practice)
 POINTS_PER_DEGREE = 0.5 / 5.6  # percent MC per °C below calibration (read)
 METER_SD = 1.0  # percent MC: "within 1 % of the truth" at best (read)
 NO_SPECIES_SD = 2.0  # percent MC: wrong species setting 2 % and more (read)
+AIR_SD = 1.0  # percent MC: hygrometers within 5 % RH, and wood that lags behind its air (own)
 NO_TEMPERATURE_SD = 0.5  # percent MC: shop between 15 and 27 °C (own)
 TRUSTED_RANGE = (6.0, 25.0)  # percent; below, pins hardly conduct; above, they drift (common practice)
 # A profile like a parabola equals its mean at 1/2 − 1/(2√3) = 0.211 of the thickness below the face
@@ -86,18 +89,20 @@ def meter_moisture(
     if kind not in ("pin", "pad"):
         raise InputError(f"a meter of kind {kind!r}", where="meter", allowed="'pin' or 'pad'")
     mc, variance = float(values.mean()), METER_SD**2
-    steps, notes = [f"{values.size} reading{'s' if values.size > 1 else ''}, mean {mc:.1f} %"], []
+    one = say("1 reading, {mean:.1f} %", mean=mc)
+    several = say("{count} readings, mean {mean:.1f} %", count=values.size, mean=mc)
+    steps, notes = [several if values.size > 1 else one], []
     if values.size > 1:
         variance += float(values.var(ddof=1)) / values.size
     if kind == "pin":
         if wood_temperature_c is None:
             variance += NO_TEMPERATURE_SD**2
-            notes.append("the wood's temperature is missing: pins read low in the cold")
+            notes.append(say("the wood's temperature is missing: pins read low in the cold"))
         else:
             wood = float(within(wood_temperature_c, "wood temperature", -30.0, 80.0, "°C"))
             points = (calibration_temperature_c - wood) * POINTS_PER_DEGREE
             mc += points
-            steps.append(f"{points:+.1f} for {wood:g} °C")
+            steps.append(say("{points:+.1f} for {wood:.0f} °C", points=points, wood=wood))
     elif (set_gravity is None) != (specific_gravity is None):
         raise InputError(
             "only one of the two densities is given",
@@ -107,17 +112,23 @@ def meter_moisture(
     elif set_gravity is not None and specific_gravity is not None:
         gravities = within([set_gravity, specific_gravity], "specific gravity", *SPECIFIC_GRAVITY_RANGE, "")
         mc *= float(gravities[0] / gravities[1])
-        steps.append(f"× {gravities[0] / gravities[1]:.2f} for density")
+        steps.append(say("× {factor:.2f} for density", factor=gravities[0] / gravities[1]))
         species_correction = species_correction or 0.0
     if species_correction is None:
         variance += NO_SPECIES_SD**2
-        notes.append("the species correction is missing: a wrong setting costs 2 % and more")
+        notes.append(say("the species correction is missing: a wrong setting costs 2 % and more"))
     else:
         mc += float(within(species_correction, "species correction", -10.0, 10.0, "points"))
-        steps.append(f"{species_correction:+.1f} for the species")
+        steps.append(say("{points:+.1f} for the species", points=species_correction))
     if not TRUSTED_RANGE[0] <= mc <= TRUSTED_RANGE[1]:
         low, high = TRUSTED_RANGE
-        notes.append(f"meters are trusted from {low:g} to {high:g} %: weigh an oven-dried sample instead")
+        notes.append(
+            say(
+                "meters are trusted from {low:.0f} to {high:.0f} %: weigh an oven-dried sample instead",
+                low=low,
+                high=high,
+            )
+        )
     if mc < 0:
         raise InputError(
             f"the corrections make {mc:.1f} % of it",
@@ -126,6 +137,25 @@ def meter_moisture(
             todo="check the temperature and the species correction",
         )
     return MoistureReading(mc, float(np.sqrt(variance)), tuple(steps), tuple(notes))
+
+
+def air_moisture(temperature_c: float, rh_percent: float) -> MoistureReading:
+    """Moisture of wood that has lain in this air until it changed no more.
+
+    Parameters
+    ----------
+    temperature_c : of the air, −20 to 60 °C. rh_percent : relative humidity, 0 to 95.
+
+    Raises
+    ------
+    InputError : air that no shop has.
+    """
+    warmth = float(within(temperature_c, "temperature of the air", -20.0, 60.0, "°C"))
+    damp = float(within(rh_percent, "relative humidity", 0.0, 95.0, "%"))
+    mc = float(equilibrium_moisture(warmth, damp))
+    step = say("{warmth:.0f} °C and {damp:.0f} % relative humidity", warmth=warmth, damp=damp)
+    note = say("only wood that has lain in this air for weeks is at its moisture; thick stock takes months")
+    return MoistureReading(mc, AIR_SD, (step,), (note,))
 
 
 def mean_of_core_and_skin(

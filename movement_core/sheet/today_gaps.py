@@ -89,6 +89,7 @@ def as_table(
     size: Callable[[float], str],
     months: Sequence[str],
     separator: str = "",
+    step_mm: float = STEP_MM,
 ) -> str:
     """The gaps as text in columns, or with a separator as CSV.
 
@@ -96,8 +97,9 @@ def as_table(
     ----------
     headings : of the seven columns of ``cells``.
     size : writes a length. months : names of the twelve. separator : of CSV; "" makes columns for reading.
+    step_mm : as for ``cells``.
     """
-    rows = [tuple(headings), *(cells(gap, size, months) for gap in gaps)]
+    rows = [tuple(headings), *(cells(gap, size, months, step_mm) for gap in gaps)]
     if separator:
         return "".join(separator.join(_quoted(cell, separator) for cell in row) + "\r\n" for row in rows)
     widths = [max(len(row[column]) for row in rows) for column in range(len(headings))]
@@ -106,15 +108,17 @@ def as_table(
     )
 
 
-def cells(gap: GapToday, size: Callable[[float], str], months: Sequence[str]) -> tuple[str, ...]:
-    """One row: between, as drawn, set today, least, in, most, in."""
+def cells(
+    gap: GapToday, size: Callable[[float], str], months: Sequence[str], step_mm: float = STEP_MM
+) -> tuple[str, ...]:
+    """One row: between, as drawn, set today, least, in, most, in; in whole steps, the least down and the most up."""
     return (
         " | ".join(gap.parts),
         size(gap.drawn_mm),
         size(gap.set_mm),
-        size(gap.least_mm),
+        size(-rounded_up(-gap.least_mm, step_mm) + 0.0),
         months[gap.least_month],
-        size(gap.most_mm),
+        size(rounded_up(gap.most_mm, step_mm)),
         months[gap.most_month],
     )
 

@@ -54,4 +54,19 @@ class Joints(Worked):
             raise
 
 
-COMMANDS: tuple[Command, ...] = (Joints(),)
+class GapsToday(Worked):
+    name, picture = "Heartside_GapsToday", "gaps_today"
+    kind = ""
+    menu = QT_TRANSLATE_NOOP("Heartside_GapsToday", "Gaps today …")
+    tip = QT_TRANSLATE_NOOP(
+        "Heartside_GapsToday",
+        "From the air of the shop or a meter: the gaps to set today, and what each becomes over the year",
+    )
+
+    def show(self, doc: Any, answer: Any) -> None:
+        from workbench_pkg.panels.today_panel import TodayPanel
+
+        Gui.Control.showDialog(TodayPanel(doc, answer))
+
+
+COMMANDS: tuple[Command, ...] = (Joints(), GapsToday())

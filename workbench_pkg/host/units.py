@@ -88,3 +88,19 @@ def in_inches() -> bool:
     """Whether the user's unit schema writes a hand's breadth in inches or feet."""
     unit = App.Units.Quantity(100.0, App.Units.Length).getUserPreferred()[2]
     return unit in ("in", "ft", '"', "'", "thou", "mil")
+
+
+def set_step_mm() -> float:
+    """What this user sets a gap in: a tenth of a millimetre, or a 64th of an inch."""
+    return INCH_MM / FINEST if in_inches() else 0.1
+
+
+def set_text(millimetres: float) -> str:
+    """A length that is set with a rule or feeler gauges: inches always as a fraction, however small."""
+    if not in_inches():
+        return short_length(millimetres)
+    parts = round(abs(millimetres) / INCH_MM * FINEST)
+    whole, rest = divmod(parts, FINEST)
+    words = [str(whole)] if whole or not rest else []
+    words += [str(Fraction(rest, FINEST))] if rest else []
+    return ("-" if millimetres < 0 and parts else "") + " ".join(words) + '"'
