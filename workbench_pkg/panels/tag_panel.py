@@ -11,6 +11,7 @@ import FreeCADGui as Gui
 from movement_core.errors import HeartsideError
 from movement_core.piece.facts import TAGGED
 from movement_core.piece.part import Part
+from workbench_pkg.actions.apart import is_several
 from workbench_pkg.actions.drafts import Draft
 from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
@@ -24,7 +25,7 @@ from workbench_pkg.panels.tag_fields import OF_ONE_BOARD, TagFields
 from workbench_pkg.panels.tag_known import TagKnown, offers_for
 from workbench_pkg.panels.tag_open import TagOpen
 from workbench_pkg.panels.tag_pointing import TagPointing, View
-from workbench_pkg.panels.telling import told, unexpected
+from workbench_pkg.panels.telling import explain, told, unexpected
 
 translate = App.Qt.translate
 MOST_DRAWN = 40  # boards whose rings are drawn at a time
@@ -53,6 +54,15 @@ class TagPanel:
         self.species = SpeciesField()
         self.species.list.currentRowChanged.connect(self.fields.soon)
         self.known = TagKnown(self.take)
+        self.apart = QtWidgets.QPushButton()
+        self.apart.setObjectName("HeartsideTakeApart")
+        self.apart.setAutoDefault(False)
+        self.apart.setSizePolicy(QtWidgets.QSizePolicy.Ignored, QtWidgets.QSizePolicy.Fixed)
+        explain(
+            self.apart,
+            translate("Heartside", "Make an object of each of its solids, as an undo step of its own"),
+        )
+        self.apart.clicked.connect(lambda *_: self.take_apart())
         self.pointing = TagPointing(view, self.point, self.tell, self._others)
         self._lay_out()
         self.chosen = chosen_boards(doc)
@@ -99,6 +109,20 @@ class TagPanel:
             self.parts.setText(
                 translate("Heartside", "Nothing is selected. Click boards in the view or the tree.")
             )
+
+        heaps = self._heaps()
+        self.apart.setVisible(bool(heaps))
+        if heaps:
+            words = translate("Heartside", "One object of {count} solids: take it apart")
+            self.apart.setText(words.format(count=len(heaps[0].Shape.Solids)))
+
+    def _heaps(self) -> list[Any]:
+        """Chosen objects that can only be told one wood although they are several boards."""
+        found: list[Any] = []
+        for leaf in self.chosen.leaves:
+            if leaf.source not in found and leaf.source == leaf.owner and is_several(leaf.source):
+                found.append(leaf.source)
+        return found
 
     def draw(self) -> None:
         """Work out what the chosen boards would be as entered, and show it: rings, arrows, what nobody said."""
@@ -167,6 +191,19 @@ class TagPanel:
             Gui.Selection.addSelection(leaf.root.Document.Name, leaf.root.Name, leaf.sub)
         if self.view is not None and len(leaves) == 1:
             self.view.zoom(leaves)
+
+    def take_apart(self) -> None:
+        """Make objects of the solids of what is chosen."""
+        try:
+            for heap in self._heaps():
+                recorded.run("apart", "take_apart", recorded.objects([(heap, None)])[1:-1])
+        except HeartsideError as error:
+            self.trouble.setText(str(error))
+            return
+        except Exception as error:
+            self.trouble.setText(unexpected(error))
+            return
+        self.read()
 
     def _entered(self) -> Facts:
         try:
@@ -283,6 +320,7 @@ class TagPanel:
         for part in (
             self.still,
             self.parts,
+            self.apart,
             self.state,
             self.trouble,
             self.species.widget,
