@@ -8,6 +8,7 @@ from typing import Any
 import FreeCAD as App
 import FreeCADGui as Gui
 
+from movement_core.piece.tag_sources import without_tag
 from workbench_pkg.actions.copying import said_of
 from workbench_pkg.host.leaves import Leaf, read_leaves
 from workbench_pkg.host.qt import QtCore
@@ -20,7 +21,7 @@ class Chosen:
     leaves: tuple[Leaf, ...]
 
     def names(self) -> list[str]:
-        return [leaf.name for leaf in self.leaves]
+        return [without_tag(leaf.name) for leaf in self.leaves]
 
     def targets(self) -> list[tuple[Any, int | None]]:
         """What to tag: objects, with the number of the element where one of a link array is meant."""

@@ -8,6 +8,7 @@ import FreeCAD as App
 import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
+from movement_core.piece.tag_sources import without_tag
 from workbench_pkg.actions.copying import CUT_WORDS, LIE_WORDS, WOOD_WORDS, said_of
 from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
@@ -99,10 +100,12 @@ class TagCopyPanel:
             self.says.setText("")
             self.to_label.setText("")
             return
-        self.from_label.setText(translate("Heartside", "From: {board}").format(board=self.source.name))
+        self.from_label.setText(
+            translate("Heartside", "From: {board}").format(board=without_tag(self.source.name))
+        )
         said = [f"{word} {_shown(value)}" for word, value in said_of(self.source).items()]
         self.says.setText("; ".join(said) or translate("Heartside", "It says nothing of its wood yet."))
-        names = [leaf.name for leaf in self.targets]
+        names = [without_tag(leaf.name) for leaf in self.targets]
         if names:
             listed = ", ".join(names[:5]) + (" …" if len(names) > 5 else "")
             words = translate("Heartside", "To {count}: {boards}")

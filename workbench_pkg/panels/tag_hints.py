@@ -9,6 +9,7 @@ import FreeCAD as App
 import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
+from movement_core.piece.tag_sources import without_tag
 from workbench_pkg.actions.copying import said_of
 from workbench_pkg.host.hints import card_hint, joint_hints
 from workbench_pkg.host.leaf import Leaf
@@ -43,7 +44,7 @@ def hint_rows(doc: Any) -> list[HintRow]:
         if hint is None or "species" in said_of(leaf):
             continue
         words = translate("Heartside", "{part}: material card “{card}”").format(
-            part=leaf.name, card=hint.name
+            part=without_tag(leaf.name), card=hint.name
         )
         names = species_like(hint.name)
         if not names:
@@ -56,7 +57,7 @@ def hint_rows(doc: Any) -> list[HintRow]:
             continue
         pair = tuple(by_key[key] for key in joint.keys)
         words = translate("Heartside", "{one} and {other}: assembly joint “{joint}”").format(
-            one=pair[0].name, other=pair[1].name, joint=joint.kind_of_host
+            one=without_tag(pair[0].name), other=without_tag(pair[1].name), joint=joint.kind_of_host
         )
         if joint.kind is None:
             found.append(HintRow(words + translate("Heartside", ", tells nothing of the wood"), pair))

@@ -25,6 +25,7 @@ from workbench_pkg.panels.tag_fields import OF_ONE_BOARD, TagFields
 from workbench_pkg.panels.tag_known import TagKnown, offers_for
 from workbench_pkg.panels.tag_open import TagOpen
 from workbench_pkg.panels.tag_pointing import TagPointing, View
+from workbench_pkg.panels.tag_watch import Changes
 from workbench_pkg.panels.telling import explain, told, unexpected
 
 translate = App.Qt.translate
@@ -41,6 +42,7 @@ class TagPanel:
         self.doc, self.view = doc, view
         self.own: dict[str, Facts] = {}  # facts that only one of the chosen boards will say, by key
         self.draft: Draft | None = None
+        self.written: list[Part] = []  # all parts as the document has them
         self.form = QtWidgets.QWidget()
         self.form.setObjectName("HeartsideTagPanel")
         self.form.setWindowTitle(translate("Heartside", "Tag wood"))
@@ -66,6 +68,7 @@ class TagPanel:
         self.pointing = TagPointing(view, self.point, self.tell, self._others)
         self._lay_out()
         self.chosen = chosen_boards(doc)
+        self.changes = Changes(doc)
         self.watch = SelectionWatch(self.read)
         if view is not None:
             view.listen(self.pointing)
@@ -79,15 +82,17 @@ class TagPanel:
             return
         before = {leaf.key for leaf in self.chosen.leaves}
         entered = self._entered()
-        self.trouble.setText("")
+        self._complain("")
         self.tell("", False)
         self.own.clear()
         try:
             self.chosen = chosen_boards(self.doc)
-            self.draft = Draft(self.doc)
+            if self.changes.take() or self.draft is None:
+                self.draft = Draft(self.doc)
+                self.written = list(self.draft.parts().values())
         except Exception as error:  # the document is gone, or the host fails at reading it
             self.draft = None
-            self.trouble.setText(unexpected(error))
+            self._complain(unexpected(error))
             return
         self._name_chosen()
         said = self.chosen.said()
@@ -130,9 +135,9 @@ class TagPanel:
             return
         try:
             facts = self._drafted()
-            every = self.draft.parts(facts)
+            every = self.draft.parts(facts) if facts else {part.key: part for part in self.written}
         except HeartsideError as error:
-            self.trouble.setText(str(error))
+            self._complain(str(error))
             return
         keys = [leaf.key for leaf in self.chosen.leaves if leaf.key in every]
         chosen = [(self.draft.leaves[key], every[key]) for key in keys]
@@ -142,7 +147,7 @@ class TagPanel:
             self.pointing.aim(None, None, {})
         else:
             self.pointing.aim(*single, {**(said[0] if said else {}), **facts.get(keys[0], {})})
-        self.still.show_parts(list(every.values()), keys)
+        self.still.show_parts(self.written, keys)
         self.known.show_offers(offers_for(chosen))
         self.rings_now.setText(_rings_in_words(single[1]) if single is not None else "")
         if self.view is not None:
@@ -157,7 +162,7 @@ class TagPanel:
 
     def point(self, facts: Mapping[str, object]) -> None:
         """Enter what was pointed at."""
-        self.trouble.setText("")
+        self._complain("")
         self.fields.set(facts)
         self.fields.stop()
         self.draw()
@@ -177,10 +182,14 @@ class TagPanel:
     def tell(self, text: str, bad: bool) -> None:
         """What to click next, or what was wrong with a click."""
         self.state.setText("" if bad else text)
-        if bad:
-            self.trouble.setText(text)
-        elif text:
-            self.trouble.setText("")
+        if bad or text:
+            self._complain(text if bad else "")
+        self.state.setVisible(bool(self.state.text()))
+
+    def _complain(self, text: str) -> None:
+        """Tell what is wrong; "" when nothing is any more."""
+        self.trouble.setText(text)
+        self.trouble.setVisible(bool(text))
 
     def go(self, keys: Sequence[str]) -> None:
         """Choose parts, as clicks on them would; one alone is brought close."""
@@ -198,10 +207,10 @@ class TagPanel:
             for heap in self._heaps():
                 recorded.run("apart", "take_apart", recorded.objects([(heap, None)])[1:-1])
         except HeartsideError as error:
-            self.trouble.setText(str(error))
+            self._complain(str(error))
             return
         except Exception as error:
-            self.trouble.setText(unexpected(error))
+            self._complain(unexpected(error))
             return
         self.read()
 
@@ -249,7 +258,10 @@ class TagPanel:
         if self.chosen.leaves and not self._write():
             return
         self.read()
-        self.still.step(1)
+        if self.still.parts:
+            self.still.step(1)
+        else:  # it is done: the piece without marks, ready for the next click
+            Gui.Selection.clearSelection()
 
     def reject(self) -> bool:
         """Close; what was not written leaves nothing. Escape ends pointing first."""
@@ -273,10 +285,10 @@ class TagPanel:
             if shared or self.own:
                 told(translate("Heartside", "{count} tagged").format(count=len(self.chosen.leaves)))
         except HeartsideError as error:
-            self.trouble.setText(str(error))
+            self._complain(str(error))
             return False
         except Exception as error:
-            self.trouble.setText(unexpected(error))
+            self._complain(unexpected(error))
             return False
         return True
 
@@ -297,6 +309,7 @@ class TagPanel:
     def _let_go(self) -> None:
         self.fields.stop()
         self.watch.close()
+        self.changes.close()
         if self.view is not None:
             self.view.close()
 
