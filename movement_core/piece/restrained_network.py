@@ -196,7 +196,7 @@ def courses(strains: Floats) -> tuple[Floats, Floats]:
         course = course / np.linalg.norm(course)
         found.append(course)
         rest -= np.outer(rest @ course, course)
-    days = np.array(found).reshape(-1, strains.shape[2])
+    days = np.array(found or [np.zeros(strains.shape[2])])  # a piece in which nothing moves has one course too
     return np.asarray((flat @ days.T).reshape(*strains.shape[:2], -1)), days
 
 

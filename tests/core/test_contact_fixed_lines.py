@@ -143,3 +143,10 @@ def test_an_edge_is_turned_with_its_object():
     tags = tags_from_text("board", "wood{white oak; fixed +y}", "label")
     assert values_by_word(tags)["fixed"] == "y"
     assert turned(tags, [[0, 1, 0], [-1, 0, 0], [0, 0, 1]], "another").fixed == pytest.approx((-1, 0, 0))
+
+
+def test_a_piece_of_which_nothing_is_said_bears_nothing():
+    """Nothing moves, so there is no course to solve for, and no error either."""
+    boards = [blocks(name, [((0, y, 0), (600, y + 100, 20))]) for name, y in (("one", 0), ("other", 100))]
+    piece = whole([(board, "grain x") for board in boards])
+    assert piece.forces is not None and all(joint.force_n is None for joint in piece.forces.joints)

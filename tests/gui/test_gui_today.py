@@ -22,6 +22,7 @@ try:
 except ImportError:
     QtWidgets = QtGui
 
+MC = float(equilibrium_moisture(20.0, 50.0))
 SCHEMA = "User parameter:BaseApp/Preferences/Units"
 
 
@@ -150,7 +151,7 @@ def test_the_day_is_kept_in_one_step_and_undone(gaps, doc, pump, wait_until):
     doc.undo()
     assert differences(before, property_dump(doc)) == []
     doc.redo()
-    assert settings_of(doc).today_mc == pytest.approx(float(equilibrium_moisture(20.0, 50.0)), abs=0.01)
+    assert settings_of(doc).today_mc == pytest.approx(MC, abs=0.01)
 
 
 def test_the_tables_are_copied_as_text_and_as_csv(gaps, pump):
@@ -195,7 +196,7 @@ def test_screws_of_placed_hardware_are_told(main_window, doc, pump, wait_until, 
     for obj in doc.Objects:  # the fasteners that the demo has already
         if obj.Label.endswith(" button"):
             obj.Visibility = False
-    place_plan(doc)
+    place_plan(doc, plan="slotted screw", kinds=("slotted screw",))
     FreeCADGui.runCommand("Heartside_GapsToday")
     wait_until(lambda: FreeCADGui.Control.activeDialog() and not working.is_busy(), 120)
     settled(pump, wait_until)

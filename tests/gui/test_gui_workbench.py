@@ -24,6 +24,7 @@ COMMANDS = (
     "Heartside_Annotate",
     "Heartside_Remove",
     "Heartside_Joints",
+    "Heartside_LayBoards",
     "Heartside_GapsToday",
     "Heartside_Hold",
     "Heartside_CutSlots",

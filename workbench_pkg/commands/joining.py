@@ -54,6 +54,20 @@ class Joints(Worked):
             raise
 
 
+class LayBoards(Command):
+    name, picture = "Heartside_LayBoards", "lay_boards"
+    menu = QT_TRANSLATE_NOOP("Heartside_LayBoards", "Lay the boards …")
+    tip = QT_TRANSLATE_NOOP(
+        "Heartside_LayBoards",
+        "See the boards of a panel from their ends, turn and reorder them, and see how flat the panel stays",
+    )
+
+    def do(self, doc: Any) -> None:
+        from workbench_pkg.panels.arrangement_panel import open_arrangement
+
+        open_arrangement(doc)
+
+
 class GapsToday(Worked):
     name, picture = "Heartside_GapsToday", "gaps_today"
     kind = ""
@@ -69,4 +83,4 @@ class GapsToday(Worked):
         Gui.Control.showDialog(TodayPanel(doc, answer))
 
 
-COMMANDS: tuple[Command, ...] = (Joints(), GapsToday())
+COMMANDS: tuple[Command, ...] = (Joints(), LayBoards(), GapsToday())

@@ -63,7 +63,7 @@ class TodayPanel:
         self.trouble.setStyleSheet("color: #b3261e; font-weight: bold")
         for label in (self.moisture, self.state, self.trouble):
             label.setWordWrap(True)
-        self.careful = QtWidgets.QCheckBox(translate("Heartside", "Allow for the doubt of the moisture"))
+        self.careful = QtWidgets.QCheckBox(translate("Heartside", "Allow for the doubt"))
         self.careful.setObjectName("HeartsideTodayCareful")
         self.careful.setChecked(True)
         self.works = QtWidgets.QCheckBox(translate("Heartside", "Only round doors and drawers"))
@@ -170,7 +170,8 @@ class TodayPanel:
             return
         low, high = reading.likely
         words = translate("Heartside", "Wood at {mc:.1f} %, likely {low:.1f} to {high:.1f} %")
-        lines = [words.format(mc=reading.mc, low=low, high=high), *reading.notes]
+        lines = [words.format(mc=reading.mc, low=low, high=high)]
+        lines += [f"{note[:1].upper()}{note[1:]}." for note in reading.notes]
         self.moisture.setText("\n".join(lines))
         self.moisture.setToolTip("\n".join(reading.steps))
         moistures = (reading.mc, low, high) if self.careful.isChecked() else (reading.mc,)
@@ -248,7 +249,7 @@ class TodayPanel:
             rows.write(self.gaps, row, 1, text=wanted, tip=tip, alignment=enum_value(_RIGHT))
             becomes = f"{least} {low[:3]}\n{most} {high[:3]}"
             rows.write(self.gaps, row, 2, text=becomes, tip=tip, alignment=enum_value(_RIGHT))
-        screws = () if self.found is None else self.found.screws
+        screws = self._screws()
         self.screws.setVisible(bool(screws))
         self.screws_heading.setVisible(bool(screws))
         self.screws.setRowCount(len(screws))
@@ -263,6 +264,11 @@ class TodayPanel:
         for button in (self.text, self.csv, self.keep):
             button.setEnabled(self.reading is not None)
         self.state.setText(self._counted())
+
+    def _screws(self) -> list[Any]:
+        """Those that sit somewhere in a slot, or have a tongue to set."""
+        found = () if self.found is None else self.found.screws
+        return [one for one in found if one.in_slot_mm is not None or one.tongue_mm is not None]
 
     def _select(self) -> None:
         Gui.Selection.clearSelection(self.name)
@@ -287,7 +293,7 @@ class TodayPanel:
             words = translate("Heartside", "Gaps to set on {date}")
             head = words.format(date=datetime.date.today().isoformat())
             text = f"{head}\n{self.moisture.text()}\n\n{text}\n"
-        screws = () if self.found is None else self.found.screws
+        screws = self._screws()
         if screws:
             lines = [self._screw_line(screw, separator) for screw in screws]
             text += "\n" + "\n".join([self.screws_heading.text(), *lines]) + "\n"
