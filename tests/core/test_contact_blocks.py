@@ -74,3 +74,10 @@ def test_a_hub_with_many_around_it_and_a_close_lattice():
     same(216, pairs, 3)
     every = [(i, j) for i in range(15) for j in range(i)]
     same(15, every, 2)
+
+
+@pytest.mark.parametrize("count", [1, 2, 40])
+def test_no_load_at_all_has_an_answer_of_no_columns(count):
+    pairs = [(one, one + 1) for one in range(count - 1)]
+    diagonal, pairs, beside = springs(count, pairs, 3, 2, np.random.default_rng(1))
+    assert BlockSystem(diagonal, pairs, beside).solve(np.zeros((count, 3, 0))).shape == (count, 3, 0)

@@ -143,7 +143,7 @@ class BlockSystem:
         for gone in self._gone:
             pushed = gone.beside.T @ (gone.inverse @ x[gone.part])
             x[gone.near] -= pushed.reshape(len(gone.near), self.size, loads)
-        flat = [x[layer.parts].reshape(-1, loads) for layer in self._layers]
+        flat = [x[layer.parts].reshape(len(layer.parts) * self.size, loads) for layer in self._layers]
         for number, layer in enumerate(self._layers):
             if layer.upper is not None:
                 flat[number + 1] = flat[number + 1] - layer.upper.T @ (layer.inverse @ flat[number])
@@ -154,7 +154,7 @@ class BlockSystem:
             flat[number] = layer.inverse @ flat[number]
             x[layer.parts] = flat[number].reshape(len(layer.parts), self.size, loads)
         for gone in reversed(self._gone):
-            known = gone.beside @ x[gone.near].reshape(-1, loads)
+            known = gone.beside @ x[gone.near].reshape(len(gone.near) * self.size, loads)
             x[gone.part] = gone.inverse @ (x[gone.part] - known)
         return x
 
