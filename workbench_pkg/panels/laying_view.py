@@ -26,6 +26,7 @@ translate = App.Qt.translate
 DRAG_PX = 6  # a press that goes further is a drag and no click
 MARGIN, TOP = 14, 20
 BENT_SHARE = 0.36  # of the height for the bent panel
+KEYS = tuple(enum_value(getattr(QtCore.Qt, f"Key_{name}")) for name in ("Left", "Right", "Space", "E", "B"))
 LIFT = 10  # px that a dragged board is lifted
 
 
@@ -156,6 +157,14 @@ class LayingView(QtWidgets.QWidget):
 
     def _drop(self) -> None:
         self._pressed, self._held, self._dragging = None, -1, False
+
+    def event(self, event: QtCore.QEvent) -> bool:
+        """Our keys are ours while the view has the focus; the host has some of them as shortcuts."""
+        ours = event.type() == QtCore.QEvent.ShortcutOverride and enum_value(event.key()) in KEYS
+        if ours and not event.modifiers() & (QtCore.Qt.ControlModifier | QtCore.Qt.AltModifier):
+            event.accept()
+            return True
+        return bool(super().event(event))
 
     def keyPressEvent(self, event: QtGui.QKeyEvent) -> None:
         key, last = enum_value(event.key()), 0 if self.shown is None else len(self.shown.names) - 1

@@ -73,7 +73,6 @@ class TodayPanel:
             [
                 translate("Heartside", "Gap"),
                 translate("Heartside", "Set"),
-                translate("Heartside", "Becomes"),
             ],
         )
         self.screws = _table(
@@ -230,7 +229,7 @@ class TodayPanel:
         self.gaps.setRowCount(len(self._shown()))
         for row, gap in enumerate(self._shown()):
             _, drawn, wanted, least, low, most, high = cells(gap, set_text, _months(), step)
-            where = "{}\n{}".format(*gap.parts)
+            where = f"{' – '.join(gap.parts)}\n{least} {low[:3]} … {most} {high[:3]}"
             words = translate(
                 "Heartside",
                 "{one} and {other}: drawn {drawn}, set {set}. It becomes {least} in {low}, {most} in {high}.",
@@ -247,12 +246,12 @@ class TodayPanel:
             )
             rows.write(self.gaps, row, 0, text=where, tip=tip, data=list(gap.keys))
             rows.write(self.gaps, row, 1, text=wanted, tip=tip, alignment=enum_value(_RIGHT))
-            becomes = f"{least} {low[:3]}\n{most} {high[:3]}"
-            rows.write(self.gaps, row, 2, text=becomes, tip=tip, alignment=enum_value(_RIGHT))
         screws = self._screws()
         self.screws.setVisible(bool(screws))
         self.screws_heading.setVisible(bool(screws))
         self.screws.setRowCount(len(screws))
+        for column, known in ((1, "in_slot_mm"), (2, "tongue_mm")):
+            self.screws.setColumnHidden(column, all(getattr(one, known) is None for one in screws))
         for row, screw in enumerate(screws):
             rows.write(self.screws, row, 0, text=f"{screw.number}: {screw.rail}", tip=screw.top)
             slot = "–" if screw.in_slot_mm is None else set_text(screw.in_slot_mm)
