@@ -240,7 +240,7 @@ class LayingView(QtWidgets.QWidget):
         for number, text in enumerate([self.shown.names[index], ", ".join(self._ways(place))]):
             area = QtCore.QRectF(
                 box.left() + 2,
-                box.bottom() + 8 + number * metrics.height(),
+                box.bottom() + 13 + number * metrics.height(),
                 box.width() - 4,
                 metrics.height(),
             )

@@ -13,6 +13,8 @@ DATA_WORDS = (
     "fixed at a point", "pegged", "housed free", "slides", "rests", "near", "overlap", "unknown",
     # what a part may leave unsaid
     "species", "grain", "rings", "moisture",
+    # how a joint is strained
+    "pulled", "pressed", "sheared",
     # gravity of a finding
     "breaks", "jams", "seen",
     # years of air

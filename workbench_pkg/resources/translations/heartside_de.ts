@@ -4,8 +4,24 @@
 <context>
     <name>Heartside</name>
     <message>
+        <source> (inferred)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> on {count} boards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>(different)</source>
         <translation>(verschieden)</translation>
+    </message>
+    <message>
+        <source>, no wood of that name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, tells nothing of the wood</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>1 board</source>
@@ -14,6 +30,10 @@
     <message>
         <source>1 more label: zoom in to read</source>
         <translation>1 weiteres Schild: zum Lesen heranholen</translation>
+    </message>
+    <message>
+        <source>; no wood of that name is known</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A disc: it holds the top within your wish; a square: it does not</source>
@@ -28,12 +48,48 @@
         <translation>Eine Datei mit zwölf Monaten oder von einem Datenlogger</translation>
     </message>
     <message>
+        <source>Accept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted for {count} boards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted for {count} boards; OK writes it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air of the shop</source>
+        <translation>Luft der Werkstatt</translation>
+    </message>
+    <message>
         <source>Air that a piece lives in until its own year of air is chosen</source>
         <translation>Luft, in der ein Stück steht, solange kein eigener Jahresgang gewählt ist</translation>
     </message>
     <message>
         <source>Air {temperature:.0f} °C, {humidity:.0f} % RH</source>
         <translation>Luft {temperature:.0f} °C, {humidity:.0f} % rel. Feuchte</translation>
+    </message>
+    <message>
+        <source>All joints</source>
+        <translation>Alle Verbindungen</translation>
+    </message>
+    <message>
+        <source>All joints, and parts across a gap</source>
+        <translation>Alle, auch Teile über eine Fuge hinweg</translation>
+    </message>
+    <message>
+        <source>All of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allow for the doubt</source>
+        <translation>Unsicherheit einrechnen</translation>
+    </message>
+    <message>
+        <source>Angle of the rings to the face on the end: 0 flat-sawn, 90 quarter-sawn</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Annotated</source>
@@ -44,8 +100,28 @@
         <translation>Antwort entfernt</translation>
     </message>
     <message>
+        <source>As drawn</source>
+        <translation>Wie gezeichnet</translation>
+    </message>
+    <message>
         <source>As text</source>
         <translation>Als Text</translation>
+    </message>
+    <message>
+        <source>At most {size} out of flat over the year.</source>
+        <translation>Über das Jahr höchstens {size} uneben.</translation>
+    </message>
+    <message>
+        <source>Best-looking</source>
+        <translation>Schönste</translation>
+    </message>
+    <message>
+        <source>Better face</source>
+        <translation>Bessere Seite</translation>
+    </message>
+    <message>
+        <source>Better faces up: {count} of {all}.</source>
+        <translation>Bessere Seiten oben: {count} von {all}.</translation>
     </message>
     <message>
         <source>Board</source>
@@ -60,6 +136,18 @@
         <translation>Die Bretter sind so gezeigt, wie sie lägen, wenn nichts sie eben hielte.</translation>
     </message>
     <message>
+        <source>Boards may change places</source>
+        <translation>Bretter dürfen die Plätze tauschen</translation>
+    </message>
+    <message>
+        <source>Boards of the panel</source>
+        <translation>Bretter der Platte</translation>
+    </message>
+    <message>
+        <source>Boards of which something is still to be said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Buttons</source>
         <translation>Nutklötze</translation>
     </message>
@@ -72,6 +160,14 @@
         <translation>Abgebrochen, nichts wurde geändert</translation>
     </message>
     <message>
+        <source>Centre of the tree from the middle of the section, across the width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a joint to see it in the view.</source>
+        <translation>Eine Verbindung wählen, um sie in der Ansicht zu sehen.</translation>
+    </message>
+    <message>
         <source>Choose a year first.</source>
         <translation>Erst einen Jahresgang wählen.</translation>
     </message>
@@ -80,12 +176,52 @@
         <translation>Datei wählen</translation>
     </message>
     <message>
+        <source>Choosing joints selects their parts, marks where they meet and brings them close. Several can be chosen and said at once.</source>
+        <translation>Gewählte Verbindungen wählen ihre Teile aus, zeigen, wo sie sich treffen, und holen sie heran. Mehrere können zugleich gewählt und angegeben werden.</translation>
+    </message>
+    <message>
+        <source>Click the board to copy from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click the face that was nearer the centre of the tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click the face that was nearer the centre of the tree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click the one board to copy from, alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click the part in the view, where it is held. Esc leaves it.</source>
+        <translation>Das Teil in der Ansicht dort anklicken, wo es gehalten ist. Esc bricht ab.</translation>
+    </message>
+    <message>
+        <source>Click three points on one ring, well apart, on the end of the board.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click where the centre of the tree was at the end that the arrow points to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click where the centre of the tree was, on or beyond the end; drag it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Clips</source>
         <translation>Klammern</translation>
     </message>
     <message>
         <source>Close the open panel first, then see the year again.</source>
         <translation>Erst das offene Fenster schließen, dann das Jahr noch einmal ansehen.</translation>
+    </message>
+    <message>
+        <source>Close the open panel first, then try again.</source>
+        <translation>Erst das offene Fenster schließen, dann noch einmal.</translation>
     </message>
     <message>
         <source>Colours by limit</source>
@@ -112,8 +248,28 @@
         <translation>Spalte der Uhrzeit</translation>
     </message>
     <message>
+        <source>Confirm as it is</source>
+        <translation>So bestätigen</translation>
+    </message>
+    <message>
+        <source>Copied</source>
+        <translation>Kopiert</translation>
+    </message>
+    <message>
+        <source>Copy as CSV</source>
+        <translation>Als CSV kopieren</translation>
+    </message>
+    <message>
         <source>Copy as text</source>
         <translation>Als Text kopieren</translation>
+    </message>
+    <message>
+        <source>Copy from another board</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy wood</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Cup</source>
@@ -122,6 +278,10 @@
     <message>
         <source>Cut</source>
         <translation>Einschnitt</translation>
+    </message>
+    <message>
+        <source>Cut and ring angle</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Dates are written</source>
@@ -148,8 +308,20 @@
         <translation>Trockenste und feuchteste Zeit</translation>
     </message>
     <message>
-        <source>Every board with its width today, in its driest and in its wettest month. Choosing rows selects boards in the model.</source>
-        <translation>Jedes Brett mit seiner Breite heute, im trockensten und im feuchtesten Monat. Zeilen wählen wählt Bretter im Modell aus.</translation>
+        <source>End for end</source>
+        <translation>Enden tauschen</translation>
+    </message>
+    <message>
+        <source>Every board with its width today, in its driest and in its wettest month. Choosing rows selects boards in the model; a double click brings one close.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Far pith across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Far pith through</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Figure</source>
@@ -168,6 +340,10 @@
         <translation>Oberfläche</translation>
     </message>
     <message>
+        <source>Fixed line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Flat within</source>
         <translation>Eben bis auf</translation>
     </message>
@@ -176,8 +352,40 @@
         <translation>Ebenheit einer Platte</translation>
     </message>
     <message>
+        <source>Flattest</source>
+        <translation>Flachste</translation>
+    </message>
+    <message>
+        <source>Flip the arrow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>For</source>
         <translation>Für</translation>
+    </message>
+    <message>
+        <source>For best-looking and flattest: try other orders too</source>
+        <translation>Für schönste und flachste auch andere Reihenfolgen versuchen</translation>
+    </message>
+    <message>
+        <source>For best-looking and flattest: try turning boards end for end too</source>
+        <translation>Für schönste und flachste auch vertauschte Enden versuchen</translation>
+    </message>
+    <message>
+        <source>Forget the board to copy from, and choose it anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forget the line</source>
+        <translation>Linie vergessen</translation>
+    </message>
+    <message>
+        <source>Forget the three points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forget what was said</source>
+        <translation>Angabe vergessen</translation>
     </message>
     <message>
         <source>Form</source>
@@ -192,6 +400,30 @@
         <translation>Aus Monats- oder Loggerdatei …</translation>
     </message>
     <message>
+        <source>From the end of the slot to the middle of the screw, as planned</source>
+        <translation>Vom Ende des Langlochs bis zur Mitte der Schraube, wie geplant</translation>
+    </message>
+    <message>
+        <source>From: {board}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap</source>
+        <translation>Fuge</translation>
+    </message>
+    <message>
+        <source>Gaps hold where the wood is drier or damper than it was read, as far as likely</source>
+        <translation>Fugen reichen auch, wo das Holz trockener oder feuchter ist als gemessen, soweit es wahrscheinlich ist</translation>
+    </message>
+    <message>
+        <source>Gaps to set on {date}</source>
+        <translation>Fugen, zu lassen am {date}</translation>
+    </message>
+    <message>
+        <source>Gaps today</source>
+        <translation>Fugen heute</translation>
+    </message>
+    <message>
         <source>Gaps, grooves and joints that use half of their room or more, as listed below</source>
         <translation>Fugen, Nuten und Verbindungen, die die Hälfte ihres Spielraums oder mehr brauchen, wie unten aufgeführt</translation>
     </message>
@@ -200,8 +432,24 @@
         <translation>Allgemein</translation>
     </message>
     <message>
+        <source>Go back to what is inferred from the drawing</source>
+        <translation>Zurück zu dem, was aus der Zeichnung gefolgert wird</translation>
+    </message>
+    <message>
+        <source>Grain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Grain along</source>
         <translation>Faser entlang</translation>
+    </message>
+    <message>
+        <source>Grain out of the ordinary, which widens the spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grain, show face, pith</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>HTML opens in every browser and prints; PDF keeps its pages</source>
@@ -220,6 +468,10 @@
         <translation>Befestigung entfernt</translation>
     </message>
     <message>
+        <source>Heart face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Heart side</source>
         <translation>Kernseite</translation>
     </message>
@@ -230,6 +482,22 @@
     <message>
         <source>Held by nothing it would leave flat by {mm}</source>
         <translation>Ohne Halt wiche sie um {mm} von der Ebene ab</translation>
+    </message>
+    <message>
+        <source>Held on a line across its width</source>
+        <translation>Gehalten auf einer Linie in der Breite</translation>
+    </message>
+    <message>
+        <source>Hint: the material card says “{card}”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hints of the model</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hints, not facts: tick those that are right, the others count for nothing.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Hold the top flat</source>
@@ -252,8 +520,20 @@
         <translation>Wie viele Teile mehr als der Plan mit den wenigsten</translation>
     </message>
     <message>
+        <source>How much better the show face looks than the back, on your own scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How much of its room a part uses before it jams, splits or shows</source>
         <translation>Wie viel von seinem Spielraum ein Teil braucht, ehe es klemmt, reißt oder auffällt</translation>
+    </message>
+    <message>
+        <source>How the board was sawn, where the ring angle was not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In its slot</source>
+        <translation>Im Langloch</translation>
     </message>
     <message>
         <source>In the 3D view</source>
@@ -268,6 +548,10 @@
         <translation>Zoll als Brüche bis 1/64, bei Fugen zur sicheren Seite gerundet</translation>
     </message>
     <message>
+        <source>It bears up to {force:.1f} kN ({way}), an elastic upper bound.</source>
+        <translation>Sie trägt bis zu {force:.1f} kN ({way}), elastisch gerechnet als Obergrenze.</translation>
+    </message>
+    <message>
         <source>It cannot be worked out before this is said:</source>
         <translation>Vorher muss noch gesagt werden:</translation>
     </message>
@@ -276,28 +560,108 @@
         <translation>Sie hält die Platte nicht</translation>
     </message>
     <message>
+        <source>It has no rings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It holds the top flat in every month</source>
         <translation>Sie hält die Platte in jedem Monat eben</translation>
+    </message>
+    <message>
+        <source>It says nothing of its wood yet.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Job</source>
         <translation>Auftrag</translation>
     </message>
     <message>
+        <source>Joint</source>
+        <translation>Verbindung</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Verbindungen</translation>
+    </message>
+    <message>
+        <source>Joints of which nothing is known</source>
+        <translation>Verbindungen, die nicht bekannt sind</translation>
+    </message>
+    <message>
+        <source>Joints that decide something</source>
+        <translation>Verbindungen, auf die es ankommt</translation>
+    </message>
+    <message>
+        <source>Joints that were confirmed</source>
+        <translation>Bestätigte Verbindungen</translation>
+    </message>
+    <message>
+        <source>Keep as the day of the study</source>
+        <translation>Als Tag der Studie behalten</translation>
+    </message>
+    <message>
+        <source>Keep this kind in the model for all chosen joints</source>
+        <translation>Diese Art für alle gewählten Verbindungen im Modell behalten</translation>
+    </message>
+    <message>
+        <source>Kept in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept: the study is worked out for today</source>
+        <translation>Behalten: Die Studie wird für heute berechnet</translation>
+    </message>
+    <message>
         <source>Kinds of home and places. The figures are the moisture that its air brings wood to, in the driest and the wettest month.</source>
         <translation>Arten von Räumen und Orte. Die Zahlen sind die Holzfeuchte, zu der ihre Luft das Holz im trockensten und im feuchtesten Monat bringt.</translation>
+    </message>
+    <message>
+        <source>Lay the boards as they are drawn</source>
+        <translation>Die Bretter legen, wie sie gezeichnet sind</translation>
+    </message>
+    <message>
+        <source>Leave out the gaps inside frames and carcases</source>
+        <translation>Die Fugen in Rahmen und Korpussen weglassen</translation>
     </message>
     <message>
         <source>Likely between {low} and {high}; most of that is: {what}</source>
         <translation>Wahrscheinlich zwischen {low} und {high}; das meiste davon kommt von: {what}</translation>
     </message>
     <message>
+        <source>Look at the end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look squarely at an end of this board alone; press again to go back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for the best ways to lay the boards</source>
+        <translation>Sucht, wie die Bretter am besten liegen</translation>
+    </message>
+    <message>
+        <source>Looks better</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make an object of each of its solids, as an undo step of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Making the movement sheet</source>
         <translation>Das Bewegungsblatt wird gemacht</translation>
     </message>
     <message>
+        <source>Mark the better face of each board: choose by looks.</source>
+        <translation>Die bessere Seite jedes Bretts angeben: nach dem Aussehen wählen.</translation>
+    </message>
+    <message>
         <source>Material</source>
         <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Messgerät</translation>
     </message>
     <message>
         <source>Mind</source>
@@ -308,8 +672,28 @@
         <translation>Holzfeuchte</translation>
     </message>
     <message>
+        <source>Moisture content when it was fitted, where it differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moisture content when it was glued, flattened and fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moisture content when it was glued, where it differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moisture content when it was last flattened, where it differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Moisture does not move it.</source>
         <translation>Feuchte bewegt ihn nicht.</translation>
+    </message>
+    <message>
+        <source>Moisture meter</source>
+        <translation>Feuchtemessgerät</translation>
     </message>
     <message>
         <source>Months not logged come from</source>
@@ -320,8 +704,28 @@
         <translation>Mehr</translation>
     </message>
     <message>
+        <source>More: finish, figure, far end …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Most that the top may be out of flat in any month</source>
         <translation>Wie weit die Platte in irgendeinem Monat von der Ebene abweichen darf</translation>
+    </message>
+    <message>
+        <source>Move left</source>
+        <translation>Nach links</translation>
+    </message>
+    <message>
+        <source>Move right</source>
+        <translation>Nach rechts</translation>
+    </message>
+    <message>
+        <source>Move the chosen board one place to the left (Shift and Left)</source>
+        <translation>Das gewählte Brett einen Platz nach links legen (Umschalt und Links)</translation>
+    </message>
+    <message>
+        <source>Move the chosen board one place to the right (Shift and Right)</source>
+        <translation>Das gewählte Brett einen Platz nach rechts legen (Umschalt und Rechts)</translation>
     </message>
     <message>
         <source>Movement</source>
@@ -340,12 +744,36 @@
         <translation>Bewegung {factor:g}-fach gezeigt</translation>
     </message>
     <message>
+        <source>Moves</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
         <source>No board is selected</source>
         <translation>Kein Brett ist ausgewählt</translation>
     </message>
     <message>
+        <source>No gap of this piece is a fit that moves.</source>
+        <translation>Keine Fuge dieses Möbels ist eine Passung, die sich bewegt.</translation>
+    </message>
+    <message>
+        <source>No material card and no assembly joint hints at anything new.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No two parts touch in this document.</source>
+        <translation>In diesem Dokument berühren sich keine Teile.</translation>
+    </message>
+    <message>
+        <source>No way that was found stays flatter.</source>
+        <translation>Flacher bleibt keine gefundene Lage.</translation>
+    </message>
+    <message>
         <source>No.</source>
         <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>Not known: {reason}</source>
+        <translation>Nicht bekannt: {reason}</translation>
     </message>
     <message>
         <source>Not said: {facts}</source>
@@ -360,6 +788,10 @@
         <translation>Nichts gefunden, das bricht, klemmt oder auffällt.</translation>
     </message>
     <message>
+        <source>Nothing is left to be told.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing is selected. Click boards in the view or the tree.</source>
         <translation>Nichts ist ausgewählt. Bretter in der Ansicht oder im Baum anklicken.</translation>
     </message>
@@ -368,12 +800,44 @@
         <translation>Nichts braucht die Hälfte seines Spielraums.</translation>
     </message>
     <message>
+        <source>Nothing was inferred here that could be accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now click the boards to copy to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Numbers where tight</source>
         <translation>Zahlen, wo es eng ist</translation>
     </message>
     <message>
+        <source>Of the air in which the wood has lain</source>
+        <translation>Der Luft, in der das Holz gelegen hat</translation>
+    </message>
+    <message>
+        <source>One object of {count} solids: take it apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only for boards out of one log that are drawn the same way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only round doors and drawers</source>
+        <translation>Nur um Türen und Schubladen</translation>
+    </message>
+    <message>
         <source>Only the piece</source>
         <translation>Nur das Stück</translation>
+    </message>
+    <message>
+        <source>Only where they were sawn alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other axis</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Out of flat</source>
@@ -392,12 +856,32 @@
         <translation>Papier</translation>
     </message>
     <message>
+        <source>Part or kind of joint</source>
+        <translation>Teil oder Art der Verbindung</translation>
+    </message>
+    <message>
+        <source>Pins read low in cold wood; a pad reads by density</source>
+        <translation>Nadeln zeigen in kaltem Holz zu wenig; eine Platte misst nach der Dichte</translation>
+    </message>
+    <message>
+        <source>Pith</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pith across</source>
         <translation>Mark quer</translation>
     </message>
     <message>
         <source>Pith through</source>
         <translation>Mark in der Dicke</translation>
+    </message>
+    <message>
+        <source>Pith, far end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place {place}: {name}</source>
+        <translation>Platz {place}: {name}</translation>
     </message>
     <message>
         <source>Plain screws</source>
@@ -412,8 +896,40 @@
         <translation>Los</translation>
     </message>
     <message>
+        <source>Point at the line …</source>
+        <translation>Linie zeigen …</translation>
+    </message>
+    <message>
+        <source>Point at the pith on an end, or beyond its edge, and drag it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point at the pith on the end that the arrow points to, where it differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point at three places along one ring on an end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point the grain the other way; the rings stay where they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points to add, from the table of the meter; 0 where it is set to the species. Without it the doubt is larger.</source>
+        <translation>Punkte, die dazukommen, aus der Tabelle des Messgeräts; 0, wo es auf die Holzart gestellt ist. Ohne sie ist die Unsicherheit größer.</translation>
+    </message>
+    <message>
         <source>Pull / may</source>
         <translation>Zug / zulässig</translation>
+    </message>
+    <message>
+        <source>Put the tables on the clipboard, for a spreadsheet</source>
+        <translation>Die Tabellen in die Zwischenablage, für eine Tabellenkalkulation</translation>
+    </message>
+    <message>
+        <source>Put the tables on the clipboard, in columns</source>
+        <translation>Die Tabellen in die Zwischenablage, in Spalten</translation>
     </message>
     <message>
         <source>Put the whole report on the clipboard</source>
@@ -424,6 +940,10 @@
         <translation>Radial {radial:.3f} %, tangential {tangential:.3f} % je 1 % Holzfeuchte.</translation>
     </message>
     <message>
+        <source>Radius of the ring at the middle, beside ring angle or cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Rails that may take fasteners; or select them in the view</source>
         <translation>Zargen, die Befestigungen aufnehmen dürfen; oder in der Ansicht auswählen</translation>
     </message>
@@ -432,8 +952,16 @@
         <translation>Das Modell lesen, wie es jetzt ist, und neu berechnen</translation>
     </message>
     <message>
+        <source>Readings, %</source>
+        <translation>Werte, %</translation>
+    </message>
+    <message>
         <source>Refused</source>
         <translation>Verworfen</translation>
+    </message>
+    <message>
+        <source>Relative humidity</source>
+        <translation>Relative Feuchte</translation>
     </message>
     <message>
         <source>Replace the file that is there</source>
@@ -444,6 +972,14 @@
         <translation>Ringwinkel</translation>
     </message>
     <message>
+        <source>Ring angle {degrees:.0f}° in the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ring radius</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Rings</source>
         <translation>Jahrringe</translation>
     </message>
@@ -452,8 +988,36 @@
         <translation>Jahrringe und Faser</translation>
     </message>
     <message>
+        <source>Rings not known yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Rings on the ends, an arrow along the grain; dashed where not said but inferred</source>
         <translation>Jahrringe auf dem Hirnholz, ein Pfeil längs der Faser; gestrichelt, wo nicht gesagt, sondern geschlossen</translation>
+    </message>
+    <message>
+        <source>Run the grain along the next of the object's own axes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Said of {count} joints</source>
+        <translation>Von {count} Verbindungen angegeben</translation>
+    </message>
+    <message>
+        <source>Say it yourself: it is written as a tag with OK</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say so</source>
+        <translation>So angeben</translation>
+    </message>
+    <message>
+        <source>Say the wood of every place anew: rings, heart side, looks. No solid is moved; one undo step</source>
+        <translation>Das Holz jedes Platzes neu angeben: Jahrringe, Kernseite, Aussehen. Kein Körper wird bewegt; ein Schritt zum Rückgängigmachen</translation>
+    </message>
+    <message>
+        <source>Screw</source>
+        <translation>Schraube</translation>
     </message>
     <message>
         <source>Search: home, office, a city …</source>
@@ -466,6 +1030,14 @@
     <message>
         <source>Section</source>
         <translation>Schnitt</translation>
+    </message>
+    <message>
+        <source>Select every board of which something is still to be said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Lassen</translation>
     </message>
     <message>
         <source>Show a label at every board after annotating</source>
@@ -484,6 +1056,10 @@
         <translation>Den gewählten Plan in der Ansicht zeigen</translation>
     </message>
     <message>
+        <source>Slope of spiral grain, rise over length: the board twists</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Slots cut in {count} parts</source>
         <translation>Langlöcher in {count} Teilen geschnitten</translation>
     </message>
@@ -496,12 +1072,28 @@
         <translation>Stahl, Langlöcher</translation>
     </message>
     <message>
+        <source>Species correction</source>
+        <translation>Korrektur der Holzart</translation>
+    </message>
+    <message>
+        <source>Species, finish, moistures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spiral slope</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stands in</source>
         <translation>Sie steht in</translation>
     </message>
     <message>
         <source>Stays put</source>
         <translation>Bleibt stehen</translation>
+    </message>
+    <message>
+        <source>Still to be told: {count} of {all} parts</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Stop</source>
@@ -512,10 +1104,6 @@
         <translation>Diese Arbeit anhalten und nichts ändern (Esc)</translation>
     </message>
     <message>
-        <source>Surface and figure</source>
-        <translation>Oberfläche und Wuchs</translation>
-    </message>
-    <message>
         <source>Tables</source>
         <translation>Tabellen</translation>
     </message>
@@ -524,8 +1112,24 @@
         <translation>Holz angeben</translation>
     </message>
     <message>
+        <source>Tag wood … shows what is still to be told</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tags taken off {count}</source>
         <translation>Angaben von {count} genommen</translation>
+    </message>
+    <message>
+        <source>Take {species}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken, but nobody said it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
     </message>
     <message>
         <source>Temperatures are in</source>
@@ -534,6 +1138,34 @@
     <message>
         <source>That did not work: {kind}: {text}. Nothing was changed.</source>
         <translation>Das ging nicht: {kind}: {text}. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>That is no part of the piece: click one of its boards.</source>
+        <translation>Das ist kein Teil des Möbels: eines seiner Bretter anklicken.</translation>
+    </message>
+    <message>
+        <source>That is {extra} more than the flattest way: what fasteners or battens have to hold besides.</source>
+        <translation>Das sind {extra} mehr als bei der flachsten Lage: So viel müssen Beschläge oder Leisten zusätzlich halten.</translation>
+    </message>
+    <message>
+        <source>The axis of the object that the grain runs along; the arrow shows it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The better face of every board up; of those ways the flattest</source>
+        <translation>Die bessere Seite jedes Bretts oben; von diesen Lagen die flachste</translation>
+    </message>
+    <message>
+        <source>The board before it of which something is to be said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The boards from their ends, with their rings. Drag a board to another place, click it to turn it over. The pointer marks its better face. Keys: left, right, Shift with them, space bar, E, B.</source>
+        <translation>Die Bretter von ihren Enden, mit ihren Jahrringen. Ein Brett an einen anderen Platz ziehen, anklicken wendet es. Der Zeiger steht auf der besseren Seite. Tasten: links, rechts, dazu Umschalt, Leertaste, E, B.</translation>
+    </message>
+    <message>
+        <source>The chosen joints are</source>
+        <translation>Die gewählten Verbindungen sind</translation>
     </message>
     <message>
         <source>The client's page says in plain words what will move and when</source>
@@ -548,6 +1180,10 @@
         <translation>Das Dokument dieses Berichts ist geschlossen.</translation>
     </message>
     <message>
+        <source>The face that was nearer the centre of the tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The file needs a folder</source>
         <translation>Die Datei braucht einen Ordner</translation>
     </message>
@@ -558,6 +1194,10 @@
     <message>
         <source>The hardware in the model is out of date: place it anew.</source>
         <translation>Die Befestigung im Modell ist veraltet: neu setzen.</translation>
+    </message>
+    <message>
+        <source>The line that stays where it is: an edge as an axis, or mm from the middle</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The line that stays where it is; all else moves from it</source>
@@ -580,16 +1220,36 @@
         <translation>Wie weit eine Tischplatte in irgendeinem Monat von der Ebene abweichen darf</translation>
     </message>
     <message>
+        <source>The next board of which something is to be said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The parts of the chosen joints have no line of their own any more</source>
+        <translation>Die Teile der gewählten Verbindungen haben keine eigene Linie mehr</translation>
+    </message>
+    <message>
         <source>The plans are still being worked out: a moment, please.</source>
         <translation>Die Pläne werden noch berechnet: einen Augenblick, bitte.</translation>
+    </message>
+    <message>
+        <source>The same through the thickness, positive toward the show face</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The selected parts are of different woods; they stay so.</source>
         <translation>Die gewählten Teile sind aus verschiedenem Holz; das bleibt so.</translation>
     </message>
     <message>
+        <source>The side that is looked at: crown and hollow are told from it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The slots are cut, but not all of them:</source>
         <translation>Die Langlöcher sind geschnitten, aber nicht alle:</translation>
+    </message>
+    <message>
+        <source>The study is worked out for today and this moisture from now on</source>
+        <translation>Die Studie wird von nun an für heute und diese Feuchte berechnet</translation>
     </message>
     <message>
         <source>The top stays flat by itself; this keeps it in place</source>
@@ -600,12 +1260,28 @@
         <translation>Die Platte, die gehalten werden soll; oder eines ihrer Bretter anklicken</translation>
     </message>
     <message>
+        <source>The two move by up to {size} against each other, most in {month}.</source>
+        <translation>Die beiden bewegen sich um bis zu {size} gegeneinander, am meisten im {month}.</translation>
+    </message>
+    <message>
+        <source>The way that stays flattest over the year, whatever it looks like</source>
+        <translation>Die Lage, die über das Jahr am flachsten bleibt, wie sie auch aussieht</translation>
+    </message>
+    <message>
+        <source>The woods are said of their new places; no solid was moved</source>
+        <translation>Die Hölzer sind an ihren neuen Plätzen angegeben; kein Körper wurde bewegt</translation>
+    </message>
+    <message>
         <source>The worst of the year, and when</source>
         <translation>Das Schlimmste im Jahr, und wann</translation>
     </message>
     <message>
         <source>The year in the model</source>
         <translation>Das Jahr im Modell</translation>
+    </message>
+    <message>
+        <source>Then click a part in the view where it is held across its width: an edge, a face or a spot. Elsewhere it is free to move away from there.</source>
+        <translation>Danach in der Ansicht ein Teil dort anklicken, wo es in der Breite gehalten ist: eine Kante, eine Fläche oder eine Stelle. Von dort weg kann es sich überall bewegen.</translation>
     </message>
     <message>
         <source>There is no plan to place.</source>
@@ -616,8 +1292,20 @@
         <translation>In diesem Dokument ist kein Körper, der gezeigt werden könnte.</translation>
     </message>
     <message>
+        <source>There is no solid in this document that could be worked out.</source>
+        <translation>In diesem Dokument ist kein Körper, der berechnet werden könnte.</translation>
+    </message>
+    <message>
         <source>Thickness</source>
         <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Three on a ring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick a hint to take it; choose it to see its parts</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Tick at least one kind of fastener.</source>
@@ -628,12 +1316,32 @@
         <translation>Ankreuzen, um es zu sagen</translation>
     </message>
     <message>
+        <source>To {count}: {boards}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Today</source>
         <translation>Heute</translation>
     </message>
     <message>
+        <source>Tongue</source>
+        <translation>Feder</translation>
+    </message>
+    <message>
         <source>Top</source>
         <translation>Platte</translation>
+    </message>
+    <message>
+        <source>Turn over</source>
+        <translation>Wenden</translation>
+    </message>
+    <message>
+        <source>Turn the chosen board end for end (E)</source>
+        <translation>Die Enden des gewählten Bretts tauschen (E)</translation>
+    </message>
+    <message>
+        <source>Turn the chosen board over, or click it (space bar)</source>
+        <translation>Das gewählte Brett wenden, oder es anklicken (Leertaste)</translation>
     </message>
     <message>
         <source>Twelve lines of temperature and humidity, or what a logger wrote over a year or part of one</source>
@@ -648,12 +1356,20 @@
         <translation>Feucht</translation>
     </message>
     <message>
-        <source>What breaks, jams or shows, the gravest first, and what to do. Choosing one selects its boards in the model.</source>
-        <translation>Was bricht, klemmt oder auffällt, das Schwerste zuerst, und was zu tun ist. Eines wählen wählt seine Bretter im Modell aus.</translation>
+        <source>What boards of one stack share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What breaks, jams or shows, the gravest first, and what to do. Choosing one selects its boards in the model and brings them close.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What is close to its limit</source>
         <translation>Was nah an seiner Grenze ist</translation>
+    </message>
+    <message>
+        <source>What is on its faces, and how many coats</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What it takes</source>
@@ -664,12 +1380,36 @@
         <translation>Was stehen bleibt</translation>
     </message>
     <message>
+        <source>What tells how moist the wood is today</source>
+        <translation>Was sagt, wie feucht das Holz heute ist</translation>
+    </message>
+    <message>
+        <source>What the chosen joints are</source>
+        <translation>Was die gewählten Verbindungen sind</translation>
+    </message>
+    <message>
         <source>What the file leaves open</source>
         <translation>Was die Datei offenlässt</translation>
     </message>
     <message>
+        <source>What the meter shows, with blanks between; several places tell more than one</source>
+        <translation>Was das Messgerät zeigt, mit Leerzeichen dazwischen; mehrere Stellen sagen mehr als eine</translation>
+    </message>
+    <message>
+        <source>What the seasons do here is not known: tag both parts.</source>
+        <translation>Was die Jahreszeiten hier tun, ist nicht bekannt: bei beiden Teilen das Holz angeben.</translation>
+    </message>
+    <message>
         <source>What the shop has</source>
         <translation>Was die Werkstatt hat</translation>
+    </message>
+    <message>
+        <source>What to leave today, rounded up, and the least and the most that it becomes over the year. Choosing rows selects their parts.</source>
+        <translation>Was heute zu lassen ist, aufgerundet, und was daraus über das Jahr mindestens und höchstens wird. Gewählte Zeilen wählen ihre Teile aus.</translation>
+    </message>
+    <message>
+        <source>What was inferred of the chosen joints is right</source>
+        <translation>Was von den gewählten Verbindungen gefolgert wurde, stimmt</translation>
     </message>
     <message>
         <source>What would hold it, each tried out</source>
@@ -692,8 +1432,24 @@
         <translation>Beim Verleimen</translation>
     </message>
     <message>
+        <source>Where a leaf is kept when not in use: a year of air, or a place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where nothing is said, a free part moves to both sides alike.</source>
+        <translation>Wo nichts angegeben ist, bewegt sich ein freies Teil nach beiden Seiten gleich.</translation>
+    </message>
+    <message>
+        <source>Where screws sit today</source>
+        <translation>Wo Schrauben heute sitzen</translation>
+    </message>
+    <message>
         <source>Where the document says nothing else</source>
         <translation>Wo das Dokument nichts anderes sagt</translation>
+    </message>
+    <message>
+        <source>Where the meter corrects by itself, enter the temperature that it is set to</source>
+        <translation>Wo das Messgerät selbst korrigiert, die Temperatur eintragen, auf die es gestellt ist</translation>
     </message>
     <message>
         <source>Where to write the sheet</source>
@@ -704,12 +1460,28 @@
         <translation>Wo wird das Stück stehen?</translation>
     </message>
     <message>
+        <source>Which face of the chosen board looks better: up, down, alike (B)</source>
+        <translation>Welche Seite des gewählten Bretts besser aussieht: oben, unten, gleich (B)</translation>
+    </message>
+    <message>
+        <source>Which joints are listed</source>
+        <translation>Welche Verbindungen aufgeführt sind</translation>
+    </message>
+    <message>
         <source>Width drawn</source>
         <translation>Breite, gezeichnet</translation>
     </message>
     <message>
         <source>Without it the labels stand in the tree and can be shown one by one</source>
         <translation>Sonst stehen die Schilder im Baum und lassen sich einzeln zeigen</translation>
+    </message>
+    <message>
+        <source>Wood at {mc:.1f} %, likely {low:.1f} to {high:.1f} %</source>
+        <translation>Holz bei {mc:.1f} %, wahrscheinlich {low:.1f} bis {high:.1f} %</translation>
+    </message>
+    <message>
+        <source>Wood copied to {count}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Wood is driest in {dry} and wettest in {wet}. Basis: {basis}</source>
@@ -720,12 +1492,28 @@
         <translation>Holz {moisture:.1f} %, auf dem Weg zu {air:.1f} %</translation>
     </message>
     <message>
+        <source>Wood's temperature</source>
+        <translation>Temperatur des Holzes</translation>
+    </message>
+    <message>
         <source>Work out again</source>
         <translation>Neu berechnen</translation>
     </message>
     <message>
+        <source>Working the gaps out</source>
+        <translation>Berechnet die Fugen</translation>
+    </message>
+    <message>
+        <source>Working the gaps out …</source>
+        <translation>Die Fugen werden berechnet …</translation>
+    </message>
+    <message>
         <source>Working the piece out</source>
         <translation>Das Stück wird berechnet</translation>
+    </message>
+    <message>
+        <source>Working the piece out …</source>
+        <translation>Das Möbel wird berechnet …</translation>
     </message>
     <message>
         <source>Working the plans out</source>
@@ -734,6 +1522,18 @@
     <message>
         <source>Working the plans out …</source>
         <translation>Die Pläne werden berechnet …</translation>
+    </message>
+    <message>
+        <source>Write it into the model</source>
+        <translation>Ins Modell schreiben</translation>
+    </message>
+    <message>
+        <source>Write what was entered, as one undo step, and go on to the next board</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write, then next</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Written: {file}</source>
@@ -746,6 +1546,10 @@
     <message>
         <source>Year: {name}</source>
         <translation>Jahr: {name}</translation>
+    </message>
+    <message>
+        <source>a line {size} from its middle</source>
+        <translation>einer Linie {size} neben seiner Mitte</translation>
     </message>
     <message>
         <source>a quarter of its room used</source>
@@ -764,12 +1568,28 @@
         <translation>längs der Faser</translation>
     </message>
     <message>
+        <source>and be turned end for end</source>
+        <translation>und ihre Enden tauschen</translation>
+    </message>
+    <message>
+        <source>as drawn</source>
+        <translation>gezeichnet</translation>
+    </message>
+    <message>
         <source>as the file shows</source>
         <translation>wie die Datei zeigt</translation>
     </message>
     <message>
         <source>back</source>
         <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>bending shown {factor:g} times</source>
+        <translation>Biegung {factor:g}-fach gezeigt</translation>
+    </message>
+    <message>
+        <source>between</source>
+        <translation>zwischen</translation>
     </message>
     <message>
         <source>boards</source>
@@ -788,6 +1608,18 @@
         <translation>Bretter in der Ansicht oder im Baum anklicken, dann noch einmal versuchen</translation>
     </message>
     <message>
+        <source>click on the wood, where the ring is seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>click the board to copy from, then those to copy to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>confirmed</source>
+        <translation>bestätigt</translation>
+    </message>
+    <message>
         <source>crown {size}</source>
         <translation>rund {size}</translation>
     </message>
@@ -804,20 +1636,44 @@
         <translation>unten</translation>
     </message>
     <message>
+        <source>draw the boards of the panel one by one</source>
+        <translation>die Bretter der Platte einzeln zeichnen</translation>
+    </message>
+    <message>
         <source>driest</source>
         <translation>am trockensten</translation>
+    </message>
+    <message>
+        <source>driest {size}</source>
+        <translation>trockenste Zeit: {size}</translation>
     </message>
     <message>
         <source>driest, {day}</source>
         <translation>am trockensten, {day}</translation>
     </message>
     <message>
+        <source>end for end</source>
+        <translation>Enden getauscht</translation>
+    </message>
+    <message>
+        <source>enter what the meter shows, a number for each place measured</source>
+        <translation>eintragen, was das Messgerät zeigt, für jede Stelle eine Zahl</translation>
+    </message>
+    <message>
         <source>far from it</source>
         <translation>weit davon</translation>
     </message>
     <message>
+        <source>flat</source>
+        <translation>flach</translation>
+    </message>
+    <message>
         <source>flat-sawn</source>
         <translation>liegend</translation>
+    </message>
+    <message>
+        <source>grain</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>half of its room used</source>
@@ -828,36 +1684,92 @@
         <translation>hohl {size}</translation>
     </message>
     <message>
+        <source>in</source>
+        <translation>im</translation>
+    </message>
+    <message>
         <source>inches, fractions</source>
         <translation>Zoll, Brüche</translation>
+    </message>
+    <message>
+        <source>inferred</source>
+        <translation>gefolgert</translation>
+    </message>
+    <message>
+        <source>its edge on the side {axis}</source>
+        <translation>seiner Kante auf der Seite {axis}</translation>
+    </message>
+    <message>
+        <source>its middle</source>
+        <translation>seiner Mitte</translation>
     </message>
     <message>
         <source>its wood is not said</source>
         <translation>sein Holz ist nicht gesagt</translation>
     </message>
     <message>
+        <source>least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
         <source>left empty: a line to write on</source>
         <translation>leer: eine Linie zum Schreiben</translation>
+    </message>
+    <message>
+        <source>look at the end that it points to</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>millimetres</source>
         <translation>Millimeter</translation>
     </message>
     <message>
+        <source>moisture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>month, day, year</source>
         <translation>Monat, Tag, Jahr</translation>
+    </message>
+    <message>
+        <source>most</source>
+        <translation>höchstens</translation>
     </message>
     <message>
         <source>no board is selected</source>
         <translation>kein Brett ist ausgewählt</translation>
     </message>
     <message>
+        <source>no boards lie edge to edge in this document</source>
+        <translation>in diesem Dokument liegen keine Bretter Kante an Kante</translation>
+    </message>
+    <message>
+        <source>no reading of the meter</source>
+        <translation>kein Wert des Messgeräts</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>not picked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>not said</source>
         <translation>nicht gesagt</translation>
     </message>
     <message>
+        <source>nothing is ticked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>nothing: all twelve were logged</source>
         <translation>nirgends: alle zwölf sind da</translation>
+    </message>
+    <message>
+        <source>one number or several, in percent</source>
+        <translation>eine Zahl oder mehrere, in Prozent</translation>
     </message>
     <message>
         <source>outer edge of {board}</source>
@@ -872,12 +1784,36 @@
         <translation>stehend</translation>
     </message>
     <message>
+        <source>radius {length}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>rift-sawn</source>
         <translation>schräg</translation>
     </message>
     <message>
+        <source>rings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set today</source>
+        <translation>heute lassen</translation>
+    </message>
+    <message>
         <source>show face</source>
         <translation>Sichtseite</translation>
+    </message>
+    <message>
+        <source>species</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that is beside the end of the board</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that is the end where the arrow starts</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the bench</source>
@@ -892,12 +1828,20 @@
         <translation>die Mitte</translation>
     </message>
     <message>
+        <source>there is nothing to copy to yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>three quarters used</source>
         <translation>drei Viertel genutzt</translation>
     </message>
     <message>
         <source>tick that it is to be replaced, or choose another name</source>
         <translation>ankreuzen, dass sie ersetzt werden soll, oder einen anderen Namen wählen</translation>
+    </message>
+    <message>
+        <source>tick what to copy</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>to the back</source>
@@ -924,20 +1868,52 @@
         <translation>wahre Größe</translation>
     </message>
     <message>
+        <source>turned over</source>
+        <translation>gewendet</translation>
+    </message>
+    <message>
         <source>up</source>
         <translation>oben</translation>
+    </message>
+    <message>
+        <source>waves of {size}</source>
+        <translation>wellig {size}</translation>
     </message>
     <message>
         <source>wettest</source>
         <translation>am feuchtesten</translation>
     </message>
     <message>
+        <source>wettest {size}</source>
+        <translation>feuchteste Zeit: {size}</translation>
+    </message>
+    <message>
         <source>wettest, {day}</source>
         <translation>am feuchtesten, {day}</translation>
     </message>
     <message>
+        <source>with a pad</source>
+        <translation>mit Platte</translation>
+    </message>
+    <message>
+        <source>with pins</source>
+        <translation>mit Nadeln</translation>
+    </message>
+    <message>
         <source>year, month, day</source>
         <translation>Jahr, Monat, Tag</translation>
+    </message>
+    <message>
+        <source>{all} joints; nothing is known of {unknown}; {matter} decide something</source>
+        <translation>{all} Verbindungen; {unknown} davon nicht bekannt; auf {matter} kommt es an</translation>
+    </message>
+    <message>
+        <source>{count} hints taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} joints are chosen.</source>
+        <translation>{count} Verbindungen sind gewählt.</translation>
     </message>
     <message>
         <source>{count} more labels: zoom in to read</source>
@@ -946,6 +1922,10 @@
     <message>
         <source>{count} more than the plan with the fewest</source>
         <translation>{count} mehr als der Plan mit den wenigsten</translation>
+    </message>
+    <message>
+        <source>{count} of 3 points</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count} of {all} parts are shown without a cup: rings or moisture not said.</source>
@@ -964,12 +1944,72 @@
         <translation>{count} Hölzer und Werkstoffe</translation>
     </message>
     <message>
+        <source>{fact} inferred on {count} boards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{fact} {value}, inferred: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{kind} (holds all over)</source>
+        <translation>{kind} (hält überall)</translation>
+    </message>
+    <message>
+        <source>{kind} (holds one spot)</source>
+        <translation>{kind} (hält an einer Stelle)</translation>
+    </message>
+    <message>
+        <source>{kind} (lets them move)</source>
+        <translation>{kind} (lässt Bewegung zu)</translation>
+    </message>
+    <message>
         <source>{mm} out of flat ({when}), wished {wished}</source>
         <translation>um {mm} uneben ({when}), gewünscht {wished}</translation>
     </message>
     <message>
         <source>{name} (usual)</source>
         <translation>{name} (üblich)</translation>
+    </message>
+    <message>
+        <source>{name} ({count} boards)</source>
+        <translation>{name} ({count} Bretter)</translation>
+    </message>
+    <message>
+        <source>{one} and {other}: assembly joint “{joint}”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} and {other}: drawn {drawn}, set {set}. It becomes {least} in {low}, {most} in {high}.</source>
+        <translation>{one} und {other}: gezeichnet {drawn}, zu lassen {set}. Daraus wird {least} im {low}, {most} im {high}.</translation>
+    </message>
+    <message>
+        <source>{part} does not move across its grain as far as is known.</source>
+        <translation>{part} bewegt sich, soweit bekannt, nicht quer zur Faser.</translation>
+    </message>
+    <message>
+        <source>{part} is held at its edge {axis}</source>
+        <translation>{part} ist an der Kante {axis} gehalten</translation>
+    </message>
+    <message>
+        <source>{part} is held at its middle</source>
+        <translation>{part} ist in der Mitte gehalten</translation>
+    </message>
+    <message>
+        <source>{part} is held at {place}</source>
+        <translation>{part} ist gehalten an {place}</translation>
+    </message>
+    <message>
+        <source>{part} is held {size} from its middle</source>
+        <translation>{part} ist {size} neben der Mitte gehalten</translation>
+    </message>
+    <message>
+        <source>{part}: material card “{card}”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{shown} of {all} gaps; each is safe in every month</source>
+        <translation>{shown} von {all} Fugen; jede reicht in jedem Monat</translation>
     </message>
     <message>
         <source>{year}: wood from {low:.1f} % in {dry} to {high:.1f} % in {wet}. Worked out {date}, {time}</source>
@@ -1045,6 +2085,10 @@
     <message>
         <source>. Were all to stay elastic, {kn:.1f} kN would press in {month}: {stress:.1f} MPa, where clear wood is crushed from {strength:.1f}</source>
         <translation>. Bliebe alles elastisch, drückten im {month} {kn:.1f} kN: {stress:.1f} MPa, wo fehlerfreies Holz ab {strength:.1f} zerdrückt wird</translation>
+    </message>
+    <message>
+        <source>1 reading, {mean:.1f} %</source>
+        <translation>1 Wert, {mean:.1f} %</translation>
     </message>
     <message>
         <source>; below it {words}, heights drawn {factor} times too large</source>
@@ -1467,6 +2511,10 @@
         <translation>Feder {thick} {unit} dick und {deep} tief, Zapfen {long} lang. Nur von {low} bis {high} {unit} von der Plattenmitte leimen. Auf die heutige Plattenbreite geschnitten, steht jedes Ende am trockensten um {dry} und am feuchtesten um {wet} vor (+) oder zurück (−).</translation>
     </message>
     <message>
+        <source>Ways to hold it that were tried</source>
+        <translation>Wege, sie zu halten, die versucht wurden</translation>
+    </message>
+    <message>
         <source>Ways to hold it; the first is drawn below</source>
         <translation>Wege, sie zu halten; der erste ist unten gezeichnet</translation>
     </message>
@@ -1579,6 +2627,10 @@
         <translation>zulässig</translation>
     </message>
     <message>
+        <source>an assembly holds it by its joints; cut it in the document or container that it comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>and {count} more</source>
         <translation>und {count} weitere</translation>
     </message>
@@ -1651,6 +2703,10 @@
         <translation>bricht</translation>
     </message>
     <message>
+        <source>check the part's geometry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>click one of its faces</source>
         <translation>eine seiner Flächen anklicken</translation>
     </message>
@@ -1689,6 +2745,10 @@
     <message>
         <source>cut the strike {more:.1f} mm longer along that line, or fix it with screws in slots; or set lock and strike near the line at which both parts are held</source>
         <translation>das Schließblech in dieser Richtung {more:.1f} mm länger ausschneiden oder in Langlöchern schrauben; oder Schloss und Schließblech nah an die Linie setzen, an der beide Teile gehalten sind</translation>
+    </message>
+    <message>
+        <source>cutting the slots</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>datum edge: {edge}</source>
@@ -1939,12 +2999,32 @@
         <translation>ist festgehalten, wenn beide Riegel in ihr geleimt sind,</translation>
     </message>
     <message>
+        <source>it belongs to another file; cut it there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>it grows {growth:.1f} mm wider than drawn and its rabbets leave it {room:.1f} mm: it pushes the sides apart, or buckles</source>
         <translation>sie wird {growth:.1f} mm breiter als gezeichnet, und ihre Falze lassen ihr {room:.1f} mm: Sie drückt die Seiten auseinander oder beult aus</translation>
     </message>
     <message>
         <source>it hangs by fittings {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them while what they hook into does not: they bind, or tear out (fittings taken as fixed to what they touch)</source>
         <translation>sie hängt an Beschlägen, die quer zur Faser {apart:.0f} mm auseinander sitzen; dazwischen bewegt sie sich {least:+.1f} bis {most:+.1f} mm, ihr Gegenüber nicht: Sie klemmen oder reißen aus (Beschläge als fest an dem angenommen, was sie berühren)</translation>
+    </message>
+    <message>
+        <source>it is a link with a scale or a mirror image; make a plain copy of it, then place and cut again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is not in the model any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is one of the elements of '{array}', which are one object; make an own link or copy of it, then place and cut again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it lies in '{container}', which is linked, and is shown {count} times: a cut would be in all of them; make a copy of that container of its own, then place and cut again</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>it shrinks {shrinkage:.1f} mm, so that its edges come {short:.1f} mm short of their rabbets</source>
@@ -1957,6 +3037,10 @@
     <message>
         <source>it splits</source>
         <translation>es reißt</translation>
+    </message>
+    <message>
+        <source>it would come through, or nearly, on the other side; take a shorter screw or move it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>its hinges sit {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them while what it hangs on does not: they bind, and the screws tear out or it splits (fittings taken as fixed to what they touch)</source>
@@ -2075,6 +3159,10 @@
         <translation>Metall liegt auf {width:.0f} mm der Brettbreite, die sich um {least:+.1f} bis {most:+.1f} mm bewegt: als an einem Punkt fest angenommen. In runden Löchern an beiden Enden geschraubt, hält es das Brett fest, das reißt oder die Schrauben zieht, und der Lauf der Schublade geht mit</translation>
     </message>
     <message>
+        <source>meters are trusted from {low:.0f} to {high:.0f} %: weigh an oven-dried sample instead</source>
+        <translation>Messgeräten ist von {low:.0f} bis {high:.0f} % zu trauen: stattdessen eine Darrprobe wiegen</translation>
+    </message>
+    <message>
         <source>middle on rail</source>
         <translation>Mitte an der Zarge</translation>
     </message>
@@ -2123,6 +3211,10 @@
         <translation>kein Ende von {part} ist von hier zu sehen</translation>
     </message>
     <message>
+        <source>no hardware is placed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no published figure for {links}</source>
         <translation>keine veröffentlichte Zahl für {links}</translation>
     </message>
@@ -2151,6 +3243,10 @@
         <translation>nicht vorherzusagen</translation>
     </message>
     <message>
+        <source>nothing can be cut: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>nothing tells where it holds</source>
         <translation>nichts zeigt, wo es hält</translation>
     </message>
@@ -2169,6 +3265,10 @@
     <message>
         <source>one round hole, at the front; all other screws in the slots along the slide, at the middle of their travel. If it is so already, confirm the joint as 'slides' or 'fixed at a point'</source>
         <translation>ein rundes Loch, vorn; alle anderen Schrauben in den Langlöchern längs des Auszugs, in der Mitte ihres Wegs. Wenn es schon so ist, die Verbindung als „slides“ oder „fixed at a point“ bestätigen</translation>
+    </message>
+    <message>
+        <source>only wood that has lain in this air for weeks is at its moisture; thick stock takes months</source>
+        <translation>nur Holz, das wochenlang in dieser Luft lag, hat ihre Feuchte; dickes Holz braucht Monate</translation>
     </message>
     <message>
         <source>opens to {most}</source>
@@ -2215,16 +3315,36 @@
         <translation>Mark im Brett</translation>
     </message>
     <message>
+        <source>place the plan again, then cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>place, {unit}</source>
         <translation>Ort, {unit}</translation>
+    </message>
+    <message>
+        <source>placing hardware</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>plain hole</source>
         <translation>rundes Loch</translation>
     </message>
     <message>
+        <source>plan how the top is held, and place it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pressed</source>
+        <translation>gedrückt</translation>
+    </message>
+    <message>
         <source>pull, N</source>
         <translation>Zug, N</translation>
+    </message>
+    <message>
+        <source>pulled</source>
+        <translation>gezogen</translation>
     </message>
     <message>
         <source>quarter</source>
@@ -2299,6 +3419,10 @@
         <translation>sichtbar</translation>
     </message>
     <message>
+        <source>sheared</source>
+        <translation>geschert</translation>
+    </message>
+    <message>
         <source>shelf across the side</source>
         <translation>Boden quer zur Seite</translation>
     </message>
@@ -2331,6 +3455,10 @@
         <translation>Langloch, {unit}</translation>
     </message>
     <message>
+        <source>slots are cut already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>solid across {width} that moves {moves}</source>
         <translation>fest auf {width}, die sich {moves} bewegen</translation>
     </message>
@@ -2349,6 +3477,10 @@
     <message>
         <source>still covers?</source>
         <translation>deckt noch?</translation>
+    </message>
+    <message>
+        <source>take the hardware out, or undo, first</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>tangential</source>
@@ -2387,12 +3519,24 @@
         <translation>die Faser von {part} ist nicht bekannt</translation>
     </message>
     <message>
+        <source>the host fails to cut it ({why})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the host's cut took nothing away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the joint</source>
         <translation>die Verbindung</translation>
     </message>
     <message>
         <source>the middle of its glued length</source>
         <translation>der Mitte seiner Leimlänge</translation>
+    </message>
+    <message>
+        <source>the model, its tags or the year have changed since the hardware was placed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the moisture when it was made flat is not said: shown without its cup</source>
@@ -2411,6 +3555,10 @@
         <translation>die Seite {how} an zwei Riegeln {apart:.0f} mm auseinander, die die Laufleiste auf Abstand hält, und bewegt sich dazwischen {least:+.1f} bis {most:+.1f} mm: Sie reißt oder drückt die Verbindungen des Rahmens auf</translation>
     </message>
     <message>
+        <source>the species correction is missing: a wrong setting costs 2 % and more</source>
+        <translation>die Korrektur der Holzart fehlt: eine falsche Einstellung kostet 2 % und mehr</translation>
+    </message>
+    <message>
         <source>the strike goes {opens:.1f} mm away from the lock in the dry season: a bolt that shoots 6 to 10 mm hardly reaches it (common practice, no source; each taken as fixed to what it touches)</source>
         <translation>das Schließblech geht in der trockenen Zeit {opens:.1f} mm vom Schloss weg: Ein Riegel mit 6 bis 10 mm Ausschluss erreicht es kaum (übliche Praxis, keine Quelle; jedes als fest an dem angenommen, was es berührt)</translation>
     </message>
@@ -2423,12 +3571,24 @@
         <translation>die zwei Körper sind am selben Ort gezeichnet</translation>
     </message>
     <message>
+        <source>the wood's temperature is missing: pins read low in the cold</source>
+        <translation>die Temperatur des Holzes fehlt: Nadeln zeigen in der Kälte zu wenig</translation>
+    </message>
+    <message>
         <source>the {depth:.0f} mm of wood that it draws tight shrink, and leave it {slack:.1f} mm of slack: the joint works loose until it is driven home again</source>
         <translation>die {depth:.0f} mm Holz, die er zusammenzieht, schwinden und lassen ihm {slack:.1f} mm Luft: Die Verbindung lockert sich, bis er nachgetrieben wird</translation>
     </message>
     <message>
+        <source>there is no wood to cut: a groove or hole is there already, or the part ends before it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>there is nothing to place: the plan has no fastener</source>
         <translation>es gibt nichts zu setzen: Der Plan hat keine Befestigung</translation>
+    </message>
+    <message>
+        <source>they are cut already</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>through tenon</source>
@@ -2493,6 +3653,10 @@
     <message>
         <source>two fixed lines</source>
         <translation>zwei feste Linien</translation>
+    </message>
+    <message>
+        <source>undo, or take the hardware out, first</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>unequal finish</source>
@@ -2577,6 +3741,10 @@
     <message>
         <source>{count} faces that meet were not followed: what they press is not told</source>
         <translation>{count} Flächen, die sich treffen, wurden nicht verfolgt: Was sie drücken, ist nicht gesagt</translation>
+    </message>
+    <message>
+        <source>{count} readings, mean {mean:.1f} %</source>
+        <translation>{count} Werte, im Mittel {mean:.1f} %</translation>
     </message>
     <message>
         <source>{cover} left in the groove</source>
@@ -2679,6 +3847,14 @@
         <translation>{part}, {kind}</translation>
     </message>
     <message>
+        <source>{points:+.1f} for the species</source>
+        <translation>{points:+.1f} für die Holzart</translation>
+    </message>
+    <message>
+        <source>{points:+.1f} for {wood:.0f} °C</source>
+        <translation>{points:+.1f} für {wood:.0f} °C</translation>
+    </message>
+    <message>
         <source>{pull} of {allowed}</source>
         <translation>{pull} von {allowed}</translation>
     </message>
@@ -2689,6 +3865,10 @@
     <message>
         <source>{rail}, {breadth:.0f} × {height:.0f} mm, is too small for the groove of a {kind}, {deep:.0f} mm deep: not cut</source>
         <translation>{rail}, {breadth:.0f} × {height:.0f} mm, ist zu klein für die Nut einer Befestigung ({kind}), {deep:.0f} mm tief: nicht geschnitten</translation>
+    </message>
+    <message>
+        <source>{recess} runs into {parts}: drive its screw before that is there, or move it aside</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{sign} stands for letters that no typeface on this computer has; the sheet as .html has them all.</source>
@@ -2709,6 +3889,14 @@
     <message>
         <source>{title}; rings drawn by their angle alone</source>
         <translation>{title}; Ringe nur nach ihrem Winkel gezeichnet</translation>
+    </message>
+    <message>
+        <source>{top}: the hardware rests on an older plan: place it anew</source>
+        <translation>{top}: Die Beschläge beruhen auf einem älteren Plan: neu einsetzen</translation>
+    </message>
+    <message>
+        <source>{warmth:.0f} °C and {damp:.0f} % relative humidity</source>
+        <translation>{warmth:.0f} °C und {damp:.0f} % relative Feuchte</translation>
     </message>
     <message>
         <source>{what} is fixed solid across {width:.0f} mm of grain, which moves {least:+.1f} to {most:+.1f} mm against it: {comes} ({practice})</source>
@@ -2738,6 +3926,21 @@
         <source>± once it is known, {unit}</source>
         <translation>± sobald es bekannt ist, {unit}</translation>
     </message>
+    <message>
+        <source>× {factor:.2f} for density</source>
+        <translation>× {factor:.2f} für die Dichte</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Accept</name>
+    <message>
+        <source>Accept what was inferred</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make grain, show face and cut that were inferred for the selected boards, or for all, said by you</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Heartside_Annotate</name>
@@ -2748,6 +3951,17 @@
     <message>
         <source>Work the piece out and put a label at every board</source>
         <translation>Das Stück berechnen und an jedes Brett ein Schild setzen</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_CopyWood</name>
+    <message>
+        <source>Copy wood …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say of other boards what the selected one says of its wood: species, moisture, finish</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2762,6 +3976,28 @@
     </message>
 </context>
 <context>
+    <name>Heartside_GapsToday</name>
+    <message>
+        <source>From the air of the shop or a meter: the gaps to set today, and what each becomes over the year</source>
+        <translation>Aus der Luft der Werkstatt oder einem Messgerät: die Fugen, die heute zu lassen sind, und was über das Jahr daraus wird</translation>
+    </message>
+    <message>
+        <source>Gaps today …</source>
+        <translation>Fugen heute …</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Hints</name>
+    <message>
+        <source>Hints of the model …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See what material cards and assembly joints hint at, and take what is right</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Heartside_Hold</name>
     <message>
         <source>Compare ways to fasten a top to its frame, and place one of them in the model</source>
@@ -2770,6 +4006,28 @@
     <message>
         <source>Hold the top flat …</source>
         <translation>Platte eben halten …</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Joints</name>
+    <message>
+        <source>Go through the joints, say what they are, and point at the line that holds a part</source>
+        <translation>Die Verbindungen durchgehen, angeben, was sie sind, und die Linie zeigen, auf der ein Teil gehalten ist</translation>
+    </message>
+    <message>
+        <source>Joints …</source>
+        <translation>Verbindungen …</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_LayBoards</name>
+    <message>
+        <source>Lay the boards …</source>
+        <translation>Bretter legen …</translation>
+    </message>
+    <message>
+        <source>See the boards of a panel from their ends, turn and reorder them, and see how flat the panel stays</source>
+        <translation>Die Bretter einer Platte von ihren Enden sehen, wenden und umordnen, und sehen, wie flach die Platte bleibt</translation>
     </message>
 </context>
 <context>
