@@ -129,24 +129,24 @@ class LayingView(QtWidgets.QWidget):
         if self.shown is None or event.button() != QtCore.Qt.LeftButton:
             return
         self.setFocus()
-        self._pressed = event.pos()
-        self._held = self.place_at(event.pos().x())
+        self._pressed = _spot(event)
+        self._held = self.place_at(_spot(event).x())
         self._dragging = False
         self.choose(self._held)
 
     def mouseMoveEvent(self, event: QtGui.QMouseEvent) -> None:
         if self._pressed is None:
             return
-        if (event.pos() - self._pressed).manhattanLength() > DRAG_PX:
+        if (_spot(event) - self._pressed).manhattanLength() > DRAG_PX:
             self._dragging = True
-        self._at = float(event.pos().x())
+        self._at = float(_spot(event).x())
         self.update()
 
     def mouseReleaseEvent(self, event: QtGui.QMouseEvent) -> None:
         if self._pressed is None:
             return
         held, dragged = self._held, self._dragging
-        to = self.place_at(event.pos().x())
+        to = self.place_at(_spot(event).x())
         self._drop()
         self.update()
         if not dragged:
@@ -313,6 +313,11 @@ class LayingView(QtWidgets.QWidget):
             painter.fillRect(QtCore.QRectF(x, self.height() - 15, 12, 8), QtGui.QColor(*colour))
             painter.drawText(QtCore.QPointF(x + 16, self.height() - 6), text)
             x += 30 + self.fontMetrics().boundingRect(text).width()
+
+
+def _spot(event: QtGui.QMouseEvent) -> QtCore.QPoint:
+    """Where a mouse event is; Qt 6 gives it another name."""
+    return event.position().toPoint() if hasattr(event, "position") else event.pos()  # type: ignore[attr-defined]
 
 
 def magnification(most: float) -> float:
