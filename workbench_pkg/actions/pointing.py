@@ -73,7 +73,7 @@ def first_hit(leaf: Leaf, ray: Ray) -> Hit | None:
     """The face of a solid that is seen along a ray, whatever stands before the solid; None beside it."""
     solid = leaf.global_solid()
     box = solid.BoundBox
-    reach = box.DiagonalLength + float(np.linalg.norm(np.array(tuple(box.Center)) - ray.origin)) + 1.0
+    reach = box.DiagonalLength + float(np.linalg.norm(_xyz(box.Center) - ray.origin)) + 1.0
     found = [hit for face in solid.Faces for hit in _hits(face, ray, reach)]
     return min(found, key=lambda hit: hit.distance, default=None)
 
@@ -162,18 +162,22 @@ def _end_plane(leaf: Leaf, part: Part, far: bool) -> tuple[Floats, Floats]:
             continue
         normal = _outward(face, face.CenterOfMass)
         if normal @ grain > FACES_END and (best is None or face.Area > best[0]):
-            best = face.Area, np.array(tuple(face.CenterOfMass)), normal
+            best = face.Area, _xyz(face.CenterOfMass), normal
     return (end_centre(part, far), grain) if best is None else best[1:]
+
+
+def _xyz(vector: Any) -> Floats:
+    return np.array([vector.x, vector.y, vector.z])
 
 
 def _outward(face: Any, point: Any) -> Floats:
     u, v = face.Surface.parameter(App.Vector(*point))
-    return np.array(tuple(face.normalAt(u, v)))
+    return _xyz(face.normalAt(u, v))
 
 
 def _hits(face: Any, ray: Ray, reach: float) -> list[Hit]:
     box = face.BoundBox
-    centre = np.array(tuple(box.Center))
+    centre = _xyz(box.Center)
     ahead = float((centre - ray.origin) @ ray.direction)
     if np.linalg.norm(ray.at(ahead) - centre) > box.DiagonalLength / 2 + 1.0:
         return []
@@ -182,7 +186,7 @@ def _hits(face: Any, ray: Ray, reach: float) -> list[Hit]:
         slant = float(ray.direction @ normal)
         if abs(slant) < 1e-9:
             return []
-        distance = float((np.array(tuple(face.CenterOfMass)) - ray.origin) @ normal) / slant
+        distance = float((_xyz(face.CenterOfMass) - ray.origin) @ normal) / slant
         point = ray.at(distance)
         if distance <= 0 or not face.isInside(App.Vector(*point), ON_FACE_MM, True):
             return []
@@ -190,7 +194,7 @@ def _hits(face: Any, ray: Ray, reach: float) -> list[Hit]:
     line = Shapes.makeLine(App.Vector(*ray.origin), App.Vector(*ray.at(reach)))
     found = []
     for vertex in line.section(face).Vertexes:
-        point = np.array(tuple(vertex.Point))
+        point = _xyz(vertex.Point)
         distance = float((point - ray.origin) @ ray.direction)
         found.append(Hit(distance, point, _outward(face, vertex.Point), False))
     return found
