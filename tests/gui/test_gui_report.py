@@ -107,6 +107,53 @@ def test_choosing_a_finding_selects_what_it_is_about(piece, doc, pump, run):
     assert [o.Name for o in FreeCADGui.Selection.getSelection(doc.Name)] == ["Board2"]
 
 
+def eye():
+    """Where the camera looks, and how much of the model it takes in."""
+    camera = FreeCADGui.ActiveDocument.ActiveView.getCameraNode()
+    ahead = camera.getViewVolume().getProjectionDirection().getValue()
+    here = camera.position.getValue().getValue()
+    far = camera.focalDistance.getValue()
+    return [a + far * b for a, b in zip(here, ahead)], camera.height.getValue()
+
+
+def middle_of(obj):
+    return list(obj.Shape.BoundBox.Center)
+
+
+def test_choosing_a_finding_brings_its_boards_close(piece, doc, pump, run, shot):
+    from workbench_pkg.actions.tag import tag
+
+    (leg,) = doc.getObjectsByLabel("Leg 1")
+    tag([leg], species=None)
+    run("Heartside_Report")
+    bench.isometric()
+    before = eye()[1]
+    findings = bench.widget("HeartsideReportFindings", QtWidgets.QListWidget)
+    bench.choose_text(findings, "Leg 1")
+    pump(0.2)
+    at, height = eye()
+    assert at == pytest.approx(middle_of(leg), abs=0.5)
+    assert height < before
+    shot("report-finding")
+    # Looked away and clicked once more: it comes back.
+    bench.isometric()
+    findings.clicked.emit(findings.selectedIndexes()[0])
+    pump(0.2)
+    assert eye()[0] == pytest.approx(middle_of(leg), abs=0.5)
+
+
+def test_a_double_click_on_a_row_brings_its_board_close(piece, doc, pump, run):
+    run("Heartside_Report")
+    table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)
+    row = bench.texts(table).index("Board 3")
+    table.selectRow(row)
+    pump(0.2)
+    assert eye()[0] != pytest.approx(middle_of(piece[2]), abs=0.5)
+    table.doubleClicked.emit(table.model().index(row, 0))
+    pump(0.2)
+    assert eye()[0] == pytest.approx(middle_of(piece[2]), abs=0.5)
+
+
 def test_working_out_again_shows_what_has_changed(piece, doc, pump, run, press_again):
     run("Heartside_Report")
     table = bench.widget("HeartsideReportTable", QtWidgets.QTableWidget)

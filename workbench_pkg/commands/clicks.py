@@ -76,8 +76,9 @@ class OpenReport(Command):
 
     def do(self, doc: Any) -> None:
         from workbench_pkg.panels.report_panel import open_report
+        from workbench_pkg.views.zooming import zoom_to
 
-        open_report(doc)
+        open_report(doc, zoom_to)
 
 
 class Annotate(Command):

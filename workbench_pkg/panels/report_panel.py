@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import datetime
+from collections.abc import Callable, Sequence
+from functools import partial
 from typing import Any
 
 import FreeCAD as App
 import FreeCADGui as Gui
+import numpy as np
 
 from movement_core.errors import HeartsideError
 from movement_core.sheet.text import as_text
@@ -21,15 +24,21 @@ from workbench_pkg.panels.working_out import work_out_soon
 
 translate = App.Qt.translate
 NAME = "HeartsideReport"
+Zoom = Callable[[str, Sequence[float], Sequence[float]], object]  # a document by name, a box in mm
 
 
 class ReportPanel(QtWidgets.QDockWidget):
-    """Shows what the last working-out of one document gave. Choosing a row selects its board in the model."""
+    """Shows what the last working-out of one document gave.
 
-    def __init__(self, parent: QtWidgets.QWidget) -> None:
+    Choosing a row selects its board in the model; choosing a finding also brings its boards close, by ``zoom``.
+    """
+
+    def __init__(self, parent: QtWidgets.QWidget, zoom: Zoom) -> None:
         super().__init__(translate("Heartside", "Heartside report"), parent)
         self.setObjectName(NAME)
+        self.zoom = zoom
         self.document, self.fingerprint = "", ""
+        self.points: dict[str, np.ndarray] = {}  # key of a board → points of its outline, (N, 3) mm, global
         self.places: dict[str, tuple[str, str]] = {}  # key of a board → root object and path below it
         self.heading = QtWidgets.QLabel()
         self.heading.setObjectName("HeartsideReportHeading")
@@ -61,7 +70,7 @@ class ReportPanel(QtWidgets.QDockWidget):
             translate(
                 "Heartside",
                 "Every board with its width today, in its driest and in its wettest month. "
-                "Choosing rows selects boards in the model.",
+                "Choosing rows selects boards in the model; a double click brings one close.",
             ),
         )
         explain(
@@ -69,19 +78,24 @@ class ReportPanel(QtWidgets.QDockWidget):
             translate(
                 "Heartside",
                 "What breaks, jams or shows, the gravest first, and what to do. "
-                "Choosing one selects its boards in the model.",
+                "Choosing one selects its boards in the model and brings them close.",
             ),
         )
         self._lay_out()
         self.again.clicked.connect(self.work_out_again)
         self.copy.clicked.connect(self._copy)
         self.table.itemSelectionChanged.connect(lambda: self._select(self.table.chosen_keys()))
+        self.table.doubleClicked.connect(lambda _: self._bring_close(self.table.chosen_keys()))
         self.findings.itemSelectionChanged.connect(self._select_finding)
+        self.findings.clicked.connect(lambda _: self._bring_close(self._keys_of_finding()))
 
     def show_answer(self, doc: Any, answer: Answer) -> None:
         """Show what working a document out gave."""
         self.document = doc.Name
         self.places = {leaf.key: (leaf.root.Name, leaf.sub) for leaf in answer.read.leaves}
+        self.points = {
+            part.key: part.outline.points for part in answer.read.parts if part.outline is not None
+        }
         self.fingerprint = answer.fingerprint
         self.fill(answer.entry)
         self._mark_stale(False)
@@ -141,15 +155,26 @@ class ReportPanel(QtWidgets.QDockWidget):
             problem(translate("Heartside", "The document of this report is closed."))
             return
         try:
-            open_report(doc)
+            open_report(doc, self.zoom)
         except HeartsideError as error:
             problem(str(error))
         except Exception as error:
             problem(unexpected(error))
 
-    def _select_finding(self) -> None:
+    def _keys_of_finding(self) -> list[str]:
         chosen = sorted(index.row() for index in self.findings.selectedIndexes())
-        self._select([key for row in chosen for key in rows.read(self.findings, row) or []])
+        return [key for row in chosen for key in rows.read(self.findings, row) or []]
+
+    def _select_finding(self) -> None:
+        keys = self._keys_of_finding()
+        self._select(keys)
+        self._bring_close(keys)
+
+    def _bring_close(self, keys: Sequence[str]) -> None:
+        points = [self.points[key] for key in keys if key in self.points]
+        if points and self.document in App.listDocuments():
+            every = np.concatenate(points)
+            self.zoom(self.document, every.min(axis=0).tolist(), every.max(axis=0).tolist())
 
     def _select(self, keys: list[str]) -> None:
         doc: Any = App.listDocuments().get(self.document)
@@ -192,16 +217,19 @@ def existing_panel() -> ReportPanel | None:
     return Gui.getMainWindow().findChild(QtWidgets.QDockWidget, NAME)
 
 
-def open_report(doc: Any) -> None:
-    """Work a document out and then open or raise the report window with it. Raises what reading the document does."""
-    work_out_soon(doc, _open_with, key=NAME)
+def open_report(doc: Any, zoom: Zoom) -> None:
+    """Work a document out and then open or raise the report window with it. Raises what reading the document does.
+
+    zoom : brings a box of a document close.
+    """
+    work_out_soon(doc, partial(_open_with, zoom), key=NAME)
 
 
-def _open_with(doc: Any, answer: Answer) -> None:
+def _open_with(zoom: Zoom, doc: Any, answer: Answer) -> None:
     window = Gui.getMainWindow()
     panel = existing_panel()
     if panel is None:
-        panel = ReportPanel(window)
+        panel = ReportPanel(window, zoom)
         window.addDockWidget(QtCore.Qt.BottomDockWidgetArea, panel)
     panel.show_answer(doc, answer)
     panel.show()
