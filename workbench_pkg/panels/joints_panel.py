@@ -354,4 +354,5 @@ def _label(name: str) -> QtWidgets.QLabel:
 def _heading(text: str) -> QtWidgets.QLabel:
     label = QtWidgets.QLabel(text)
     label.setStyleSheet("font-weight: bold")
+    label.setWordWrap(True)
     return label

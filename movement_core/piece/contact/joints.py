@@ -17,6 +17,7 @@ from movement_core.piece.contact import meetings as shapes
 from movement_core.piece.contact.meetings import Meeting
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.part import Part
+from movement_core.wording import say
 
 GLUED_EDGE, GLUED_CROSS, GLUED_END = "glued edge", "glued cross-grain", "glued end grain"
 TENONED, DOVETAILED, LAPPED = "tenoned", "dovetailed", "lapped"
@@ -125,7 +126,7 @@ def _joint(parts: Sequence[Part], meeting: Meeting, said: Mapping[frozenset[str]
     origin = INFERRED
     confirmed = said.get(frozenset((one.key, other.key)))
     if confirmed is not None:
-        kind, origin, reason = confirmed, CONFIRMED, "confirmed by the maker"
+        kind, origin, reason = confirmed, CONFIRMED, say("confirmed by the maker")
     return Joint((meeting.first, meeting.second), kind, origin, reason, meeting, parallel, sides)
 
 
@@ -152,46 +153,52 @@ def _likely(
 ) -> tuple[str, str]:
     shape = meeting.shape
     if shape == shapes.OVERLAPPING:
-        return OVERLAP, "the two solids are drawn in the same place"
+        return OVERLAP, say("the two solids are drawn in the same place")
     if shape == shapes.NEAR:
-        return NEAR, "they face each other across a gap and touch nowhere"
+        return NEAR, say("they face each other across a gap and touch nowhere")
     if _is_inert(one) or _is_inert(other):
         return _of_hardware(one, other, meeting)
     if shape == shapes.ROUND_HOLE:
-        return PEGGED, "a round part sits in a round hole"
+        return PEGGED, say("a round part sits in a round hole")
     if meeting.inner is not None:
         inner, outer = (one, other) if meeting.inner == meeting.first else (other, one)
         return _of_inner(inner, outer, meeting, parallel)
     if not meeting.contacts:
-        return NEAR, "they come close and touch nowhere over an area"
+        return NEAR, say("they come close and touch nowhere over an area")
     if parallel is None:
-        return UNKNOWN, "the grain of one of them is not known"
+        return UNKNOWN, say("the grain of one of them is not known")
     if shape == shapes.LAP:
-        return LAPPED, "each is let into the other"
+        return LAPPED, say("each is let into the other")
     if END in sides:
-        return UNKNOWN, "end grain butts against it: glue alone would not hold, and nothing else is drawn"
+        return UNKNOWN, say(
+            "end grain butts against it: glue alone would not hold, and nothing else is drawn"
+        )
     if parallel and sides == (EDGE, EDGE):
-        return GLUED_EDGE, "edge against edge, the grains running the same way"
-    way = "running the same way" if parallel else "crossing"
-    return (
-        UNKNOWN,
-        f"long grain on long grain, the grains {way}: glued, screwed or merely resting is not drawn",
+        return GLUED_EDGE, say("edge against edge, the grains running the same way")
+    if parallel:
+        return UNKNOWN, say(
+            "long grain on long grain, the grains running the same way: glued, screwed or merely resting is not drawn"
+        )
+    return UNKNOWN, say(
+        "long grain on long grain, the grains crossing: glued, screwed or merely resting is not drawn"
     )
 
 
 def _of_hardware(one: Part, other: Part, meeting: Meeting) -> tuple[str, str]:
     metal = one if _is_inert(one) else other
     if meeting.shape == shapes.ROUND_HOLE:
-        return SCREWED, f"{metal.name} does not move with the seasons and sits in a round hole"
-    return FIXED_POINT, f"{metal.name} does not move with the seasons: taken as fixed at a point"
+        return SCREWED, say("{part} does not move with the seasons and sits in a round hole", part=metal.name)
+    return FIXED_POINT, say(
+        "{part} does not move with the seasons: taken as fixed at a point", part=metal.name
+    )
 
 
 def _of_inner(inner: Part, outer: Part, meeting: Meeting, parallel: bool | None) -> tuple[str, str]:
-    frame = inner.frame
+    frame, names = inner.frame, {"inner": inner.name, "outer": outer.name}
     if meeting.shape == shapes.DOVETAIL:
         if _end_in(inner, meeting):
-            return DOVETAILED, f"the end of {inner.name} is dovetailed into {outer.name}"
-        return SLIDES, f"{inner.name} runs in a dovetailed groove of {outer.name}"
+            return DOVETAILED, say("the end of {inner} is dovetailed into {outer}", **names)
+        return SLIDES, say("{inner} runs in a dovetailed groove of {outer}", **names)
     by_end = _end_in(inner, meeting)
     slack = max(wall.slack_mm for wall in meeting.walls)
     sizes = np.sort(frame.size_mm)
@@ -199,22 +206,27 @@ def _of_inner(inner: Part, outer: Part, meeting: Meeting, parallel: bool | None)
     if thin and not by_end:
         return (
             HOUSED,
-            f"{inner.name} is thin and stands in a groove of {outer.name}, as a panel that is left free",
+            say("{inner} is thin and stands in a groove of {outer}, as a panel that is left free", **names),
         )
     if meeting.shape == shapes.MORTISE:
         if by_end or not frame.grain.known:
-            return TENONED, f"{inner.name} is let into a mortise of {outer.name}, as a tenon that is glued"
-        return UNKNOWN, f"{inner.name} is let into {outer.name}, but not by its end"
+            return TENONED, say("{inner} is let into a mortise of {outer}, as a tenon that is glued", **names)
+        return UNKNOWN, say("{inner} is let into {outer}, but not by its end", **names)
     if slack > PLAY_MM:
-        return HOUSED, f"{inner.name} is drawn with {slack:.2g} mm of play in a groove of {outer.name}"
+        return HOUSED, say(
+            "{inner} is drawn with {slack:.2g} mm of play in a groove of {outer}", slack=slack, **names
+        )
     if parallel is None:
-        return UNKNOWN, "the grain of one of them is not known"
+        return UNKNOWN, say("the grain of one of them is not known")
     if parallel and not by_end:
-        return GLUED_EDGE, f"{inner.name} has its tongue in {outer.name} and the grains run the same way"
-    how = "by its end" if by_end else "across its grain"
-    return (
-        UNKNOWN,
-        f"{inner.name} is let into {outer.name} {how}, without play: whether it is glued is not drawn",
+        return GLUED_EDGE, say("{inner} has its tongue in {outer} and the grains run the same way", **names)
+    if by_end:
+        return UNKNOWN, say(
+            "{inner} is let into {outer} by its end, without play: whether it is glued is not drawn", **names
+        )
+    return UNKNOWN, say(
+        "{inner} is let into {outer} across its grain, without play: whether it is glued is not drawn",
+        **names,
     )
 
 

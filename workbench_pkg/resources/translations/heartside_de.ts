@@ -2619,6 +2619,10 @@
         <translation>ein Stück des Rahmens auf ihren Kanten (Blendrahmen, Sockel)</translation>
     </message>
     <message>
+        <source>a round part sits in a round hole</source>
+        <translation>ein rundes Teil sitzt in einem runden Loch</translation>
+    </message>
+    <message>
         <source>a round tenon {diameter:.0f} mm thick gets {play:.1f} mm of play in its hole in the dry season{crushes}: both go oval, each in its own way, and glue bridges no more than {bridged:.2f} mm (common practice, no source)</source>
         <translation>ein Rundzapfen von {diameter:.0f} mm bekommt in der trockenen Zeit {play:.1f} mm Luft in seinem Loch{crushes}: Beide werden oval, jeder auf seine Weise, und Leim überbrückt höchstens {bridged:.2f} mm (übliche Praxis, keine Quelle)</translation>
     </message>
@@ -2719,6 +2723,10 @@
         <translation>schließt sich, {missing} fehlen</translation>
     </message>
     <message>
+        <source>confirmed by the maker</source>
+        <translation>vom Tischler bestätigt</translation>
+    </message>
+    <message>
         <source>crown</source>
         <translation>rund</translation>
     </message>
@@ -2783,8 +2791,16 @@
         <translation>am trockensten</translation>
     </message>
     <message>
+        <source>each is let into the other</source>
+        <translation>beide sind ineinander eingelassen</translation>
+    </message>
+    <message>
         <source>edge</source>
         <translation>Kante</translation>
+    </message>
+    <message>
+        <source>edge against edge, the grains running the same way</source>
+        <translation>Kante an Kante, mit gleicher Faserrichtung</translation>
     </message>
     <message>
         <source>elastic upper bounds: parts are neither turned nor bent, and joints do not slip</source>
@@ -2793,6 +2809,10 @@
     <message>
         <source>end</source>
         <translation>Ende</translation>
+    </message>
+    <message>
+        <source>end grain butts against it: glue alone would not hold, and nothing else is drawn</source>
+        <translation>Hirnholz stößt an: Leim allein hielte nicht, und sonst ist nichts gezeichnet</translation>
     </message>
     <message>
         <source>fasteners bear it: there is no area to spread it over</source>
@@ -3145,6 +3165,14 @@
     <message>
         <source>lock line drifts</source>
         <translation>Schlosslinie wandert</translation>
+    </message>
+    <message>
+        <source>long grain on long grain, the grains crossing: glued, screwed or merely resting is not drawn</source>
+        <translation>Längsholz auf Längsholz, die Fasern gekreuzt: ob geleimt, geschraubt oder nur aufliegend, ist nicht gezeichnet</translation>
+    </message>
+    <message>
+        <source>long grain on long grain, the grains running the same way: glued, screwed or merely resting is not drawn</source>
+        <translation>Längsholz auf Längsholz, mit gleicher Faserrichtung: ob geleimt, geschraubt oder nur aufliegend, ist nicht gezeichnet</translation>
     </message>
     <message>
         <source>longer than the top is wide</source>
@@ -3515,6 +3543,14 @@
         <translation>das Ende seines Zapfens, gezeichnet {drawn:+.1f} mm von der fernen Fläche, steht im Jahr {least:+.1f} bis {most:+.1f} mm davon (+ vor, - zurück), da die {depth:.0f} mm Holz um ihn sich bewegen und seine Länge nicht; an diesem Ende verkeilt, öffnet sich stattdessen die Brüstung um so viel</translation>
     </message>
     <message>
+        <source>the end of {inner} is dovetailed into {outer}</source>
+        <translation>das Ende von {inner} ist in {outer} eingezinkt</translation>
+    </message>
+    <message>
+        <source>the grain of one of them is not known</source>
+        <translation>von einem der beiden ist die Faserrichtung nicht bekannt</translation>
+    </message>
+    <message>
         <source>the grain of {part} is not known</source>
         <translation>die Faser von {part} ist nicht bekannt</translation>
     </message>
@@ -3589,6 +3625,14 @@
     <message>
         <source>they are cut already</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>they come close and touch nowhere over an area</source>
+        <translation>sie kommen sich nahe und berühren sich auf keiner Fläche</translation>
+    </message>
+    <message>
+        <source>they face each other across a gap and touch nowhere</source>
+        <translation>sie stehen sich über eine Fuge gegenüber und berühren sich nirgends</translation>
     </message>
     <message>
         <source>through tenon</source>
@@ -3779,6 +3823,38 @@
         <translation>quer zur Faser {height:.0f} mm hoch, wächst sie um {grows:.1f} mm, und die Öffnung wächst nicht mit: Von den {drawn:.1f} mm darüber bleiben {left:.1f} mm, und sie klemmt</translation>
     </message>
     <message>
+        <source>{inner} has its tongue in {outer} and the grains run the same way</source>
+        <translation>{inner} greift mit der Feder in {outer}, mit gleicher Faserrichtung</translation>
+    </message>
+    <message>
+        <source>{inner} is drawn with {slack:.2g} mm of play in a groove of {outer}</source>
+        <translation>{inner} ist mit {slack:.2g} mm Spiel in einer Nut von {outer} gezeichnet</translation>
+    </message>
+    <message>
+        <source>{inner} is let into a mortise of {outer}, as a tenon that is glued</source>
+        <translation>{inner} sitzt in einem Zapfenloch von {outer}, wie ein geleimter Zapfen</translation>
+    </message>
+    <message>
+        <source>{inner} is let into {outer} across its grain, without play: whether it is glued is not drawn</source>
+        <translation>{inner} ist quer zur Faser in {outer} eingelassen, ohne Spiel: ob geleimt, ist nicht gezeichnet</translation>
+    </message>
+    <message>
+        <source>{inner} is let into {outer} by its end, without play: whether it is glued is not drawn</source>
+        <translation>{inner} ist mit dem Ende in {outer} eingelassen, ohne Spiel: ob geleimt, ist nicht gezeichnet</translation>
+    </message>
+    <message>
+        <source>{inner} is let into {outer}, but not by its end</source>
+        <translation>{inner} ist in {outer} eingelassen, aber nicht mit dem Ende</translation>
+    </message>
+    <message>
+        <source>{inner} is thin and stands in a groove of {outer}, as a panel that is left free</source>
+        <translation>{inner} ist dünn und steht in einer Nut von {outer}, wie eine Füllung, die frei bleibt</translation>
+    </message>
+    <message>
+        <source>{inner} runs in a dovetailed groove of {outer}</source>
+        <translation>{inner} läuft in einer Gratnut von {outer}</translation>
+    </message>
+    <message>
         <source>{kind} (one point)</source>
         <translation>{kind} (ein Punkt)</translation>
     </message>
@@ -3841,6 +3917,14 @@
     <message>
         <source>{parts}: {kn:.1f} kN in {month}, {way} with {stress:.1f} MPa (clear wood bears {strength:.1f})</source>
         <translation>{parts}: {kn:.1f} kN im {month}, {way} mit {stress:.1f} MPa (fehlerfreies Holz trägt {strength:.1f})</translation>
+    </message>
+    <message>
+        <source>{part} does not move with the seasons and sits in a round hole</source>
+        <translation>{part} bewegt sich nicht mit den Jahreszeiten und sitzt in einem runden Loch</translation>
+    </message>
+    <message>
+        <source>{part} does not move with the seasons: taken as fixed at a point</source>
+        <translation>{part} bewegt sich nicht mit den Jahreszeiten: gilt als an einer Stelle fest</translation>
     </message>
     <message>
         <source>{part}, a {kind}</source>
