@@ -255,3 +255,25 @@ def test_a_document_without_solids_is_told(main_window, doc, pump, wait_until):
     pump(0.2)
     assert any("no solid" in text for text in bench.problems())
     assert not FreeCADGui.Control.activeDialog()
+
+
+def test_what_is_said_is_recorded_as_lines_that_run_by_themselves(table, doc, pump, wait_until, monkeypatch):
+    lines = []
+    run = FreeCADGui.doCommand
+
+    def noted(line):
+        lines.append(line)
+        run(line)
+
+    monkeypatch.setattr(FreeCADGui, "doCommand", noted)
+    row_of(table, "Panel", "Cleat")
+    choose("HeartsideJointsKind", "screwed")
+    button("HeartsideJointsChange").click()
+    settled(pump, wait_until)
+    bench.press("Close")
+    kept = kept_joints(doc)
+    assert list(kept.values()) == ["screwed"]
+    doc.undo()
+    assert kept_joints(doc) == {}
+    exec("\n".join(lines), {"FreeCAD": FreeCAD})
+    assert kept_joints(doc) == kept

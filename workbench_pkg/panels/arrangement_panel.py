@@ -400,6 +400,10 @@ def open_arrangement(doc: Any) -> None:
 def _open_with(doc: Any, answer: Answer) -> None:
     window = Gui.getMainWindow()
     panel = existing_panel()
+    if panel is not None and not panel.isVisible():  # made anew, in the language that is spoken now
+        panel.setObjectName("")
+        panel.deleteLater()
+        panel = None
     if panel is None:
         panel = ArrangementPanel(window)
         window.addDockWidget(QtCore.Qt.BottomDockWidgetArea, panel)
