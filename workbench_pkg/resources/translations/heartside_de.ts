@@ -5,11 +5,11 @@
     <name>Heartside</name>
     <message>
         <source> (inferred)</source>
-        <translation type="unfinished"></translation>
+        <translation> (erschlossen)</translation>
     </message>
     <message>
         <source> on {count} boards</source>
-        <translation type="unfinished"></translation>
+        <translation> an {count} Brettern</translation>
     </message>
     <message>
         <source>(different)</source>
@@ -17,11 +17,11 @@
     </message>
     <message>
         <source>, no wood of that name</source>
-        <translation type="unfinished"></translation>
+        <translation>, kein Holz dieses Namens</translation>
     </message>
     <message>
         <source>, tells nothing of the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>, sagt nichts über das Holz</translation>
     </message>
     <message>
         <source>1 board</source>
@@ -33,7 +33,7 @@
     </message>
     <message>
         <source>; no wood of that name is known</source>
-        <translation type="unfinished"></translation>
+        <translation>; kein Holz dieses Namens ist bekannt</translation>
     </message>
     <message>
         <source>A disc: it holds the top within your wish; a square: it does not</source>
@@ -49,15 +49,15 @@
     </message>
     <message>
         <source>Accept</source>
-        <translation type="unfinished"></translation>
+        <translation>Annehmen</translation>
     </message>
     <message>
         <source>Accepted for {count} boards</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {count} Bretter angenommen</translation>
     </message>
     <message>
         <source>Accepted for {count} boards; OK writes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {count} Bretter angenommen; OK schreibt es.</translation>
     </message>
     <message>
         <source>Air of the shop</source>
@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>All of them</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle davon</translation>
     </message>
     <message>
         <source>Allow for the doubt</source>
@@ -89,7 +89,7 @@
     </message>
     <message>
         <source>Angle of the rings to the face on the end: 0 flat-sawn, 90 quarter-sawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel der Jahrringe zur Fläche am Hirnende: 0 liegende, 90 stehende Jahrringe</translation>
     </message>
     <message>
         <source>Annotated</source>
@@ -145,7 +145,7 @@
     </message>
     <message>
         <source>Boards of which something is still to be said</source>
-        <translation type="unfinished"></translation>
+        <translation>Bretter, von denen noch etwas zu sagen ist</translation>
     </message>
     <message>
         <source>Buttons</source>
@@ -161,7 +161,7 @@
     </message>
     <message>
         <source>Centre of the tree from the middle of the section, across the width</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte des Baums von der Mitte des Querschnitts aus, quer über die Breite</translation>
     </message>
     <message>
         <source>Choose a joint to see it in the view.</source>
@@ -181,19 +181,19 @@
     </message>
     <message>
         <source>Click the board to copy from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie das Brett an, von dem kopiert wird.</translation>
     </message>
     <message>
         <source>Click the face that was nearer the centre of the tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fläche anklicken, die der Mitte des Baums näher war</translation>
     </message>
     <message>
         <source>Click the face that was nearer the centre of the tree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie die Fläche an, die der Mitte des Baums näher war.</translation>
     </message>
     <message>
         <source>Click the one board to copy from, alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie allein das eine Brett an, von dem kopiert wird.</translation>
     </message>
     <message>
         <source>Click the part in the view, where it is held. Esc leaves it.</source>
@@ -201,15 +201,15 @@
     </message>
     <message>
         <source>Click three points on one ring, well apart, on the end of the board.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie drei weit auseinander liegende Punkte auf einem Jahrring am Hirnende an.</translation>
     </message>
     <message>
         <source>Click where the centre of the tree was at the end that the arrow points to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie an, wo die Mitte des Baums am Ende war, auf das der Pfeil zeigt.</translation>
     </message>
     <message>
         <source>Click where the centre of the tree was, on or beyond the end; drag it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie an, wo die Mitte des Baums war, auf dem Hirnende oder daneben; ziehen Sie sie.</translation>
     </message>
     <message>
         <source>Clips</source>
@@ -265,11 +265,11 @@
     </message>
     <message>
         <source>Copy from another board</source>
-        <translation type="unfinished"></translation>
+        <translation>Von einem anderen Brett kopieren</translation>
     </message>
     <message>
         <source>Copy wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz kopieren</translation>
     </message>
     <message>
         <source>Cup</source>
@@ -281,7 +281,7 @@
     </message>
     <message>
         <source>Cut and ring angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Einschnitt und Ringwinkel</translation>
     </message>
     <message>
         <source>Dates are written</source>
@@ -317,11 +317,11 @@
     </message>
     <message>
         <source>Far pith across</source>
-        <translation type="unfinished"></translation>
+        <translation>Fernes Mark quer</translation>
     </message>
     <message>
         <source>Far pith through</source>
-        <translation type="unfinished"></translation>
+        <translation>Fernes Mark durch</translation>
     </message>
     <message>
         <source>Figure</source>
@@ -341,7 +341,7 @@
     </message>
     <message>
         <source>Fixed line</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste Linie</translation>
     </message>
     <message>
         <source>Flat within</source>
@@ -357,7 +357,7 @@
     </message>
     <message>
         <source>Flip the arrow</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeil wenden</translation>
     </message>
     <message>
         <source>For</source>
@@ -373,7 +373,7 @@
     </message>
     <message>
         <source>Forget the board to copy from, and choose it anew</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Brett vergessen, von dem kopiert wird, und es neu wählen</translation>
     </message>
     <message>
         <source>Forget the line</source>
@@ -381,7 +381,7 @@
     </message>
     <message>
         <source>Forget the three points</source>
-        <translation type="unfinished"></translation>
+        <translation>Die drei Punkte vergessen</translation>
     </message>
     <message>
         <source>Forget what was said</source>
@@ -405,7 +405,7 @@
     </message>
     <message>
         <source>From: {board}</source>
-        <translation type="unfinished"></translation>
+        <translation>Von: {board}</translation>
     </message>
     <message>
         <source>Gap</source>
@@ -437,7 +437,7 @@
     </message>
     <message>
         <source>Grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Faser</translation>
     </message>
     <message>
         <source>Grain along</source>
@@ -445,11 +445,11 @@
     </message>
     <message>
         <source>Grain out of the ordinary, which widens the spread</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungewöhnlicher Faserverlauf, der die Streuung weitet</translation>
     </message>
     <message>
         <source>Grain, show face, pith</source>
-        <translation type="unfinished"></translation>
+        <translation>Faser, Sichtseite, Mark</translation>
     </message>
     <message>
         <source>HTML opens in every browser and prints; PDF keeps its pages</source>
@@ -469,7 +469,7 @@
     </message>
     <message>
         <source>Heart face</source>
-        <translation type="unfinished"></translation>
+        <translation>Herzseite</translation>
     </message>
     <message>
         <source>Heart side</source>
@@ -489,15 +489,15 @@
     </message>
     <message>
         <source>Hint: the material card says “{card}”</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis: die Materialkarte sagt „{card}“</translation>
     </message>
     <message>
         <source>Hints of the model</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise des Modells</translation>
     </message>
     <message>
         <source>Hints, not facts: tick those that are right, the others count for nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise, keine Tatsachen: Haken Sie an, was stimmt; das Übrige zählt nicht.</translation>
     </message>
     <message>
         <source>Hold the top flat</source>
@@ -521,7 +521,7 @@
     </message>
     <message>
         <source>How much better the show face looks than the back, on your own scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel besser die Sichtseite aussieht als die Rückseite, auf Ihrer eigenen Skala</translation>
     </message>
     <message>
         <source>How much of its room a part uses before it jams, splits or shows</source>
@@ -529,7 +529,7 @@
     </message>
     <message>
         <source>How the board was sawn, where the ring angle was not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das Brett eingeschnitten wurde, wo der Ringwinkel nicht gemessen ist</translation>
     </message>
     <message>
         <source>In its slot</source>
@@ -561,7 +561,7 @@
     </message>
     <message>
         <source>It has no rings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es hat keine Jahrringe.</translation>
     </message>
     <message>
         <source>It holds the top flat in every month</source>
@@ -569,7 +569,7 @@
     </message>
     <message>
         <source>It says nothing of its wood yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sagt noch nichts über sein Holz.</translation>
     </message>
     <message>
         <source>Job</source>
@@ -605,7 +605,7 @@
     </message>
     <message>
         <source>Kept in</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbewahrt in</translation>
     </message>
     <message>
         <source>Kept: the study is worked out for today</source>
@@ -629,11 +629,11 @@
     </message>
     <message>
         <source>Look at the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Hirnende ansehen</translation>
     </message>
     <message>
         <source>Look squarely at an end of this board alone; press again to go back</source>
-        <translation type="unfinished"></translation>
+        <translation>Allein auf ein Hirnende dieses Bretts blicken; nochmals drücken, um zurückzukehren</translation>
     </message>
     <message>
         <source>Looking for the best ways to lay the boards</source>
@@ -641,11 +641,11 @@
     </message>
     <message>
         <source>Looks better</source>
-        <translation type="unfinished"></translation>
+        <translation>Schöner um</translation>
     </message>
     <message>
         <source>Make an object of each of its solids, as an undo step of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus jedem seiner Körper ein Objekt machen, als eigener Schritt zum Rückgängigmachen</translation>
     </message>
     <message>
         <source>Making the movement sheet</source>
@@ -673,19 +673,19 @@
     </message>
     <message>
         <source>Moisture content when it was fitted, where it differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzfeuchte beim Einpassen, wo sie abweicht</translation>
     </message>
     <message>
         <source>Moisture content when it was glued, flattened and fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzfeuchte beim Leimen, Abrichten und Einpassen</translation>
     </message>
     <message>
         <source>Moisture content when it was glued, where it differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzfeuchte beim Leimen, wo sie abweicht</translation>
     </message>
     <message>
         <source>Moisture content when it was last flattened, where it differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzfeuchte beim letzten Abrichten, wo sie abweicht</translation>
     </message>
     <message>
         <source>Moisture does not move it.</source>
@@ -705,7 +705,7 @@
     </message>
     <message>
         <source>More: finish, figure, far end …</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr: Oberfläche, Textur, fernes Ende …</translation>
     </message>
     <message>
         <source>Most that the top may be out of flat in any month</source>
@@ -757,7 +757,7 @@
     </message>
     <message>
         <source>No material card and no assembly joint hints at anything new.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Materialkarte und keine Verbindung einer Baugruppe weist auf etwas Neues hin.</translation>
     </message>
     <message>
         <source>No two parts touch in this document.</source>
@@ -789,7 +789,7 @@
     </message>
     <message>
         <source>Nothing is left to be told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nichts mehr zu sagen.</translation>
     </message>
     <message>
         <source>Nothing is selected. Click boards in the view or the tree.</source>
@@ -801,11 +801,11 @@
     </message>
     <message>
         <source>Nothing was inferred here that could be accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wurde nichts erschlossen, was angenommen werden könnte</translation>
     </message>
     <message>
         <source>Now click the boards to copy to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie nun die Bretter an, auf die kopiert wird.</translation>
     </message>
     <message>
         <source>Numbers where tight</source>
@@ -817,11 +817,11 @@
     </message>
     <message>
         <source>One object of {count} solids: take it apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Objekt aus {count} Körpern: zerlegen</translation>
     </message>
     <message>
         <source>Only for boards out of one log that are drawn the same way</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur für Bretter aus einem Stamm, die gleich gezeichnet sind</translation>
     </message>
     <message>
         <source>Only round doors and drawers</source>
@@ -833,11 +833,11 @@
     </message>
     <message>
         <source>Only where they were sawn alike</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur wo sie gleich eingeschnitten wurden</translation>
     </message>
     <message>
         <source>Other axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Achse</translation>
     </message>
     <message>
         <source>Out of flat</source>
@@ -865,7 +865,7 @@
     </message>
     <message>
         <source>Pith</source>
-        <translation type="unfinished"></translation>
+        <translation>Mark</translation>
     </message>
     <message>
         <source>Pith across</source>
@@ -877,7 +877,7 @@
     </message>
     <message>
         <source>Pith, far end</source>
-        <translation type="unfinished"></translation>
+        <translation>Mark, fernes Ende</translation>
     </message>
     <message>
         <source>Place {place}: {name}</source>
@@ -901,19 +901,19 @@
     </message>
     <message>
         <source>Point at the pith on an end, or beyond its edge, and drag it</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf das Mark am Hirnende oder jenseits seines Rands zeigen und es ziehen</translation>
     </message>
     <message>
         <source>Point at the pith on the end that the arrow points to, where it differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf das Mark am Ende zeigen, auf das der Pfeil weist, wo es abweicht</translation>
     </message>
     <message>
         <source>Point at three places along one ring on an end</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf drei Stellen eines Jahrrings am Hirnende zeigen</translation>
     </message>
     <message>
         <source>Point the grain the other way; the rings stay where they are</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Faser andersherum richten; die Jahrringe bleiben, wo sie sind</translation>
     </message>
     <message>
         <source>Points to add, from the table of the meter; 0 where it is set to the species. Without it the doubt is larger.</source>
@@ -941,7 +941,7 @@
     </message>
     <message>
         <source>Radius of the ring at the middle, beside ring angle or cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Radius des Jahrrings in der Mitte, neben Ringwinkel oder Einschnitt</translation>
     </message>
     <message>
         <source>Rails that may take fasteners; or select them in the view</source>
@@ -973,11 +973,11 @@
     </message>
     <message>
         <source>Ring angle {degrees:.0f}° in the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Ringwinkel {degrees:.0f}° in der Mitte</translation>
     </message>
     <message>
         <source>Ring radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Ringradius</translation>
     </message>
     <message>
         <source>Rings</source>
@@ -989,7 +989,7 @@
     </message>
     <message>
         <source>Rings not known yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahrringe noch nicht bekannt.</translation>
     </message>
     <message>
         <source>Rings on the ends, an arrow along the grain; dashed where not said but inferred</source>
@@ -997,7 +997,7 @@
     </message>
     <message>
         <source>Run the grain along the next of the object's own axes</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Faser entlang der nächsten eigenen Achse des Objekts führen</translation>
     </message>
     <message>
         <source>Said of {count} joints</source>
@@ -1005,7 +1005,7 @@
     </message>
     <message>
         <source>Say it yourself: it is written as a tag with OK</source>
-        <translation type="unfinished"></translation>
+        <translation>Es selbst sagen: mit OK wird es als Angabe geschrieben</translation>
     </message>
     <message>
         <source>Say so</source>
@@ -1033,7 +1033,7 @@
     </message>
     <message>
         <source>Select every board of which something is still to be said</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Brett auswählen, von dem noch etwas zu sagen ist</translation>
     </message>
     <message>
         <source>Set</source>
@@ -1057,7 +1057,7 @@
     </message>
     <message>
         <source>Slope of spiral grain, rise over length: the board twists</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigung des Drehwuchses, Anstieg durch Länge: das Brett verwindet sich</translation>
     </message>
     <message>
         <source>Slots cut in {count} parts</source>
@@ -1077,11 +1077,11 @@
     </message>
     <message>
         <source>Species, finish, moistures</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzart, Oberfläche, Feuchten</translation>
     </message>
     <message>
         <source>Spiral slope</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehwuchs</translation>
     </message>
     <message>
         <source>Stands in</source>
@@ -1093,7 +1093,7 @@
     </message>
     <message>
         <source>Still to be told: {count} of {all} parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch zu sagen: {count} von {all} Teilen</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -1113,7 +1113,7 @@
     </message>
     <message>
         <source>Tag wood … shows what is still to be told</source>
-        <translation type="unfinished"></translation>
+        <translation>„Holz angeben …“ zeigt, was noch zu sagen ist</translation>
     </message>
     <message>
         <source>Tags taken off {count}</source>
@@ -1121,11 +1121,11 @@
     </message>
     <message>
         <source>Take {species}</source>
-        <translation type="unfinished"></translation>
+        <translation>{species} nehmen</translation>
     </message>
     <message>
         <source>Taken, but nobody said it</source>
-        <translation type="unfinished"></translation>
+        <translation>Angenommen, aber von niemandem gesagt</translation>
     </message>
     <message>
         <source>Temperature</source>
@@ -1149,7 +1149,7 @@
     </message>
     <message>
         <source>The axis of the object that the grain runs along; the arrow shows it</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse des Objekts, der die Faser folgt; der Pfeil zeigt sie</translation>
     </message>
     <message>
         <source>The better face of every board up; of those ways the flattest</source>
@@ -1157,7 +1157,7 @@
     </message>
     <message>
         <source>The board before it of which something is to be said</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Brett davor, von dem etwas zu sagen ist</translation>
     </message>
     <message>
         <source>The boards from their ends, with their rings. Drag a board to another place, click it to turn it over. The pointer marks its better face. Keys: left, right, Shift with them, space bar, E, B.</source>
@@ -1181,7 +1181,7 @@
     </message>
     <message>
         <source>The face that was nearer the centre of the tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fläche, die der Mitte des Baums näher war</translation>
     </message>
     <message>
         <source>The file needs a folder</source>
@@ -1197,7 +1197,7 @@
     </message>
     <message>
         <source>The line that stays where it is: an edge as an axis, or mm from the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Linie, die bleibt, wo sie ist: eine Kante als Achse, oder mm von der Mitte</translation>
     </message>
     <message>
         <source>The line that stays where it is; all else moves from it</source>
@@ -1221,7 +1221,7 @@
     </message>
     <message>
         <source>The next board of which something is to be said</source>
-        <translation type="unfinished"></translation>
+        <translation>Das nächste Brett, von dem etwas zu sagen ist</translation>
     </message>
     <message>
         <source>The parts of the chosen joints have no line of their own any more</source>
@@ -1233,7 +1233,7 @@
     </message>
     <message>
         <source>The same through the thickness, positive toward the show face</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe durch die Dicke, positiv zur Sichtseite hin</translation>
     </message>
     <message>
         <source>The selected parts are of different woods; they stay so.</source>
@@ -1241,7 +1241,7 @@
     </message>
     <message>
         <source>The side that is looked at: crown and hollow are told from it</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite, die man sieht: Wölbung und Höhlung werden von ihr aus angegeben</translation>
     </message>
     <message>
         <source>The slots are cut, but not all of them:</source>
@@ -1301,11 +1301,11 @@
     </message>
     <message>
         <source>Three on a ring</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei am Ring</translation>
     </message>
     <message>
         <source>Tick a hint to take it; choose it to see its parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Hinweis anhaken, um ihn zu nehmen; ihn wählen, um seine Teile zu sehen</translation>
     </message>
     <message>
         <source>Tick at least one kind of fastener.</source>
@@ -1317,7 +1317,7 @@
     </message>
     <message>
         <source>To {count}: {boards}</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf {count}: {boards}</translation>
     </message>
     <message>
         <source>Today</source>
@@ -1357,7 +1357,7 @@
     </message>
     <message>
         <source>What boards of one stack share</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Bretter eines Stapels gemeinsam haben</translation>
     </message>
     <message>
         <source>What breaks, jams or shows, the gravest first, and what to do. Choosing one selects its boards in the model and brings them close.</source>
@@ -1369,7 +1369,7 @@
     </message>
     <message>
         <source>What is on its faces, and how many coats</source>
-        <translation type="unfinished"></translation>
+        <translation>Was auf seinen Flächen ist, und wie viele Schichten</translation>
     </message>
     <message>
         <source>What it takes</source>
@@ -1433,7 +1433,7 @@
     </message>
     <message>
         <source>Where a leaf is kept when not in use: a year of air, or a place</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo eine Einlegeplatte liegt, wenn sie nicht gebraucht wird: ein Jahr Luft oder ein Ort</translation>
     </message>
     <message>
         <source>Where nothing is said, a free part moves to both sides alike.</source>
@@ -1481,7 +1481,7 @@
     </message>
     <message>
         <source>Wood copied to {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz auf {count} kopiert</translation>
     </message>
     <message>
         <source>Wood is driest in {dry} and wettest in {wet}. Basis: {basis}</source>
@@ -1529,11 +1529,11 @@
     </message>
     <message>
         <source>Write what was entered, as one undo step, and go on to the next board</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Eingegebene schreiben, als ein Schritt zum Rückgängigmachen, und zum nächsten Brett gehen</translation>
     </message>
     <message>
         <source>Write, then next</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben, weiter</translation>
     </message>
     <message>
         <source>Written: {file}</source>
@@ -1609,11 +1609,11 @@
     </message>
     <message>
         <source>click on the wood, where the ring is seen</source>
-        <translation type="unfinished"></translation>
+        <translation>klicken Sie auf das Holz, wo der Jahrring zu sehen ist</translation>
     </message>
     <message>
         <source>click the board to copy from, then those to copy to</source>
-        <translation type="unfinished"></translation>
+        <translation>klicken Sie das Brett an, von dem kopiert wird, dann die, auf die kopiert wird</translation>
     </message>
     <message>
         <source>confirmed</source>
@@ -1673,7 +1673,7 @@
     </message>
     <message>
         <source>grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Faser</translation>
     </message>
     <message>
         <source>half of its room used</source>
@@ -1717,7 +1717,7 @@
     </message>
     <message>
         <source>look at the end that it points to</source>
-        <translation type="unfinished"></translation>
+        <translation>sehen Sie das Ende an, auf das er zeigt</translation>
     </message>
     <message>
         <source>millimetres</source>
@@ -1725,7 +1725,7 @@
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte</translation>
     </message>
     <message>
         <source>month, day, year</source>
@@ -1753,7 +1753,7 @@
     </message>
     <message>
         <source>not picked</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gewählt</translation>
     </message>
     <message>
         <source>not said</source>
@@ -1761,7 +1761,7 @@
     </message>
     <message>
         <source>nothing is ticked</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts ist angehakt</translation>
     </message>
     <message>
         <source>nothing: all twelve were logged</source>
@@ -1785,7 +1785,7 @@
     </message>
     <message>
         <source>radius {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>Radius {length}</translation>
     </message>
     <message>
         <source>rift-sawn</source>
@@ -1793,7 +1793,7 @@
     </message>
     <message>
         <source>rings</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahrringe</translation>
     </message>
     <message>
         <source>set today</source>
@@ -1805,15 +1805,15 @@
     </message>
     <message>
         <source>species</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzart</translation>
     </message>
     <message>
         <source>that is beside the end of the board</source>
-        <translation type="unfinished"></translation>
+        <translation>das ist neben dem Hirnende des Bretts</translation>
     </message>
     <message>
         <source>that is the end where the arrow starts</source>
-        <translation type="unfinished"></translation>
+        <translation>das ist das Ende, an dem der Pfeil beginnt</translation>
     </message>
     <message>
         <source>the bench</source>
@@ -1829,7 +1829,7 @@
     </message>
     <message>
         <source>there is nothing to copy to yet</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist noch nichts da, worauf kopiert würde</translation>
     </message>
     <message>
         <source>three quarters used</source>
@@ -1841,7 +1841,7 @@
     </message>
     <message>
         <source>tick what to copy</source>
-        <translation type="unfinished"></translation>
+        <translation>haken Sie an, was kopiert wird</translation>
     </message>
     <message>
         <source>to the back</source>
@@ -1909,7 +1909,7 @@
     </message>
     <message>
         <source>{count} hints taken</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Hinweise genommen</translation>
     </message>
     <message>
         <source>{count} joints are chosen.</source>
@@ -1925,7 +1925,7 @@
     </message>
     <message>
         <source>{count} of 3 points</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} von 3 Punkten</translation>
     </message>
     <message>
         <source>{count} of {all} parts are shown without a cup: rings or moisture not said.</source>
@@ -1945,11 +1945,11 @@
     </message>
     <message>
         <source>{fact} inferred on {count} boards</source>
-        <translation type="unfinished"></translation>
+        <translation>{fact} an {count} Brettern erschlossen</translation>
     </message>
     <message>
         <source>{fact} {value}, inferred: {reason}</source>
-        <translation type="unfinished"></translation>
+        <translation>{fact} {value}, erschlossen: {reason}</translation>
     </message>
     <message>
         <source>{kind} (holds all over)</source>
@@ -1977,7 +1977,7 @@
     </message>
     <message>
         <source>{one} and {other}: assembly joint “{joint}”</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} und {other}: Verbindung der Baugruppe „{joint}“</translation>
     </message>
     <message>
         <source>{one} and {other}: drawn {drawn}, set {set}. It becomes {least} in {low}, {most} in {high}.</source>
@@ -2005,7 +2005,7 @@
     </message>
     <message>
         <source>{part}: material card “{card}”</source>
-        <translation type="unfinished"></translation>
+        <translation>{part}: Materialkarte „{card}“</translation>
     </message>
     <message>
         <source>{shown} of {all} gaps; each is safe in every month</source>
@@ -4019,11 +4019,11 @@
     <name>Heartside_Accept</name>
     <message>
         <source>Accept what was inferred</source>
-        <translation type="unfinished"></translation>
+        <translation>Erschlossenes annehmen</translation>
     </message>
     <message>
         <source>Make grain, show face and cut that were inferred for the selected boards, or for all, said by you</source>
-        <translation type="unfinished"></translation>
+        <translation>Faser, Sichtseite und Einschnitt, die für die gewählten Bretter oder für alle erschlossen wurden, selbst sagen</translation>
     </message>
 </context>
 <context>
@@ -4041,11 +4041,11 @@
     <name>Heartside_CopyWood</name>
     <message>
         <source>Copy wood …</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz kopieren …</translation>
     </message>
     <message>
         <source>Say of other boards what the selected one says of its wood: species, moisture, finish</source>
-        <translation type="unfinished"></translation>
+        <translation>Von anderen Brettern sagen, was das gewählte von seinem Holz sagt: Holzart, Feuchte, Oberfläche</translation>
     </message>
 </context>
 <context>
@@ -4074,11 +4074,11 @@
     <name>Heartside_Hints</name>
     <message>
         <source>Hints of the model …</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise des Modells …</translation>
     </message>
     <message>
         <source>See what material cards and assembly joints hint at, and take what is right</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansehen, worauf Materialkarten und Verbindungen von Baugruppen hinweisen, und nehmen, was stimmt</translation>
     </message>
 </context>
 <context>
