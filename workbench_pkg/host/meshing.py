@@ -91,7 +91,8 @@ def _axis(surface: Any) -> tuple[Vectors, Vectors]:
         centre, axis = surface.Location, surface.Direction
     else:
         centre, axis = surface.Center, surface.Axis
-    return np.array(tuple(centre)), np.array(tuple(axis)) / np.linalg.norm(tuple(axis))
+    along = np.array([axis.x, axis.y, axis.z])
+    return np.array([centre.x, centre.y, centre.z]), along / np.linalg.norm(along)
 
 
 def _sense(surface: Any, turn: tuple[float, float], v: float, centre: Vectors, axis: Vectors) -> float:
