@@ -9,6 +9,7 @@ import FreeCAD as App
 
 from movement_core.air.presets import all_years
 from movement_core.wood import all_figures
+from movement_core.wording import say
 from workbench_pkg.host.leaves import Leaf
 from workbench_pkg.host.qt import QtCore, QtWidgets
 from workbench_pkg.panels.directions import along, outward
@@ -125,7 +126,9 @@ class TagFields:
             "finish": ChoiceField("HeartsideFinish", [(name, name) for name in FINISHES], free=True),
             "figure": ChoiceField("HeartsideFigure", figures),
             "looks": NumberField("HeartsideLooks", -100.0, 100.0, 1.0),
-            "kept": ChoiceField("HeartsideKept", [(year.name, year.name) for year in all_years()], free=True),
+            "kept": ChoiceField(
+                "HeartsideKept", [(say(year.name), year.name) for year in all_years()], free=True
+            ),
             "fixed": ChoiceField("HeartsideFixed", [], free=True),
         }
         self._timer = QtCore.QTimer()
