@@ -17,7 +17,9 @@ from importlib import import_module
 from typing import IO, Any
 
 from movement_core.piece.limits import judged_by
+from movement_core.wording import speaking
 from workbench_pkg.batch.wording import told
+from workbench_pkg.translations.files import catalogue
 
 # command → module of batch.inside that carries it out, imported when it is first asked for
 JOBS = {
@@ -28,11 +30,12 @@ JOBS = {
     "hold": "hold",
     "sheet": "sheet",
     "stock": "stock",
+    "template": "template",
     "woods": "listing",
     "years": "listing",
     "places": "listing",
 }
-NEED_TAGS = ("arrange", "hold")  # where tags are missing, a table that could not be read may be why
+NEED_TAGS = ("arrange", "hold", "template")  # where tags are missing, a table that could not be read may be why
 
 
 def carry_out(job: dict[str, Any], tell: Callable[[dict[str, Any]], None] | None = None) -> dict[str, Any]:
@@ -40,6 +43,12 @@ def carry_out(job: dict[str, Any], tell: Callable[[dict[str, Any]], None] | None
 
     ``tell`` takes what a job has to say before its answer.
     """
+    language = job.get("language") or "en"
+    with speaking(None if language == "en" else catalogue(language)):
+        return _carry_out(job, tell)
+
+
+def _carry_out(job: dict[str, Any], tell: Callable[[dict[str, Any]], None] | None) -> dict[str, Any]:
     try:
         module = import_module(f"workbench_pkg.batch.inside.{JOBS[job['command']]}")
         if hasattr(module, "begin"):

@@ -6,6 +6,17 @@ the options that returns the exit code), and is listed here. Standard library on
 
 from __future__ import annotations
 
-from workbench_pkg.batch.commands import annotate, arrange, check, compare, demo, hold, listing, sheet, stock
+from workbench_pkg.batch.commands import (
+    annotate,
+    arrange,
+    check,
+    compare,
+    demo,
+    hold,
+    listing,
+    sheet,
+    stock,
+    template,
+)
 
-COMMANDS = (check, compare, annotate, arrange, hold, sheet, stock, demo, listing)
+COMMANDS = (check, compare, annotate, arrange, hold, sheet, template, stock, demo, listing)

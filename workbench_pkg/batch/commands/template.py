@@ -1,0 +1,69 @@
+"""``template``: the drilling template of a top at full size, on ordinary paper. Standard library only."""
+
+from __future__ import annotations
+
+import argparse
+import os
+from pathlib import Path
+from typing import Any
+
+from workbench_pkg.batch import values
+from workbench_pkg.batch.answering import ALL_HOLD, NOT_CHECKED, ask_worker
+from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
+
+
+def add_words(commands: Any, shared: Shared) -> None:
+    template = commands.add_parser(
+        "template",
+        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings],
+        help="write a drilling template for the fasteners of a top, at full size",
+    )
+    template.add_argument(
+        "file", type=Path, metavar="FILE", help="FCStd, STEP or BREP; it is never written to"
+    )
+    template.add_argument(
+        "--output", type=Path, required=True, metavar="OUT",
+        help="the file to write: .pdf, .html, or .json (its figures alone)",
+    )  # fmt: skip
+    template.add_argument(
+        "--top", default="", metavar="NAME", help="the top that this board belongs to (default: the first)"
+    )
+    template.add_argument("--plan", default="", metavar="KIND", help="kind of the plan (default: the best)")
+    template.add_argument(
+        "--flatness", type=values.flatness, default=None, metavar="MM",
+        help="most it may be out of flat in any month (default 1.5)",
+    )  # fmt: skip
+    template.add_argument(
+        "--kind", action="append", default=[], metavar="NAME",
+        help="kind of fastener; give it once a kind (default: those that suit)",
+    )  # fmt: skip
+    template.add_argument(
+        "--fixed", default="centre", metavar="WHERE", help="the line that stays put, as for hold"
+    )
+    template.add_argument("--paper", choices=("a4", "letter"), default="a4")
+    template.add_argument(
+        "--units", choices=("mm", "inch"), default="mm", help="of the distances that are written"
+    )
+    template.add_argument("--force", action="store_true", help="replace OUT if it exists")
+    template.set_defaults(command="template", carry_out=carry_out)
+
+
+def carry_out(options: argparse.Namespace) -> int:
+    job = {"command": "template", **file_typed(options.file), "output": os.path.abspath(options.output),
+           "output_shown": str(options.output), "force": options.force, "top": options.top, "plan": options.plan,
+           "flatness": options.flatness, "kinds": options.kind, "fixed": options.fixed, "paper": options.paper,
+           "units": options.units}  # fmt: skip
+    answer = ask_worker({**job, **settings_typed(options)})
+    for error in answer.get("errors", []):
+        print(error["message"])
+    if "template" not in answer:
+        return NOT_CHECKED
+    made = answer["template"]
+    for line in made["not_cut"]:
+        print(line)
+    count = len(made["tiles"])
+    print(
+        f"Written: {options.output} ({made['top']}: {len(made['screws'])} screws on {count} "
+        f"sheet{'s' if count > 1 else ''} of {made['paper']['name']})"
+    )
+    return ALL_HOLD
