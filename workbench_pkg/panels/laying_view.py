@@ -317,7 +317,7 @@ class LayingView(QtWidgets.QWidget):
 
 def _spot(event: QtGui.QMouseEvent) -> QtCore.QPoint:
     """Where a mouse event is; Qt 6 gives it another name."""
-    return event.position().toPoint() if hasattr(event, "position") else event.pos()  # type: ignore[attr-defined]
+    return event.position().toPoint() if hasattr(event, "position") else event.pos()
 
 
 def magnification(most: float) -> float:

@@ -76,13 +76,13 @@ class TodayFields(QtWidgets.QWidget):
         self._lay_out()
         self._explain()
         self._show_boxes()
-        self.by.activated.connect(lambda *_: (self._show_boxes(), self._timer.start()))
-        self.kind.activated.connect(lambda *_: (self._show_boxes(), self._timer.start()))
+        self.by.activated.connect(lambda *_: self._asked())
+        self.kind.activated.connect(lambda *_: self._asked())
         for box in (self.warmth, self.damp, self.species, self.wood):
             box.valueChanged.connect(lambda *_: self._timer.start())
         self.readings.textChanged.connect(lambda *_: self._timer.start())
         for tick in (self.set_to_species, self.wood_said):
-            tick.toggled.connect(lambda *_: (self._show_boxes(), self._timer.start()))
+            tick.toggled.connect(lambda *_: self._asked())
 
     def reading(self) -> MoistureReading:
         """The wood's moisture by what is entered.
@@ -120,6 +120,10 @@ class TodayFields(QtWidgets.QWidget):
                 todo=translate("Heartside", "enter what the meter shows, a number for each place measured"),
             )
         return values
+
+    def _asked(self) -> None:
+        self._show_boxes()
+        self._timer.start()
 
     def _show_boxes(self) -> None:
         by_air = self.by.itemData(self.by.currentIndex()) == AIR
