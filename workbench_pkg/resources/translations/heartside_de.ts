@@ -629,7 +629,7 @@
     </message>
     <message>
         <source>Look at the end</source>
-        <translation>Hirnende ansehen</translation>
+        <translation>Ende ansehen</translation>
     </message>
     <message>
         <source>Look squarely at an end of this board alone; press again to go back</source>
@@ -705,7 +705,7 @@
     </message>
     <message>
         <source>More: finish, figure, far end …</source>
-        <translation>Mehr: Oberfläche, Textur, fernes Ende …</translation>
+        <translation>Mehr: Oberfläche, Textur …</translation>
     </message>
     <message>
         <source>Most that the top may be out of flat in any month</source>
@@ -877,7 +877,7 @@
     </message>
     <message>
         <source>Pith, far end</source>
-        <translation>Mark, fernes Ende</translation>
+        <translation>Fernes Mark</translation>
     </message>
     <message>
         <source>Place {place}: {name}</source>
@@ -1533,7 +1533,7 @@
     </message>
     <message>
         <source>Write, then next</source>
-        <translation>Schreiben, weiter</translation>
+        <translation>Schreiben</translation>
     </message>
     <message>
         <source>Written: {file}</source>
@@ -2091,6 +2091,26 @@
         <translation>1 Wert, {mean:.1f} %</translation>
     </message>
     <message>
+        <source>1. Print at 100 %, actual size. Measure the rulers on every sheet: 100 mm and 4 inches, both ways.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2. Turn the top over. The datum is its outer edge at {edge} and its end at {end}, drawn strongly.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3. The top should measure {long} × {wide} {unit} today, from {edge} to {last}. If its width differs, its wood is not as moist as was taken: say what it is, and print anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>4. Lay each sheet by the distances of its upper left cross; neighbours overlap, cross on cross.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>5. Circles are holes in the top, where its screws are today. Blue is in the frame: slots in full lines, recesses and grooves in short dashes. Mind the depth: a stop on the drill.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>; below it {words}, heights drawn {factor} times too large</source>
         <translation>; darunter {words}, Höhen {factor}-fach überzeichnet</translation>
     </message>
@@ -2149,6 +2169,10 @@
     <message>
         <source>Doors and drawers</source>
         <translation>Türen und Schubladen</translation>
+    </message>
+    <message>
+        <source>Drilling template, {name}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {end}. On rail: from the rail's own end, tenon included, toward {edge} or {end}. Travel: + toward {other}; its likely error is included. Screw today: its centre from the slot's end toward {edge}. Aside: from the rail's middle line, + toward {other}. Slots are rounded up, room left is rounded down.</source>
@@ -2235,6 +2259,10 @@
         <translation>Seine Luft</translation>
     </message>
     <message>
+        <source>Its upper left cross: {end} from the datum end at {at_end}, {edge} from the datum edge of {at_edge}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>January</source>
         <translation>Januar</translation>
     </message>
@@ -2265,6 +2293,10 @@
     <message>
         <source>Known from</source>
         <translation>Bekannt durch</translation>
+    </message>
+    <message>
+        <source>Lay it on the upturned top: seen from below. All distances in {unit}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Leave: rounded up, so that the gap keeps its least in the tightest season. Below 0 the parts press.</source>
@@ -2383,6 +2415,10 @@
         <translation>Bitte beachten</translation>
     </message>
     <message>
+        <source>Print at 100 %, actual size. Measure both rulers; if either is not true, do not drill by this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pull, N</source>
         <translation>Zug, N</translation>
     </message>
@@ -2407,6 +2443,10 @@
         <translation>Schraube heute, {unit}</translation>
     </message>
     <message>
+        <source>Screws, holes and slots at full size, seen from below; every number stands in the plan's table.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sections and cup</source>
         <translation>Schnitte und Wölbung</translation>
     </message>
@@ -2425,6 +2465,14 @@
     <message>
         <source>Shaded: where the width lies two times in three. Dashed: as built. Dotted: today.</source>
         <translation>Getönt: wo die Breite in zwei von drei Fällen liegt. Gestrichelt: wie gebaut. Gepunktet: heute.</translation>
+    </message>
+    <message>
+        <source>Sheet {tile} of the drilling template for {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets of the drilling template</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Shop today, °C and % RH</source>
@@ -2559,6 +2607,10 @@
         <translation>Wo es stehen wird</translation>
     </message>
     <message>
+        <source>Which of the {count} sheets lies where on the top, seen from below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Width of {what}, {unit}</source>
         <translation>Breite von {what}, {unit}</translation>
     </message>
@@ -2637,6 +2689,10 @@
     <message>
         <source>and {count} more</source>
         <translation>und {count} weitere</translation>
+    </message>
+    <message>
+        <source>and {count} more remarks: see the plan</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>arid upland home</source>
@@ -2761,6 +2817,10 @@
     <message>
         <source>datum edge: {edge}</source>
         <translation>Bezugskante: {edge}</translation>
+    </message>
+    <message>
+        <source>datum end: {end}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>does not hold it</source>
@@ -2915,6 +2975,10 @@
         <translation>Faserkreuzung</translation>
     </message>
     <message>
+        <source>grain of the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>grain runs out</source>
         <translation>Faser läuft aus</translation>
     </message>
@@ -2941,6 +3005,10 @@
     <message>
         <source>held for months, wood keeps {low:.0%} to {high:.0%} of such a stress ({source}), and less where its moisture changes meanwhile, for which no figure is to be had</source>
         <translation>über Monate behält Holz {low:.0%} bis {high:.0%} einer solchen Spannung ({source}), und weniger, wo sich seine Feuchte inzwischen ändert, wofür es keine Zahl gibt</translation>
+    </message>
+    <message>
+        <source>here follows {tile}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>hinge line drifts</source>
@@ -3799,6 +3867,14 @@
         <translation>{edge} (ferne Kante)</translation>
     </message>
     <message>
+        <source>{edge} from the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{end} from the end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{end} is drawn with its tongue or tenons already: pegs and mortises are left as they are drawn</source>
         <translation>{end} ist schon mit Feder oder Zapfen gezeichnet: Nägel und Zapfenlöcher bleiben wie gezeichnet</translation>
     </message>
@@ -3952,6 +4028,10 @@
     </message>
     <message>
         <source>{recess} runs into {parts}: drive its screw before that is there, or move it aside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{screws} screws on {count} sheets of {paper}, full size. Only sheets with something to drill are printed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
