@@ -67,6 +67,9 @@ BEFORE_SET_UP = {
     "workbench_pkg.batch.values",
     "workbench_pkg.batch.words",
     "workbench_pkg.demo.faults",
+    "workbench_pkg.translations.data_words",
+    "workbench_pkg.translations.files",
+    "workbench_pkg.translations.literals",
 }
 """Modules that run before numpy is known to be there: standard library and one another, nothing else."""
 
