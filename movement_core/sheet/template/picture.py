@@ -107,7 +107,7 @@ class _Tile:
         for cut in marks.cuts:
             pen = Pen("wet", 0.25, DASHES[cut.purpose])
             shapes += self.strokes(
-                self.line(cut.points, closed=True), pen, f"{cut.purpose} {cut.number}".strip()
+                self.line(cut.points, closed=True), pen, f"{cut.purpose} {cut.number} in the frame"
             )
         for screw in marks.screws:
             x, y = screw.place
@@ -127,7 +127,7 @@ class _Tile:
         x, y = self.at(place)
         right = x + CROSS_MM + WIDE_MM < self.box[2]
         x, anchor = (x + CROSS_MM + 1.5, START) if right else (x - CROSS_MM - 1.5, END)
-        low = min(max(y, self.box[1] + 5.0), self.box[3] - 6.0)
+        low = min(max(y, self.box[1] + 5.0), self.box[3] - OVERLAP_MM - 6.0)
         end, edge = (lengths.near(value, ("screws", number - 1, word)) for value, word in
                      zip(place, ("from_end_mm", "from_edge_today_mm")))  # fmt: skip
         return [
