@@ -11,6 +11,7 @@ from typing import Any
 from workbench_pkg.batch import values
 from workbench_pkg.batch.parsing import Parser
 from workbench_pkg.setup import UseError
+from workbench_pkg.translations.files import languages
 
 ROOMS = {  # field of the core's Rooms → option, unit, meaning
     "heating_c": ("heating", "C", "rooms are kept at least this warm (default 20)"),
@@ -22,16 +23,20 @@ ROOMS = {  # field of the core's Rooms → option, unit, meaning
 
 @dataclass(frozen=True)
 class Shared:
-    """Parsers to be handed to a command as parents: what every command takes, the air, the day, the settings file."""
+    """Parsers to be handed to a command as parents.
+
+    What every command takes, what sentences are told in, the air, the day, the settings file.
+    """
 
     common: Parser
+    language: Parser
     air: Parser
     day: Parser
     settings: Parser
 
 
 def shared_words() -> Shared:
-    return Shared(common_words(), air_words(), day_words(), settings_words())
+    return Shared(common_words(), language_words(), air_words(), day_words(), settings_words())
 
 
 def common_words() -> Parser:
@@ -41,6 +46,13 @@ def common_words() -> Parser:
     )
     common.add_argument("--debug", action="store_true", help="show the traceback of an error")
     return common
+
+
+def language_words() -> Parser:
+    parser = Parser(add_help=False)
+    parser.add_argument("--language", choices=("en", *languages()), default="en",
+                        help="what findings, plans and labels are told in (default: en)")  # fmt: skip
+    return parser
 
 
 def air_words() -> Parser:
@@ -110,6 +122,7 @@ def settings_typed(options: argparse.Namespace) -> dict[str, Any]:
         },
         "settings_file": _settings_file(options),
         "no_settings": getattr(options, "no_settings", False),
+        "language": getattr(options, "language", "en"),
         "debug": options.debug,
     }
 

@@ -35,7 +35,11 @@ JOBS = {
     "years": "listing",
     "places": "listing",
 }
-NEED_TAGS = ("arrange", "hold", "template")  # where tags are missing, a table that could not be read may be why
+NEED_TAGS = (
+    "arrange",
+    "hold",
+    "template",
+)  # where tags are missing, a table that could not be read may be why
 
 
 def carry_out(job: dict[str, Any], tell: Callable[[dict[str, Any]], None] | None = None) -> dict[str, Any]:

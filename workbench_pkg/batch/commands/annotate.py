@@ -14,7 +14,7 @@ from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
 def add_words(commands: Any, shared: Shared) -> None:
     annotate = commands.add_parser(
         "annotate",
-        parents=[shared.common, shared.air, shared.day, shared.settings],
+        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings],
         help="write the answer into a copy",
     )
     annotate.add_argument(

@@ -13,7 +13,7 @@ from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
 def add_words(commands: Any, shared: Shared) -> None:
     arrange = commands.add_parser(
         "arrange",
-        parents=[shared.common, shared.air, shared.day, shared.settings],
+        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings],
         help="price every way to lay the boards of a glued panel",
     )
     arrange.add_argument(

@@ -34,7 +34,7 @@ TIME_LIMIT_S = 600.0
 def add_words(commands: Any, shared: Shared) -> None:
     check = commands.add_parser(
         "check",
-        parents=[shared.common, shared.air, shared.day, shared.settings],
+        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings],
         help="report what every part does in the year",
         description="Report what every part does in the year, and what comes of it. Models are never written to.",
         epilog="Ends with 0 when all holds, 1 with findings, 2 when something could not be checked.",

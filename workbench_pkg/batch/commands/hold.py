@@ -14,7 +14,7 @@ from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
 def add_words(commands: Any, shared: Shared) -> None:
     hold = commands.add_parser(
         "hold",
-        parents=[shared.common, shared.air, shared.day, shared.settings],
+        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings],
         help="plan the fasteners that keep a top flat and let it move",
     )
     hold.add_argument("file", type=Path, metavar="FILE", help="FCStd, STEP or BREP; it is never written to")

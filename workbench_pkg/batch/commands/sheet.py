@@ -14,7 +14,7 @@ from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
 def add_words(commands: Any, shared: Shared) -> None:
     sheet = commands.add_parser(
         "sheet",
-        parents=[shared.common, shared.air, shared.day, shared.settings],
+        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings],
         help="write the movement sheet for the bench, or the page for the client",
     )
     sheet.add_argument("file", type=Path, metavar="FILE")

@@ -13,7 +13,7 @@ from workbench_pkg.batch.shared_words import Shared, settings_typed
 def add_words(commands: Any, shared: Shared) -> None:
     stock = commands.add_parser(
         "stock",
-        parents=[shared.common, shared.air],
+        parents=[shared.common, shared.language, shared.air],
         help="is this stock ready for that home, and how long till it is",
     )
     stock.add_argument("wood", metavar="WOOD", nargs="+", help="its species")

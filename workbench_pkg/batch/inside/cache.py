@@ -34,10 +34,10 @@ BESIDE = (TABLE_ENDING, JOINTS_ENDING)
 MADE, FAILED = ".json.gz", ".failed.json"
 
 
-def content_key(model: Path, asked: Asked, day: str) -> str | None:
+def content_key(model: Path, asked: Asked, day: str, language: str = "en") -> str | None:
     """A hash of everything that the report of a model rests on; None where some of it cannot be read.
 
-    ``day``: the day that counts as today.
+    ``day``: the day that counts as today. ``language``: what its sentences are in.
     """
     try:
         files = {str(index): _hash_of(file) for index, file in enumerate(files_opened(model))}
@@ -49,7 +49,15 @@ def content_key(model: Path, asked: Asked, day: str) -> str | None:
                 files[word] = _hash_of(Path(value))
     except (OSError, HeartsideError):
         return None
-    rests_on = [model.name, files, sorted(asked.words.items()), asked.limits.values, day, _program()]
+    rests_on = [
+        model.name,
+        files,
+        sorted(asked.words.items()),
+        asked.limits.values,
+        day,
+        language,
+        _program(),
+    ]
     return hashlib.sha256(json.dumps(rests_on, default=str).encode("utf-8")).hexdigest()
 
 
@@ -106,7 +114,7 @@ def _program() -> str:
     digest = hashlib.sha256()
     for package in (movement_core, workbench_pkg):
         root = Path(os.path.realpath(package.__file__ or "")).parent
-        for path in sorted(path for path in root.rglob("*") if path.suffix in (".py", ".csv")):
+        for path in sorted(path for path in root.rglob("*") if path.suffix in (".py", ".csv", ".ts")):
             digest.update(str(path.relative_to(root)).encode("utf-8") + path.read_bytes())
     versions = (movement_core.__version__, numpy.__version__, sys.version, host_version())
     return f"{versions} {digest.hexdigest()}"

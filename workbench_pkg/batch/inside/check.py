@@ -22,7 +22,7 @@ def begin(job: dict[str, Any]) -> dict[str, Any]:
     if not job.get("cache"):
         return {"key": None}
     day = job["date"] or datetime.date.today().isoformat()
-    return {"key": cache.content_key(Path(job["file"]), asked_of(job), day)}
+    return {"key": cache.content_key(Path(job["file"]), asked_of(job), day, job.get("language") or "en")}
 
 
 def carry_out(job: dict[str, Any]) -> dict[str, Any]:
