@@ -16,6 +16,7 @@ REPORTS: dict[str, dict[str, Any]] = {  # command → its report with nothing in
     "compare": {"schema": "heartside-compare-1", "old": "", "new": "", "models": []},
     "arrange": {"schema": "heartside-arrange-1", "path": "", "studies": []},
     "hold": {"schema": "heartside-hold-1", "path": "", "tops": []},
+    "diagnose": {"schema": "heartside-diagnose-1", "path": None, "diagnosis": None},
     "stock": {"schema": "heartside-stock-1", "stock": None},
 }
 _PLAIN = {

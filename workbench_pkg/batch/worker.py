@@ -27,6 +27,7 @@ JOBS = {
     "annotate": "annotate",
     "arrange": "arrange",
     "demo": "demo",
+    "diagnose": "diagnose",
     "hold": "hold",
     "sheet": "sheet",
     "stock": "stock",

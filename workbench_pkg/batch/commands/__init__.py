@@ -12,6 +12,7 @@ from workbench_pkg.batch.commands import (
     check,
     compare,
     demo,
+    diagnose,
     hold,
     listing,
     sheet,
@@ -19,4 +20,4 @@ from workbench_pkg.batch.commands import (
     template,
 )
 
-COMMANDS = (check, compare, annotate, arrange, hold, sheet, template, stock, demo, listing)
+COMMANDS = (check, compare, annotate, arrange, hold, sheet, template, stock, diagnose, demo, listing)

@@ -1,0 +1,31 @@
+"""A diagnosis of a warped top as text."""
+
+from __future__ import annotations
+
+from movement_core.piece.warp import Diagnosis, WarpCase
+from movement_core.wording import say
+
+LEAST_SHOWN = 0.01
+
+
+def warp_text(case: WarpCase, found: Diagnosis) -> str:
+    """Causes in order with their figures, what to measure, what to do and what not."""
+    way = say("crown") if case.cup_mm >= 0 else say("hollow")
+    lines = [
+        say("{wood}, {width:g} x {thickness:g} mm, {cup:.1f} mm {way}",
+            wood=case.species.name, width=case.width_mm, thickness=case.thickness_mm, cup=abs(case.cup_mm), way=way),
+        "", say("Likely causes (crown +, hollow -; shares order them, and are no promise)"),
+    ]  # fmt: skip
+    for number, cause in enumerate((c for c in found.causes if c.share >= LEAST_SHOWN), 1):
+        lines.append(
+            say("{n}. {share:.0%}  {name}: would make {low:+.1f} to {high:+.1f} mm",
+                n=number, share=cause.share, name=cause.name, low=cause.least_mm, high=cause.most_mm)
+        )  # fmt: skip
+        lines += ["   " + cause.reason, "   " + say("To do: {remedy}", remedy=cause.remedy)]
+    rest = [cause.name for cause in found.causes if cause.share < LEAST_SHOWN]
+    if rest:
+        lines.append(say("Unlikely: {names}", names="; ".join(rest)))
+    lines += ["", say("To decide: {measure}", measure=found.measure), "", say("Do not")]
+    lines += ["- " + line for line in found.not_to]
+    lines += ["", say("An estimate from averages: a board differs from its species by some 15 %.")]
+    return "\n".join(lines)

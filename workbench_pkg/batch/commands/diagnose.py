@@ -1,0 +1,124 @@
+"""``diagnose``: why a board or top is no longer flat, likeliest cause first. Standard library only."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+from typing import Any
+
+from workbench_pkg.batch import values
+from workbench_pkg.batch.answering import ALL_HOLD, NOT_CHECKED, ask_worker, print_answer
+from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
+
+# option → field of the core's WarpCase
+NUMBERS = (
+    ("--width", "width_mm", "MM", "across the grain"),
+    ("--thickness", "thickness_mm", "MM", "its thickness"),
+    ("--pith", "pith_mm", "MM", "how far the tree's centre was from the middle of a board's thickness"),
+    ("--temperature", "temperature_c", "C", "the air it is in (default 20)"),
+    ("--humidity", "rh_percent", "RH", "the air it is in (default 50)"),
+    ("--days", "days", "DAYS", "how long it has been lying so (default 30)"),
+    ("--wet-hours", "wet_hours", "HOURS", "one face was wet for so long"),
+)
+MOISTURES = (
+    ("--flat-at", "flat_mc", "its moisture when it was last flat"),
+    ("--moisture-now", "now_mc", "its moisture today"),
+    ("--show-moisture", "show_mc", "today, by meter near the show face"),
+    ("--back-moisture", "back_mc", "today, by meter near the back face"),
+    ("--dampest", "most_mc", "the dampest it ever was while it was fixed"),
+)
+
+LYING = ("free", "bench", "floor", "wall", "sun", "frame", "steel", "cleats")
+
+
+def add_words(commands: Any, shared: Shared) -> None:
+    words = commands.add_parser(
+        "diagnose",
+        parents=[shared.common, shared.air, shared.day, shared.settings],
+        help="say why a board or top is no longer flat",
+        description="Say why a board or top is no longer flat: likely causes in order, what to measure to decide, "
+        "what to do and what not. Name a model and a part, or the wood, width and thickness.",
+        epilog="Example: heartside diagnose --species 'yellow poplar' --width 1070 --thickness 19 --hollow 32 "
+        "--boards 8 --flat-at 10 --humidity 30 --finish 'show bare, back varnish 3'",
+    )  # fmt: skip
+    words.add_argument(
+        "file",
+        type=Path,
+        nargs="?",
+        default=None,
+        metavar="FILE",
+        help="FCStd, STEP or BREP; it is never written to",
+    )
+    words.add_argument("--part", default="", metavar="NAME", help="with a model: the part that warped")
+    shape = words.add_mutually_exclusive_group(required=True)
+    shape.add_argument(
+        "--crown",
+        type=_number,
+        default=None,
+        metavar="MM",
+        help="the middle stands so much higher, seen from the show face",
+    )
+    shape.add_argument(
+        "--hollow", type=_number, default=None, metavar="MM", help="the middle lies so much lower"
+    )
+    words.add_argument("--species", default=None, metavar="WOOD", help="the wood ('woods' lists them)")
+    for name, field, unit, meaning in NUMBERS:
+        words.add_argument(name, dest=field, type=_number, default=None, metavar=unit, help=meaning)
+    for name, field, meaning in MOISTURES:
+        words.add_argument(
+            name, dest=field, type=values.moisture, default=None, metavar="PERCENT", help=meaning
+        )
+    words.add_argument(
+        "--boards", type=int, default=None, metavar="N", help="of how many boards it is glued (default 1)"
+    )
+    words.add_argument(
+        "--heart",
+        choices=("show", "back", "mixed"),
+        default=None,
+        help="the face nearer the centre of the tree",
+    )
+    words.add_argument(
+        "--finish", default=None, metavar="WORDS", help="such as 'varnish 2' or 'show oil 2, back bare'"
+    )
+    words.add_argument("--lying", choices=LYING, default=None,
+                       help="where it lies, or what its back is fixed to")  # fmt: skip
+    words.add_argument(
+        "--wet-side", choices=("show", "back"), default=None, help="which face was wet (default show)"
+    )
+    words.add_argument(
+        "--machined", action="store_true", default=None, help="one face was planed, or it was resawn, since"
+    )
+    words.add_argument("--format", choices=("text", "json"), default="text")
+    words.set_defaults(command="diagnose", carry_out=carry_out)
+
+
+def _number(text: str) -> float:
+    value = values.number(text.removesuffix("mm").strip())
+    if not 0 <= value < 1e5:
+        raise argparse.ArgumentTypeError(f"{text!r} is no such size; write a number of 0 or more")
+    return value
+
+
+def carry_out(options: argparse.Namespace) -> int:
+    fields = [field for _, field, *_ in (*NUMBERS, *MOISTURES)] + [
+        "boards",
+        "heart",
+        "finish",
+        "lying",
+        "wet_side",
+        "machined",
+    ]
+    said = {field: getattr(options, field) for field in fields if getattr(options, field) is not None}
+    cup = options.crown if options.crown is not None else -options.hollow
+    job = {
+        "command": "diagnose",
+        "species": options.species,
+        "part": options.part,
+        "said": {**said, "cup_mm": cup},
+    }
+    if options.file is not None:
+        job.update(file_typed(options.file))
+    answer = ask_worker({**job, **settings_typed(options)})
+    shown = None if options.file is None else str(options.file)
+    print_answer(options, answer, {"path": shown, "diagnosis": answer.get("diagnosis")})
+    return NOT_CHECKED if answer.get("errors") else ALL_HOLD
