@@ -12,6 +12,7 @@ from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.limits import limit
 from movement_core.piece.solve import SolvedPart
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 HELD_SHARE = 0.5  # a board is held flat by what it is joined to over this much of its width (own judgement)
 
@@ -54,12 +55,15 @@ def _finding(solved: SolvedPart, cup: Floats) -> Finding:
         severity=SHOWS,
         parts=(solved.part.name,),
         keys=(solved.part.key,),
-        message=(
-            f"flat-sawn, {solved.part.frame.width_mm:.0f} mm wide and held flat by nothing that is drawn: it cups up "
-            f"to {cup[worst]:.1f} mm"
+        message=say(
+            "flat-sawn, {width:.0f} mm wide and held flat by nothing that is drawn: it cups up to {cup:.1f} mm",
+            width=solved.part.frame.width_mm,
+            cup=cup[worst],
         ),
-        remedy="hold it with battens in slots, sliding dovetails or breadboard ends; or rip it and glue it up, or use "
-        "quarter-sawn wood",
+        remedy=say(
+            "hold it with battens in slots, sliding dovetails or breadboard ends; or rip it and glue it up, or use "
+            "quarter-sawn wood"
+        ),
         month=int(month_of_day(worst)),
         figures={"width_mm": round(solved.part.frame.width_mm, 1), "cup_mm": round(float(cup[worst]), 2)},
     )

@@ -7,6 +7,7 @@ from movement_core.checks.trapped_panels import room_figures
 from movement_core.piece.captive_room import CaptiveRoom
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 
 def loose_panels(whole: WholePiece) -> list[Finding]:
@@ -24,18 +25,25 @@ def loose_panels(whole: WholePiece) -> list[Finding]:
 def _uncovered(whole: WholePiece, room: CaptiveRoom) -> Finding:
     out = room.least_cover_mm < 0
     left = (
-        f"{-room.least_cover_mm:.1f} mm short of its groove"
+        say("{short:.1f} mm short of its groove", short=-room.least_cover_mm)
         if out
-        else f"only {room.least_cover_mm:.1f} mm of it left in its groove"
+        else say("only {cover:.1f} mm of it left in its groove", cover=room.least_cover_mm)
     )
     return _told(
         whole,
         room,
         "panel-leaves-its-groove",
         BREAKS if out else SHOWS,
-        f"it shrinks {room.shrinkage_mm:.1f} mm: {left} at each edge, {limit('panel cover'):.0f} mm are wanted",
-        "deepen the grooves or widen the panel, keep it centred with a pin or a spot of glue at the middle of each "
-        "end, and finish its edges before it goes in",
+        say(
+            "it shrinks {shrinkage:.1f} mm: {left} at each edge, {wanted:.0f} mm are wanted",
+            shrinkage=room.shrinkage_mm,
+            left=left,
+            wanted=limit("panel cover"),
+        ),
+        say(
+            "deepen the grooves or widen the panel, keep it centred with a pin or a spot of glue at the middle of "
+            "each end, and finish its edges before it goes in"
+        ),
         room.shrinkage_month,
         {"least_cover_mm": round(room.least_cover_mm, 2)},
     )
@@ -47,8 +55,11 @@ def _rattles(whole: WholePiece, room: CaptiveRoom, play: float) -> Finding:
         room,
         "panel-rattles",
         SHOWS,
-        f"its tongue has {play:.1f} mm of play in the width of its groove",
-        f"fit the tongue with {limit('panel rattle') / 2:.1f} mm of play or less, or set soft strips behind it",
+        say("its tongue has {play:.1f} mm of play in the width of its groove", play=play),
+        say(
+            "fit the tongue with {play:.1f} mm of play or less, or set soft strips behind it",
+            play=limit("panel rattle") / 2,
+        ),
         None,
         {"play_mm": round(play, 2)},
     )

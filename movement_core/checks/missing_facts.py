@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from movement_core.checks.finding import UNKNOWN, Finding
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 
 def missing_facts(whole: WholePiece) -> list[Finding]:
@@ -19,8 +20,8 @@ def missing_facts(whole: WholePiece) -> list[Finding]:
                 severity=UNKNOWN,
                 parts=(part.name,),
                 keys=(part.key,),
-                message=f"not said: {', '.join(part.missing)}",
-                remedy="; ".join(f"{word}: {reason}" for word, reason in part.missing.items()),
+                message=say("not said: {facts}", facts=", ".join(say(word) for word in part.missing)),
+                remedy="; ".join(f"{say(word)}: {reason}" for word, reason in part.missing.items()),
             )
         )
     return found

@@ -11,6 +11,7 @@ from movement_core.piece.captive_room import CaptiveRoom
 from movement_core.piece.course import Course
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 
 def trapped_panels(whole: WholePiece) -> list[Finding]:
@@ -25,9 +26,12 @@ def presses(room: CaptiveRoom) -> bool:
 
 def trapped_words(room: CaptiveRoom) -> str:
     assert room.room_mm is not None and room.least_room_mm is not None  # it presses
-    return (
-        f"it grows {room.growth_mm:.1f} mm wider than drawn and its grooves leave it {room.room_mm:.1f} mm: "
-        f"{-room.least_room_mm:.1f} mm too little"
+    return say(
+        "it grows {growth:.1f} mm wider than drawn and its grooves leave it {room:.1f} mm: "
+        "{short:.1f} mm too little",
+        growth=room.growth_mm,
+        room=room.room_mm,
+        short=-room.least_room_mm,
     )
 
 
@@ -49,7 +53,11 @@ def _finding(whole: WholePiece, room: CaptiveRoom) -> Finding:
         severity=BREAKS,
         parts=tuple(whole.name(i) for i in indices),
         keys=tuple(whole.parts[i].part.key for i in indices),
-        message=f"{trapped_words(room)}. It bows, or bursts the joints of its frame{force_words(force)}",
+        message=say(
+            "{trapped}. It bows, or bursts the joints of its frame{force}",
+            trapped=trapped_words(room),
+            force=force_words(force),
+        ),
         remedy=_remedy(room),
         month=room.growth_month,
         figures=room_figures(room) | force_figures(force),
@@ -61,10 +69,12 @@ def _remedy(room: CaptiveRoom) -> str:
     try:
         recipe = panel_in_frame(width_strain(room.width), opening, cover_mm=limit("panel cover"))
     except InputError:
-        return "give it room, or divide it"
-    return (
-        f"today leave {recipe.gap.today_mm:.1f} mm beside each edge in grooves at least {recipe.groove_mm:.1f} mm deep"
-        "; glue or pin it at the middle of each end only"
+        return say("give it room, or divide it")
+    return say(
+        "today leave {gap:.1f} mm beside each edge in grooves at least {groove:.1f} mm deep; "
+        "glue or pin it at the middle of each end only",
+        gap=recipe.gap.today_mm,
+        groove=recipe.groove_mm,
     )
 
 
