@@ -313,7 +313,7 @@
     </message>
     <message>
         <source>Every board with its width today, in its driest and in its wettest month. Choosing rows selects boards in the model; a double click brings one close.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Brett mit seiner Breite heute, im trockensten und im feuchtesten Monat. Gewählte Zeilen wählen die Bretter im Modell; ein Doppelklick holt eines heran.</translation>
     </message>
     <message>
         <source>Far pith across</source>
@@ -1361,7 +1361,7 @@
     </message>
     <message>
         <source>What breaks, jams or shows, the gravest first, and what to do. Choosing one selects its boards in the model and brings them close.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was bricht, klemmt oder auffällt, das Schwerste zuerst, und was zu tun ist. Wer eines wählt, wählt dessen Bretter im Modell und holt sie heran.</translation>
     </message>
     <message>
         <source>What is close to its limit</source>
@@ -2039,6 +2039,10 @@
         <translation> (auch {numbers})</translation>
     </message>
     <message>
+        <source> (an upper bound: creep takes its share)</source>
+        <translation> (eine obere Grenze: Kriechen nimmt seinen Teil)</translation>
+    </message>
+    <message>
         <source> and </source>
         <translation> und </translation>
     </message>
@@ -2092,23 +2096,23 @@
     </message>
     <message>
         <source>1. Print at 100 %, actual size. Measure the rulers on every sheet: 100 mm and 4 inches, both ways.</source>
-        <translation type="unfinished"></translation>
+        <translation>1. Mit 100 %, in wahrer Größe, drucken. Die Maßstäbe auf jedem Blatt nachmessen: 100 mm und 4 Zoll, in beiden Richtungen.</translation>
     </message>
     <message>
         <source>2. Turn the top over. The datum is its outer edge at {edge} and its end at {end}, drawn strongly.</source>
-        <translation type="unfinished"></translation>
+        <translation>2. Die Platte umdrehen. Gemessen wird von ihrer Außenkante an {edge} und ihrem Ende an {end}, kräftig gezeichnet.</translation>
     </message>
     <message>
         <source>3. The top should measure {long} × {wide} {unit} today, from {edge} to {last}. If its width differs, its wood is not as moist as was taken: say what it is, and print anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>3. Die Platte soll heute {long} × {wide} {unit} messen, von {edge} bis {last}. Weicht ihre Breite ab, ist ihr Holz nicht so feucht wie angenommen: sagen, wie feucht es ist, und neu drucken.</translation>
     </message>
     <message>
         <source>4. Lay each sheet by the distances of its upper left cross; neighbours overlap, cross on cross.</source>
-        <translation type="unfinished"></translation>
+        <translation>4. Jedes Blatt nach den Abständen seines oberen linken Kreuzes auflegen; Nachbarn überlappen, Kreuz auf Kreuz.</translation>
     </message>
     <message>
         <source>5. Circles are holes in the top, where its screws are today. Blue is in the frame: slots in full lines, recesses and grooves in short dashes. Mind the depth: a stop on the drill.</source>
-        <translation type="unfinished"></translation>
+        <translation>5. Kreise sind Löcher in der Platte, wo ihre Schrauben heute sitzen. Blau gehört zum Gestell: Langlöcher in vollen Linien, Taschen und Nuten kurz gestrichelt. Auf die Tiefe achten: ein Anschlag am Bohrer.</translation>
     </message>
     <message>
         <source>; below it {words}, heights drawn {factor} times too large</source>
@@ -2121,6 +2125,10 @@
     <message>
         <source>Air: {name}; {basis}.</source>
         <translation>Luft: {name}; {basis}.</translation>
+    </message>
+    <message>
+        <source>An estimate from averages: a board differs from its species by some 15 %.</source>
+        <translation>Eine Schätzung aus Mittelwerten: ein Brett weicht von seiner Art um etwa 15 % ab.</translation>
     </message>
     <message>
         <source>April</source>
@@ -2163,6 +2171,10 @@
         <translation>Dezember</translation>
     </message>
     <message>
+        <source>Do not</source>
+        <translation>Nicht tun</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Erledigt</translation>
     </message>
@@ -2172,7 +2184,7 @@
     </message>
     <message>
         <source>Drilling template, {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrschablone, {name}</translation>
     </message>
     <message>
         <source>Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {end}. On rail: from the rail's own end, tenon included, toward {edge} or {end}. Travel: + toward {other}; its likely error is included. Screw today: its centre from the slot's end toward {edge}. Aside: from the rail's middle line, + toward {other}. Slots are rounded up, room left is rounded down.</source>
@@ -2181,6 +2193,10 @@
     <message>
         <source>Every fastener; tick what is done</source>
         <translation>Jede Befestigung; abhaken, was erledigt ist</translation>
+    </message>
+    <message>
+        <source>Fasteners of {top}: {plan}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>February</source>
@@ -2217,6 +2233,10 @@
     <message>
         <source>Gap today, becomes</source>
         <translation>Fuge heute, wird</translation>
+    </message>
+    <message>
+        <source>Gaps</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Gaps to leave today</source>
@@ -2260,7 +2280,7 @@
     </message>
     <message>
         <source>Its upper left cross: {end} from the datum end at {at_end}, {edge} from the datum edge of {at_edge}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein oberes linkes Kreuz: {end} vom Bezugsende an {at_end}, {edge} von der Bezugskante an {at_edge}.</translation>
     </message>
     <message>
         <source>January</source>
@@ -2269,6 +2289,10 @@
     <message>
         <source>Job</source>
         <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Joints that bear most, as elastic upper bounds; after some months {low:.0%} to {high:.0%} of it is left</source>
@@ -2296,11 +2320,15 @@
     </message>
     <message>
         <source>Lay it on the upturned top: seen from below. All distances in {unit}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf die umgedrehte Platte legen: von unten gesehen. Alle Abstände in {unit}.</translation>
     </message>
     <message>
         <source>Leave: rounded up, so that the gap keeps its least in the tightest season. Below 0 the parts press.</source>
         <translation>Lassen: aufgerundet, damit die Fuge in der engsten Zeit ihr Mindestmaß behält. Unter 0 drücken die Teile.</translation>
+    </message>
+    <message>
+        <source>Likely causes (crown +, hollow -; shares order them, and are no promise)</source>
+        <translation>Wahrscheinliche Ursachen (rund +, hohl -; Anteile ordnen sie und sind kein Versprechen)</translation>
     </message>
     <message>
         <source>Line drawing of {count} parts, {side}; the numbers are those of the table of parts.</source>
@@ -2416,7 +2444,7 @@
     </message>
     <message>
         <source>Print at 100 %, actual size. Measure both rulers; if either is not true, do not drill by this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit 100 %, in wahrer Größe, drucken. Beide Maßstäbe nachmessen; stimmt einer nicht, danach nicht bohren.</translation>
     </message>
     <message>
         <source>Pull, N</source>
@@ -2439,12 +2467,16 @@
         <translation>Um Türen und Schubladen, die sich bewegen</translation>
     </message>
     <message>
+        <source>Schedule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Screw today, {unit}</source>
         <translation>Schraube heute, {unit}</translation>
     </message>
     <message>
         <source>Screws, holes and slots at full size, seen from below; every number stands in the plan's table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schrauben, Löcher und Langlöcher in wahrer Größe, von unten gesehen; jede Nummer steht in der Tabelle des Plans.</translation>
     </message>
     <message>
         <source>Sections and cup</source>
@@ -2468,11 +2500,11 @@
     </message>
     <message>
         <source>Sheet {tile} of the drilling template for {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt {tile} der Bohrschablone für {name}</translation>
     </message>
     <message>
         <source>Sheets of the drilling template</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter der Bohrschablone</translation>
     </message>
     <message>
         <source>Shop today, °C and % RH</source>
@@ -2547,6 +2579,14 @@
         <translation>Zu kaufen oder zu machen</translation>
     </message>
     <message>
+        <source>To decide: {measure}</source>
+        <translation>Zum Entscheiden: {measure}</translation>
+    </message>
+    <message>
+        <source>To do: {remedy}</source>
+        <translation>Zu tun: {remedy}</translation>
+    </message>
+    <message>
         <source>Today, driest and wettest: two figures are the ends of what is possible where rings or moisture are not said exactly. Total: from driest to wettest. ±: likely error of the driest or wettest, right two times in three; twice that is nearly certain. Fixed to, free on: other parts by number, as far as shape and tags tell; (?) where it is not known whether a joint is glued.</source>
         <translation>Heute, am trockensten und am feuchtesten: Zwei Zahlen sind die Enden des Möglichen, wo Jahrringe oder Holzfeuchte nicht genau gesagt sind. Gesamt: vom trockensten zum feuchtesten. ±: wahrscheinlicher Fehler davon, richtig in zwei von drei Fällen; das Doppelte ist fast sicher. Fest an, frei auf: andere Teile nach Nummer, soweit Form und Angaben es zeigen; (?) wo nicht bekannt ist, ob eine Verbindung verleimt ist.</translation>
     </message>
@@ -2557,6 +2597,10 @@
     <message>
         <source>Tongue {thick} {unit} thick and {deep} deep, tenons {long} long. Glue only from {low} to {high} {unit} from the middle of the top. Cut to the top's width today, each end of it stands proud (+) or short (−) by {dry} when driest and {wet} when wettest.</source>
         <translation>Feder {thick} {unit} dick und {deep} tief, Zapfen {long} lang. Nur von {low} bis {high} {unit} von der Plattenmitte leimen. Auf die heutige Plattenbreite geschnitten, steht jedes Ende am trockensten um {dry} und am feuchtesten um {wet} vor (+) oder zurück (−).</translation>
+    </message>
+    <message>
+        <source>Unlikely: {names}</source>
+        <translation>Unwahrscheinlich: {names}</translation>
     </message>
     <message>
         <source>Ways to hold it that were tried</source>
@@ -2608,7 +2652,7 @@
     </message>
     <message>
         <source>Which of the {count} sheets lies where on the top, seen from below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welches der {count} Blätter wo auf der Platte liegt, von unten gesehen.</translation>
     </message>
     <message>
         <source>Width of {what}, {unit}</source>
@@ -2655,6 +2699,10 @@
         <translation>ein Brett weicht ab um, %</translation>
     </message>
     <message>
+        <source>a board that is let go may spring: keep clear of its edges</source>
+        <translation>ein Brett, das freikommt, kann aufspringen: von seinen Kanten wegbleiben</translation>
+    </message>
+    <message>
         <source>a breadboard end</source>
         <translation>eine Hirnleiste</translation>
     </message>
@@ -2679,12 +2727,16 @@
         <translation>ein Rundzapfen von {diameter:.0f} mm bekommt in der trockenen Zeit {play:.1f} mm Luft in seinem Loch{crushes}: Beide werden oval, jeder auf seine Weise, und Leim überbrückt höchstens {bridged:.2f} mm (übliche Praxis, keine Quelle)</translation>
     </message>
     <message>
+        <source>a wet face</source>
+        <translation>eine nasse Seite</translation>
+    </message>
+    <message>
         <source>allowed</source>
         <translation>zulässig</translation>
     </message>
     <message>
         <source>an assembly holds it by its joints; cut it in the document or container that it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Baugruppe hält es mit ihren Verbindungen; im Dokument oder Behälter schneiden, aus dem es kommt</translation>
     </message>
     <message>
         <source>and {count} more</source>
@@ -2692,7 +2744,7 @@
     </message>
     <message>
         <source>and {count} more remarks: see the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>und {count} weitere Bemerkungen: siehe Plan</translation>
     </message>
     <message>
         <source>arid upland home</source>
@@ -2701,6 +2753,10 @@
     <message>
         <source>as built</source>
         <translation>wie gebaut</translation>
+    </message>
+    <message>
+        <source>as drawn</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>aside</source>
@@ -2743,6 +2799,10 @@
         <translation>zwischen</translation>
     </message>
     <message>
+        <source>both faces have the same finish</source>
+        <translation>beide Seiten haben dieselbe Oberfläche</translation>
+    </message>
+    <message>
         <source>breadboard glued</source>
         <translation>Hirnleiste verleimt</translation>
     </message>
@@ -2763,8 +2823,12 @@
         <translation>bricht</translation>
     </message>
     <message>
+        <source>bring it back to {mc:.1f} % and it comes back; hold it by fasteners that let it move</source>
+        <translation>auf {mc:.1f} % zurückbringen, und es kommt zurück; im Holz bleibt es, also mit Befestigungen halten, die es arbeiten lassen</translation>
+    </message>
+    <message>
         <source>check the part's geometry</source>
-        <translation type="unfinished"></translation>
+        <translation>die Form des Teils prüfen</translation>
     </message>
     <message>
         <source>click one of its faces</source>
@@ -2777,6 +2841,14 @@
     <message>
         <source>closes, {missing} missing</source>
         <translation>schließt sich, {missing} fehlen</translation>
+    </message>
+    <message>
+        <source>compression set: crushed while it could not swell</source>
+        <translation>bleibende Stauchung: gequetscht, als es nicht quellen konnte</translation>
+    </message>
+    <message>
+        <source>confirmed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>confirmed by the maker</source>
@@ -2812,7 +2884,7 @@
     </message>
     <message>
         <source>cutting the slots</source>
-        <translation type="unfinished"></translation>
+        <translation>Langlöcher schneiden</translation>
     </message>
     <message>
         <source>datum edge: {edge}</source>
@@ -2820,7 +2892,19 @@
     </message>
     <message>
         <source>datum end: {end}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezugsende: {end}</translation>
+    </message>
+    <message>
+        <source>deepen the grooves or widen the panel, keep it centred with a pin or a spot of glue at the middle of each end, and finish its edges before it goes in</source>
+        <translation>Nuten vertiefen oder die Füllung breiter machen, sie mit einem Stift oder einem Tupfer Leim in der Mitte jedes Endes mittig halten, und ihre Kanten behandeln, bevor sie hineinkommt</translation>
+    </message>
+    <message>
+        <source>do not plane it until its faces read alike and it has stopped moving: it would cup the other way</source>
+        <translation>nicht hobeln, bevor beide Seiten gleich messen und es zur Ruhe gekommen ist: es würde sich anders herum schüsseln</translation>
+    </message>
+    <message>
+        <source>do not wet the hollow face to pull it flat: the wood is crushed and cups worse when it dries</source>
+        <translation>die hohle Seite nicht nass machen, um es gerade zu ziehen: das Holz ist gequetscht und schüsselt beim Trocknen stärker</translation>
     </message>
     <message>
         <source>does not hold it</source>
@@ -2839,6 +2923,10 @@
         <translation>Schublade klemmt in der Höhe</translation>
     </message>
     <message>
+        <source>drawing the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>drawn</source>
         <translation>gezeichnet</translation>
     </message>
@@ -2849,6 +2937,14 @@
     <message>
         <source>driest</source>
         <translation>am trockensten</translation>
+    </message>
+    <message>
+        <source>dry it slowly with both faces open; do not heat the wet face</source>
+        <translation>langsam trocknen, beide Seiten offen; die nasse Seite nicht erhitzen</translation>
+    </message>
+    <message>
+        <source>drying stress let go by machining (case-hardening)</source>
+        <translation>Trocknungsspannung, beim Bearbeiten freigeworden (Verschalung)</translation>
     </message>
     <message>
         <source>each is let into the other</source>
@@ -2883,6 +2979,18 @@
         <translation>gezeichnete Faser</translation>
     </message>
     <message>
+        <source>finish not said</source>
+        <translation>Oberfläche nicht angegeben</translation>
+    </message>
+    <message>
+        <source>finish the other face like this one; about half should be gone in weeks</source>
+        <translation>die andere Seite wie diese behandeln; etwa die Hälfte sollte in Wochen weg sein</translation>
+    </message>
+    <message>
+        <source>fit the tongue with {play:.1f} mm of play or less, or set soft strips behind it</source>
+        <translation>die Feder mit höchstens {play:.1f} mm Spiel einpassen oder weiche Streifen dahinter setzen</translation>
+    </message>
+    <message>
         <source>fix it at one fitting and give the other's screws or bolt an upright slot; or set them nearer together, within {width:.0f} mm of the rail's height; tighten them again each season: what carries people must not come loose</source>
         <translation>an einem Beschlag fest anziehen und den Schrauben oder dem Bolzen des anderen ein senkrechtes Langloch geben; oder sie näher zusammensetzen, auf {width:.0f} mm der Seitenhöhe; in jeder Jahreszeit nachziehen: Was Menschen trägt, darf sich nicht lösen</translation>
     </message>
@@ -2915,6 +3023,10 @@
         <translation>liegend</translation>
     </message>
     <message>
+        <source>flat-sawn, {width:.0f} mm wide and held flat by nothing that is drawn: it cups up to {cup:.1f} mm</source>
+        <translation>liegende Jahrringe, {width:.0f} mm breit und von nichts Gezeichnetem eben gehalten: es schüsselt bis zu {cup:.1f} mm</translation>
+    </message>
+    <message>
         <source>for weeks above</source>
         <translation>wochenlang darüber</translation>
     </message>
@@ -2931,12 +3043,28 @@
         <translation>kann sich bewegen, und nichts drückt</translation>
     </message>
     <message>
+        <source>from the edge today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>gap closes</source>
         <translation>Fuge schließt sich</translation>
     </message>
     <message>
         <source>gap too wide</source>
         <translation>Fuge zu weit</translation>
+    </message>
+    <message>
+        <source>give both faces the same finish</source>
+        <translation>beiden Seiten dieselbe Oberfläche geben</translation>
+    </message>
+    <message>
+        <source>give it room, or divide it</source>
+        <translation>ihr Luft geben oder sie teilen</translation>
     </message>
     <message>
         <source>gives first: {link}, ultimate ÷ {n}</source>
@@ -2976,7 +3104,7 @@
     </message>
     <message>
         <source>grain of the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Faser der Platte</translation>
     </message>
     <message>
         <source>grain runs out</source>
@@ -3003,12 +3131,20 @@
         <translation>beheiztes Büro, kalte Winter</translation>
     </message>
     <message>
+        <source>held at its back by {what}</source>
+        <translation>hinten gehalten von {what}</translation>
+    </message>
+    <message>
+        <source>held by its back while it swelled from {start:.1f} to {most:.1f} %</source>
+        <translation>vom Rücken gehalten, während es von {start:.1f} auf {most:.1f} % quoll</translation>
+    </message>
+    <message>
         <source>held for months, wood keeps {low:.0%} to {high:.0%} of such a stress ({source}), and less where its moisture changes meanwhile, for which no figure is to be had</source>
         <translation>über Monate behält Holz {low:.0%} bis {high:.0%} einer solchen Spannung ({source}), und weniger, wo sich seine Feuchte inzwischen ändert, wofür es keine Zahl gibt</translation>
     </message>
     <message>
         <source>here follows {tile}</source>
-        <translation type="unfinished"></translation>
+        <translation>hier folgt {tile}</translation>
     </message>
     <message>
         <source>hinge line drifts</source>
@@ -3021,6 +3157,10 @@
     <message>
         <source>hold it nearer to the shoulder: a peg some {near:.0f} mm from it, drawn tight; let the shoulder in a little, undercut it, or ease its edge so that the line does not show; fit it dry</source>
         <translation>ihn näher an der Brüstung halten: ein Holznagel etwa {near:.0f} mm davon, stramm gezogen; die Brüstung etwas einlassen, unterstechen oder ihre Kante brechen, damit die Fuge nicht auffällt; trocken einpassen</translation>
+    </message>
+    <message>
+        <source>hold it with battens in slots, sliding dovetails or breadboard ends; or rip it and glue it up, or use quarter-sawn wood</source>
+        <translation>mit Leisten in Langlöchern, Gratleisten oder Hirnleisten halten; oder auftrennen und verleimen, oder Holz mit stehenden Jahrringen nehmen</translation>
     </message>
     <message>
         <source>holds it</source>
@@ -3071,6 +3211,10 @@
         <translation>wenn heute so gelassen, {unit}</translation>
     </message>
     <message>
+        <source>if you rip it, lay the hollow face down: a cupped board can pinch the blade and kick back</source>
+        <translation>beim Auftrennen die hohle Seite nach unten legen: ein geschüsseltes Brett kann das Blatt klemmen und zurückschlagen</translation>
+    </message>
+    <message>
         <source>in</source>
         <translation>in</translation>
     </message>
@@ -3088,7 +3232,11 @@
     </message>
     <message>
         <source>it belongs to another file; cut it there</source>
-        <translation type="unfinished"></translation>
+        <translation>es gehört zu einer anderen Datei; dort schneiden</translation>
+    </message>
+    <message>
+        <source>it grows {growth:.1f} mm wider than drawn and its grooves leave it {room:.1f} mm: {short:.1f} mm too little</source>
+        <translation>sie wird {growth:.1f} mm breiter als gezeichnet, und ihre Nuten lassen ihr {room:.1f} mm: {short:.1f} mm zu wenig</translation>
     </message>
     <message>
         <source>it grows {growth:.1f} mm wider than drawn and its rabbets leave it {room:.1f} mm: it pushes the sides apart, or buckles</source>
@@ -3100,19 +3248,19 @@
     </message>
     <message>
         <source>it is a link with a scale or a mirror image; make a plain copy of it, then place and cut again</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist eine Verknüpfung mit Maßstab oder ein Spiegelbild; eine einfache Kopie machen, dann neu setzen und schneiden</translation>
     </message>
     <message>
         <source>it is not in the model any more</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist nicht mehr im Modell</translation>
     </message>
     <message>
         <source>it is one of the elements of '{array}', which are one object; make an own link or copy of it, then place and cut again</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist eines der Elemente von '{array}', die ein Objekt sind; eine eigene Verknüpfung oder Kopie machen, dann neu setzen und schneiden</translation>
     </message>
     <message>
         <source>it lies in '{container}', which is linked, and is shown {count} times: a cut would be in all of them; make a copy of that container of its own, then place and cut again</source>
-        <translation type="unfinished"></translation>
+        <translation>es liegt in '{container}', das verknüpft ist und {count}-mal gezeigt wird: ein Schnitt wäre in allen; von diesem Behälter eine eigene Kopie machen, dann neu setzen und schneiden</translation>
     </message>
     <message>
         <source>it shrinks {shrinkage:.1f} mm, so that its edges come {short:.1f} mm short of their rabbets</source>
@@ -3123,12 +3271,20 @@
         <translation>sie schwindet um {shrinkage:.1f} mm: An jeder Kante bleiben {left:.1f} mm auf dem Falz, {wanted:.0f} mm sollen es sein</translation>
     </message>
     <message>
+        <source>it shrinks {shrinkage:.1f} mm: {left} at each edge, {wanted:.0f} mm are wanted</source>
+        <translation>sie schwindet {shrinkage:.1f} mm: {left} an jeder Kante, {wanted:.0f} mm sind gewünscht</translation>
+    </message>
+    <message>
         <source>it splits</source>
         <translation>es reißt</translation>
     </message>
     <message>
+        <source>it will not come back: fasten so that it can move, let it settle at its usual moisture, then flatten</source>
+        <translation>es kommt nicht zurück: so befestigen, dass es arbeiten kann, bei üblicher Feuchte zur Ruhe kommen lassen, dann ebnen</translation>
+    </message>
+    <message>
         <source>it would come through, or nearly, on the other side; take a shorter screw or move it</source>
-        <translation type="unfinished"></translation>
+        <translation>sie käme auf der anderen Seite durch, oder beinahe; eine kürzere Schraube nehmen oder sie versetzen</translation>
     </message>
     <message>
         <source>its hinges sit {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them while what it hangs on does not: they bind, and the screws tear out or it splits (fittings taken as fixed to what they touch)</source>
@@ -3151,6 +3307,10 @@
         <translation>seine Brüstung öffnet sich bis {gap:.1f} mm: Das andere Teil schwindet auf den {held:.0f} mm zwischen der Brüstung und dem, was den Zapfen hält ({by}), der Zapfen in der Länge nicht</translation>
     </message>
     <message>
+        <source>its tongue has {play:.1f} mm of play in the width of its groove</source>
+        <translation>ihre Feder hat {play:.1f} mm Spiel in der Breite ihrer Nut</translation>
+    </message>
+    <message>
         <source>its tongue or tenon moves {travels:.1f} mm in the mortise and has {room:.1f} mm of room there: it splits the end, or the top</source>
         <translation>ihre Feder oder ihr Zapfen bewegt sich im Loch {travels:.1f} mm und hat dort {room:.1f} mm Spiel: Das sprengt die Hirnleiste oder die Platte</translation>
     </message>
@@ -3161,6 +3321,10 @@
     <message>
         <source>jams</source>
         <translation>klemmt</translation>
+    </message>
+    <message>
+        <source>joint</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>keep it in the same room as the table, or bring it in some weeks before; finish all its faces as the table's are; ease its edges, so that a step does not show</source>
@@ -3215,6 +3379,10 @@
         <translation>Länge</translation>
     </message>
     <message>
+        <source>let it rest, then plane both faces alike in light passes; ask for conditioned stock</source>
+        <translation>ruhen lassen, dann beide Seiten gleich in leichten Durchgängen hobeln; nach entspannter Ware fragen</translation>
+    </message>
+    <message>
         <source>let it stand proud by {proud:.1f} mm or more and ease its edges, or stop the tenon inside; do not plane it flush in the dry season; or turn the rings so that the part around it moves less along the tenon</source>
         <translation>ihn um {proud:.1f} mm oder mehr vorstehen lassen und die Kanten brechen, oder den Zapfen innen enden lassen; ihn nicht in der trockenen Zeit bündig hobeln; oder die Ringe so legen, dass das Teil um ihn sich längs des Zapfens weniger bewegt</translation>
     </message>
@@ -3247,12 +3415,28 @@
         <translation>länger als die Platte breit ist</translation>
     </message>
     <message>
+        <source>loosen all but one line of fasteners; slot the others across the grain</source>
+        <translation>alle Reihen der Befestigungen bis auf eine lösen; die anderen quer zur Faser in Langlöcher setzen</translation>
+    </message>
+    <message>
+        <source>loosen the fasteners and measure at once: {one:.1f} mm left speaks for the first cause, {two:.1f} mm for the second</source>
+        <translation>die Befestigungen lösen und sofort messen: bleiben {one:.1f} mm, spricht das für die erste Ursache, {two:.1f} mm für die zweite</translation>
+    </message>
+    <message>
         <source>make the tenon drier than it will ever be in use, 5 % or so, and the wood around it in step with the home; wedge it across the hole's grain, or pin it; turn the tenon's rings so that it moves least along the hole's grain. What carries people must not work loose</source>
         <translation>den Zapfen trockener machen, als er im Gebrauch je wird, etwa 5 %, und das Holz um ihn im Gleichgewicht mit der Wohnung; quer zur Faser des Lochs verkeilen oder verstiften; die Ringe des Zapfens so drehen, dass er sich längs der Faser des Lochs am wenigsten bewegt. Was Menschen trägt, darf sich nicht lockern</translation>
     </message>
     <message>
+        <source>measure before you cut</source>
+        <translation>messen, bevor geschnitten wird</translation>
+    </message>
+    <message>
         <source>metal lies along {width:.0f} mm of the board's width, which moves {least:+.1f} to {most:+.1f} mm: taken as fixed at one point. Screwed in round holes at both ends it holds the board fast, which splits or pulls the screws out, and the drawer's line goes with it</source>
         <translation>Metall liegt auf {width:.0f} mm der Brettbreite, die sich um {least:+.1f} bis {most:+.1f} mm bewegt: als an einem Punkt fest angenommen. In runden Löchern an beiden Enden geschraubt, hält es das Brett fest, das reißt oder die Schrauben zieht, und der Lauf der Schublade geht mit</translation>
+    </message>
+    <message>
+        <source>meter both faces close to the skin: {one:+.1f} % (show less back) speaks for the first cause, {two:+.1f} % for the second</source>
+        <translation>beide Seiten dicht unter der Oberfläche messen: {one:+.1f} % (Sichtseite weniger Rückseite) spricht für die erste Ursache, {two:+.1f} % für die zweite</translation>
     </message>
     <message>
         <source>meters are trusted from {low:.0f} to {high:.0f} %: weigh an oven-dried sample instead</source>
@@ -3303,16 +3487,32 @@
         <translation>nah</translation>
     </message>
     <message>
+        <source>never bolt or clamp it flat by force: it splits, or tears its fasteners out later</source>
+        <translation>nie mit Gewalt gerade schrauben oder zwingen: es reißt, oder reißt später seine Befestigungen aus</translation>
+    </message>
+    <message>
         <source>no end of {part} can be seen from here</source>
         <translation>kein Ende von {part} ist von hier zu sehen</translation>
     </message>
     <message>
         <source>no hardware is placed</source>
-        <translation type="unfinished"></translation>
+        <translation>es sind keine Beschläge gesetzt</translation>
+    </message>
+    <message>
+        <source>no machining since was told</source>
+        <translation>von einer Bearbeitung seither ist nichts gesagt</translation>
     </message>
     <message>
         <source>no published figure for {links}</source>
         <translation>keine veröffentlichte Zahl für {links}</translation>
+    </message>
+    <message>
+        <source>no single cause need be the whole of it</source>
+        <translation>es muss nicht eine Ursache allein sein</translation>
+    </message>
+    <message>
+        <source>no single measurement parts the first two causes: note the moisture of both faces and the cup each week</source>
+        <translation>keine einzelne Messung trennt die ersten beiden Ursachen: jede Woche die Feuchte beider Seiten und die Schüsselung aufschreiben</translation>
     </message>
     <message>
         <source>no stock screw stays inside the top</source>
@@ -3325,6 +3525,10 @@
     <message>
         <source>not metered; the air of the place brings wood to {mc} % today, boards lag</source>
         <translation>nicht gemessen; die Luft am Ort bringt Holz heute auf {mc} %, Bretter hinken nach</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>not said: {facts}</source>
@@ -3340,7 +3544,7 @@
     </message>
     <message>
         <source>nothing can be cut: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts kann geschnitten werden: {why}</translation>
     </message>
     <message>
         <source>nothing tells where it holds</source>
@@ -3351,20 +3555,44 @@
         <translation>nichts, was versucht wurde</translation>
     </message>
     <message>
+        <source>number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>of parts</source>
         <translation>von Teilen</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>on rail</source>
         <translation>an der Zarge</translation>
     </message>
     <message>
+        <source>one face breathes more than the other (finish)</source>
+        <translation>eine Seite atmet mehr als die andere (Oberfläche)</translation>
+    </message>
+    <message>
+        <source>one face planed, or resawn, since it was flat</source>
+        <translation>eine Seite gehobelt oder aufgetrennt, seit es eben war</translation>
+    </message>
+    <message>
         <source>one round hole, at the front; all other screws in the slots along the slide, at the middle of their travel. If it is so already, confirm the joint as 'slides' or 'fixed at a point'</source>
         <translation>ein rundes Loch, vorn; alle anderen Schrauben in den Langlöchern längs des Auszugs, in der Mitte ihres Wegs. Wenn es schon so ist, die Verbindung als „slides“ oder „fixed at a point“ bestätigen</translation>
     </message>
     <message>
+        <source>only one face met the air, or the sun</source>
+        <translation>nur eine Seite war an der Luft oder in der Sonne</translation>
+    </message>
+    <message>
         <source>only wood that has lain in this air for weeks is at its moisture; thick stock takes months</source>
         <translation>nur Holz, das wochenlang in dieser Luft lag, hat ihre Feuchte; dickes Holz braucht Monate</translation>
+    </message>
+    <message>
+        <source>only {cover:.1f} mm of it left in its groove</source>
+        <translation>nur {cover:.1f} mm davon bleiben in ihrer Nut</translation>
     </message>
     <message>
         <source>opens to {most}</source>
@@ -3385,6 +3613,14 @@
     <message>
         <source>panel rattles</source>
         <translation>Füllung klappert</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>peg today, from its end</source>
@@ -3412,7 +3648,7 @@
     </message>
     <message>
         <source>place the plan again, then cut</source>
-        <translation type="unfinished"></translation>
+        <translation>den Plan neu setzen, dann schneiden</translation>
     </message>
     <message>
         <source>place, {unit}</source>
@@ -3420,7 +3656,7 @@
     </message>
     <message>
         <source>placing hardware</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschläge setzen</translation>
     </message>
     <message>
         <source>plain hole</source>
@@ -3428,7 +3664,7 @@
     </message>
     <message>
         <source>plan how the top is held, and place it</source>
-        <translation type="unfinished"></translation>
+        <translation>planen, wie die Platte gehalten wird, und den Plan setzen</translation>
     </message>
     <message>
         <source>pressed</source>
@@ -3495,6 +3731,10 @@
         <translation>sagen, wie es befestigt ist: {moves} Bewegung auf {width}</translation>
     </message>
     <message>
+        <source>screw from the slot's end today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>screw today</source>
         <translation>Schraube heute</translation>
     </message>
@@ -3547,12 +3787,20 @@
         <translation>sein Loch in der Feder nach beiden Seiten um {lacks:.1f} mm verlängern; nur der Nagel in der Mitte sitzt satt</translation>
     </message>
     <message>
+        <source>slot length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slot width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>slot, {unit}</source>
         <translation>Langloch, {unit}</translation>
     </message>
     <message>
         <source>slots are cut already</source>
-        <translation type="unfinished"></translation>
+        <translation>Langlöcher sind schon geschnitten</translation>
     </message>
     <message>
         <source>solid across {width} that moves {moves}</source>
@@ -3567,8 +3815,20 @@
         <translation>Massivholz</translation>
     </message>
     <message>
+        <source>something that was not told, or several causes at once</source>
+        <translation>etwas, das nicht gesagt wurde, oder mehrere Ursachen zugleich</translation>
+    </message>
+    <message>
         <source>species</source>
         <translation>Holzart</translation>
+    </message>
+    <message>
+        <source>stand it free with both faces open for {days:.0f} days and measure again: {one:.1f} mm left speaks for the first cause, {two:.1f} mm for the second</source>
+        <translation>mit beiden Seiten offen {days:.0f} Tage frei hinstellen und wieder messen: bleiben {one:.1f} mm, spricht das für die erste Ursache, {two:.1f} mm für die zweite</translation>
+    </message>
+    <message>
+        <source>stand it on stickers, both faces open, out of the sun</source>
+        <translation>auf Stapelleisten stellen, beide Seiten offen, nicht in die Sonne</translation>
     </message>
     <message>
         <source>still covers?</source>
@@ -3576,7 +3836,7 @@
     </message>
     <message>
         <source>take the hardware out, or undo, first</source>
-        <translation type="unfinished"></translation>
+        <translation>zuerst die Beschläge herausnehmen oder rückgängig machen</translation>
     </message>
     <message>
         <source>tangential</source>
@@ -3603,6 +3863,10 @@
         <translation>die Rückwand</translation>
     </message>
     <message>
+        <source>the back face shut off for {days:g} days in air of {air:.1f} %, begun at {start:.1f} %</source>
+        <translation>die Rückseite {days:g} Tage verschlossen in Luft von {air:.1f} %, begonnen bei {start:.1f} %</translation>
+    </message>
+    <message>
         <source>the bolt's line and the strike's go {drift:.1f} mm apart, and there is room for {room:.1f} mm: the lock no longer shuts (taken as drawn in line, and each as fixed to what it touches)</source>
         <translation>die Linien von Riegel und Schließblech gehen {drift:.1f} mm auseinander, und Platz ist für {room:.1f} mm: Das Schloss schließt nicht mehr (als in einer Linie gezeichnet angenommen, und jedes fest an dem, was es berührt)</translation>
     </message>
@@ -3624,11 +3888,11 @@
     </message>
     <message>
         <source>the host fails to cut it ({why})</source>
-        <translation type="unfinished"></translation>
+        <translation>FreeCAD kann es nicht schneiden ({why})</translation>
     </message>
     <message>
         <source>the host's cut took nothing away</source>
-        <translation type="unfinished"></translation>
+        <translation>der Schnitt von FreeCAD nahm nichts weg</translation>
     </message>
     <message>
         <source>the joint</source>
@@ -3640,7 +3904,7 @@
     </message>
     <message>
         <source>the model, its tags or the year have changed since the hardware was placed</source>
-        <translation type="unfinished"></translation>
+        <translation>das Modell, seine Angaben oder das Jahr haben sich geändert, seit die Beschläge gesetzt wurden</translation>
     </message>
     <message>
         <source>the moisture when it was made flat is not said: shown without its cup</source>
@@ -3651,8 +3915,16 @@
         <translation>die Profilleiste</translation>
     </message>
     <message>
+        <source>the rings, and a change of moisture since it was flat</source>
+        <translation>die Jahrringe und eine andere Feuchte, seit es eben war</translation>
+    </message>
+    <message>
         <source>the shelf</source>
         <translation>der Boden</translation>
+    </message>
+    <message>
+        <source>the show face in the sun for {days:g} days</source>
+        <translation>die Sichtseite {days:g} Tage in der Sonne</translation>
     </message>
     <message>
         <source>the side {how} at two rails {apart:.0f} mm apart that the runner keeps apart, and moves {least:+.1f} to {most:+.1f} mm between them: it splits, or pushes the joints of the frame open</source>
@@ -3675,6 +3947,10 @@
         <translation>die zwei Körper sind am selben Ort gezeichnet</translation>
     </message>
     <message>
+        <source>the wet face swelled against dry wood behind it, and was crushed</source>
+        <translation>die nasse Seite quoll gegen trockenes Holz dahinter und wurde gequetscht</translation>
+    </message>
+    <message>
         <source>the wood's temperature is missing: pins read low in the cold</source>
         <translation>die Temperatur des Holzes fehlt: Nadeln zeigen in der Kälte zu wenig</translation>
     </message>
@@ -3683,8 +3959,12 @@
         <translation>die {depth:.0f} mm Holz, die er zusammenzieht, schwinden und lassen ihm {slack:.1f} mm Luft: Die Verbindung lockert sich, bis er nachgetrieben wird</translation>
     </message>
     <message>
+        <source>the {side} face wet for {hours:g} h: up to {mc:+.1f} % between the faces</source>
+        <translation>{side}: {hours:g} h nass: bis zu {mc:+.1f} % zwischen den Seiten</translation>
+    </message>
+    <message>
         <source>there is no wood to cut: a groove or hole is there already, or the part ends before it</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist kein Holz zum Schneiden da: dort ist schon eine Nut oder ein Loch, oder das Teil endet davor</translation>
     </message>
     <message>
         <source>there is nothing to place: the plan has no fastener</source>
@@ -3692,7 +3972,7 @@
     </message>
     <message>
         <source>they are cut already</source>
-        <translation type="unfinished"></translation>
+        <translation>sie sind schon geschnitten</translation>
     </message>
     <message>
         <source>they come close and touch nowhere over an area</source>
@@ -3701,6 +3981,10 @@
     <message>
         <source>they face each other across a gap and touch nowhere</source>
         <translation>sie stehen sich über eine Fuge gegenüber und berühren sich nirgends</translation>
+    </message>
+    <message>
+        <source>thickness</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>through tenon</source>
@@ -3717,6 +4001,10 @@
     <message>
         <source>today</source>
         <translation>heute</translation>
+    </message>
+    <message>
+        <source>today leave {gap:.1f} mm beside each edge in grooves at least {groove:.1f} mm deep; glue or pin it at the middle of each end only</source>
+        <translation>heute {gap:.1f} mm neben jeder Kante lassen, in Nuten von mindestens {groove:.1f} mm Tiefe; nur in der Mitte jedes Endes leimen oder stiften</translation>
     </message>
     <message>
         <source>tongue in its groove, {unit}</source>
@@ -3751,6 +4039,14 @@
         <translation>eingesperrte Füllung</translation>
     </message>
     <message>
+        <source>travel least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>travel most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>travel since fitted, {unit}</source>
         <translation>Weg seit dem Einpassen, {unit}</translation>
     </message>
@@ -3768,7 +4064,7 @@
     </message>
     <message>
         <source>undo, or take the hardware out, first</source>
-        <translation type="unfinished"></translation>
+        <translation>zuerst rückgängig machen oder die Beschläge herausnehmen</translation>
     </message>
     <message>
         <source>unequal finish</source>
@@ -3831,8 +4127,16 @@
         <translation>Breite quer zur Faser, {unit}</translation>
     </message>
     <message>
+        <source>width as drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>width today {size}</source>
         <translation>Breite heute {size}</translation>
+    </message>
+    <message>
+        <source>wood</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>wood?</source>
@@ -3849,6 +4153,14 @@
     <message>
         <source>{bar} is {breadth:.0f} mm broad: a slot {length:.1f} mm long with room for its washer leaves {left:.1f} mm beside it, so it is not cut</source>
         <translation>{bar} ist {breadth:.0f} mm breit: Ein Langloch von {length:.1f} mm mit Platz für seine Scheibe lässt daneben {left:.1f} mm, darum wird es nicht geschnitten</translation>
+    </message>
+    <message>
+        <source>{change:+.1f} % since it was fixed, which its back may not follow</source>
+        <translation>{change:+.1f} %, seit es befestigt wurde; sein Rücken folgt dem vielleicht nicht</translation>
+    </message>
+    <message>
+        <source>{change:+.1f} % since it was flat; {boards} boards, heart side {heart}</source>
+        <translation>{change:+.1f} %, seit es eben war; {boards} Bretter, Kernseite {heart}</translation>
     </message>
     <message>
         <source>{count} faces that meet were not followed: what they press is not told</source>
@@ -3868,11 +4180,11 @@
     </message>
     <message>
         <source>{edge} from the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>{edge} von der Kante</translation>
     </message>
     <message>
         <source>{end} from the end</source>
-        <translation type="unfinished"></translation>
+        <translation>{end} vom Ende</translation>
     </message>
     <message>
         <source>{end} is drawn with its tongue or tenons already: pegs and mortises are left as they are drawn</source>
@@ -3881,6 +4193,10 @@
     <message>
         <source>{end}: a top of {thick:.0f} mm leaves no room for a peg that stays below the show face; no peg</source>
         <translation>{end}: Eine Platte von {thick:.0f} mm lässt keinen Platz für einen Nagel, der unter der Sichtseite bleibt; kein Nagel</translation>
+    </message>
+    <message>
+        <source>{finish}: up to {mc:+.1f} % between the faces on the way from {start:.1f} to {air:.1f} %</source>
+        <translation>{finish}: bis zu {mc:+.1f} % zwischen den Seiten auf dem Weg von {start:.1f} nach {air:.1f} %</translation>
     </message>
     <message>
         <source>{head}. Datum edge: {edge}</source>
@@ -3991,6 +4307,10 @@
         <translation>{name}: {least} bis {most} % rel. Feuchte; bringt Holz auf {dry} % im {driest} und {wet} % im {wettest}</translation>
     </message>
     <message>
+        <source>{n}. {share:.0%}  {name}: would make {low:+.1f} to {high:+.1f} mm</source>
+        <translation>{n}. {share:.0%}  {name}: ergäbe {low:+.1f} bis {high:+.1f} mm</translation>
+    </message>
+    <message>
         <source>{parts}: {kn:.1f} kN in {month}, {way} with {stress:.1f} MPa (clear wood bears {strength:.1f})</source>
         <translation>{parts}: {kn:.1f} kN im {month}, {way} mit {stress:.1f} MPa (fehlerfreies Holz trägt {strength:.1f})</translation>
     </message>
@@ -4028,11 +4348,15 @@
     </message>
     <message>
         <source>{recess} runs into {parts}: drive its screw before that is there, or move it aside</source>
-        <translation type="unfinished"></translation>
+        <translation>{recess} läuft in {parts}: die Schraube setzen, bevor das da ist, oder sie versetzen</translation>
     </message>
     <message>
         <source>{screws} screws on {count} sheets of {paper}, full size. Only sheets with something to drill are printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{screws} Schrauben auf {count} Blättern {paper}, in wahrer Größe. Nur Blätter, auf denen etwas zu bohren ist, werden gedruckt.</translation>
+    </message>
+    <message>
+        <source>{short:.1f} mm short of its groove</source>
+        <translation>{short:.1f} mm vor ihrer Nut</translation>
     </message>
     <message>
         <source>{sign} stands for letters that no typeface on this computer has; the sheet as .html has them all.</source>
@@ -4059,6 +4383,10 @@
         <translation>{top}: Die Beschläge beruhen auf einem älteren Plan: neu einsetzen</translation>
     </message>
     <message>
+        <source>{trapped}. It bows, or bursts the joints of its frame{force}</source>
+        <translation>{trapped}. Sie wölbt sich oder sprengt die Verbindungen ihres Rahmens{force}</translation>
+    </message>
+    <message>
         <source>{warmth:.0f} °C and {damp:.0f} % relative humidity</source>
         <translation>{warmth:.0f} °C und {damp:.0f} % relative Feuchte</translation>
     </message>
@@ -4081,6 +4409,10 @@
     <message>
         <source>{where}: no stock screw stays inside the top of {thick:.1f} mm</source>
         <translation>{where}: Keine handelsübliche Schraube bleibt in der Platte von {thick:.1f} mm</translation>
+    </message>
+    <message>
+        <source>{wood}, {width:g} x {thickness:g} mm, {cup:.1f} mm {way}</source>
+        <translation>{wood}, {width:g} x {thickness:g} mm, {cup:.1f} mm {way}</translation>
     </message>
     <message>
         <source>{word} inferred: {reason}</source>
