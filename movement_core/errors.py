@@ -6,6 +6,8 @@ month 3: humidity 140 is impossible. Allowed: 0 to 100 %. To do: check the colum
 
 from __future__ import annotations
 
+LONGEST = 1000  # characters of each part of what is told; a whole file may stand in one cell
+
 
 class HeartsideError(Exception):
     """Base of every error that this project raises on purpose.
@@ -19,6 +21,7 @@ class HeartsideError(Exception):
     """
 
     def __init__(self, what: str, *, where: str = "", allowed: str = "", todo: str = "") -> None:
+        what, where, allowed, todo = (_readable(each) for each in (what, where, allowed, todo))
         self.what, self.where, self.allowed, self.todo = what, where, allowed, todo
         text = f"{where}: {what}" if where else what
         for heading, more in (("Allowed", allowed), ("To do", todo)):
@@ -41,3 +44,8 @@ class UnknownName(InputError, LookupError):  # noqa: N818  (reads as what it is)
 
 class FileError(HeartsideError, OSError):
     """A file that is missing, unreadable, damaged, or not what it claims to be."""
+
+
+def _readable(text: str) -> str:
+    text = text.replace("\0", "\\0")
+    return text if len(text) <= LONGEST else text[: LONGEST - 1] + "…"

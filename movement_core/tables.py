@@ -4,8 +4,11 @@ from __future__ import annotations
 
 import csv
 import io
+from collections.abc import Iterator, Sequence
 from functools import cache
 from importlib import resources
+
+from movement_core.errors import InputError
 
 
 @cache
@@ -19,3 +22,20 @@ def rows(table: str) -> tuple[dict[str, str], ...]:
 def number(cell: str | None) -> float | None:
     """The number in a cell; an empty cell is a missing value and stays missing."""
     return float(cell) if cell not in (None, "") else None
+
+
+def read_cells(lines: Sequence[str], delimiter: str, name: str) -> Iterator[tuple[int, list[str]]]:
+    """The rows of a user's table with the line in which each ends. Raises InputError where it has no cells."""
+    reader = csv.reader(io.StringIO("\n".join(lines)), delimiter=delimiter)
+    while True:
+        try:
+            cells = next(reader, None)
+        except csv.Error as error:
+            raise InputError(
+                f"the table cannot be cut into cells ({error})",
+                where=f"{name}, line {reader.line_num + 1}",
+                todo="look for a quote that is never closed",
+            ) from None
+        if cells is None:
+            return
+        yield reader.line_num, cells

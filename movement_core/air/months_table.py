@@ -6,11 +6,9 @@ them and is then checked. Comma or semicolon between cells; with semicolons a de
 
 from __future__ import annotations
 
-import csv
-import io
-
 from movement_core.air.year import MONTHS, Year
 from movement_core.errors import InputError
+from movement_core.tables import read_cells
 
 TEMPERATURES = ("temperature_c", "temperature_f")
 PLAUSIBLE_INDOOR_C = (-30.0, 50.0)  # °F readings under a °C heading lie mostly above it
@@ -34,8 +32,8 @@ def year_from_table(text: str, name: str) -> Year:
     """
     lines = text.lstrip("\ufeff").splitlines()
     delimiter = ";" if lines and ";" in lines[0] else ","
-    reader = csv.reader(io.StringIO("\n".join(lines)), delimiter=delimiter)
-    columns = [cell.strip().lower() for cell in next(reader, [])]
+    reader = read_cells(lines, delimiter, name)
+    columns = [cell.strip().lower() for cell in next(reader, (1, []))[1]]
     temperature = next((column for column in TEMPERATURES if column in columns), None)
     if temperature is None or "rh_percent" not in columns:
         raise InputError(
@@ -46,10 +44,10 @@ def year_from_table(text: str, name: str) -> Year:
         )
     temperatures: list[float] = []
     humidities: list[float] = []
-    for row in reader:
+    for line, row in reader:
         if not any(cell.strip() for cell in row):
             continue
-        where = f"{name}, line {reader.line_num}"
+        where = f"{name}, line {line}"
         if len(row) > len(columns):
             raise InputError(
                 f"{len(row)} cells under a heading of {len(columns)}",

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-import csv
 import difflib
-import io
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 from movement_core.errors import InputError
 from movement_core.piece.contact.joints import KINDS
 from movement_core.piece.part import Part
+from movement_core.tables import read_cells
 
 COLUMNS = ("part", "other", "kind")
 
@@ -37,8 +36,8 @@ def joints_from_table(text: str, name: str) -> tuple[tuple[NamedJoint, ...], tup
     lines = text.lstrip("\ufeff").splitlines()
     heading = lines[0] if lines else ""
     delimiter = ";" if heading.count(";") > heading.count(",") else ","
-    reader = csv.reader(io.StringIO("\n".join(lines)), delimiter=delimiter)
-    columns = [column.strip().lower() for column in next(reader, [])]
+    reader = read_cells(lines, delimiter, name)
+    columns = [column.strip().lower() for column in next(reader, (1, []))[1]]
     if not set(COLUMNS) <= set(columns):
         raise InputError(
             f"the heading {heading[:80]!r} lacks a column",
@@ -47,8 +46,8 @@ def joints_from_table(text: str, name: str) -> tuple[tuple[NamedJoint, ...], tup
             todo="write the heading in the first line",
         )
     found, problems = [], []
-    for cells in reader:
-        where = f"{name}, line {reader.line_num}"
+    for line, cells in reader:
+        where = f"{name}, line {line}"
         row = dict(zip(columns, (cell.strip() for cell in cells)))
         if not any(row.values()):
             continue

@@ -10,8 +10,6 @@ Items are separated by semicolons. The first names the species or material; each
 
 from __future__ import annotations
 
-import csv
-import io
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
@@ -28,6 +26,7 @@ from movement_core.piece.tags import (
     did_you_mean,
     tags_from_words,
 )
+from movement_core.tables import read_cells
 from movement_core.wood import find_species
 
 _SIGIL = re.compile(r"\bwood\s*\{", re.IGNORECASE)
@@ -115,8 +114,8 @@ def tags_from_table(text: str, name: str) -> tuple[dict[str, Tags], tuple[TagPro
     lines = text.lstrip("\ufeff").splitlines()
     heading = lines[0] if lines else ""
     delimiter = ";" if heading.count(";") > heading.count(",") else ","
-    reader = csv.reader(io.StringIO("\n".join(lines)), delimiter=delimiter)
-    columns = [column.strip().lower() for column in next(reader, [])]
+    reader = read_cells(lines, delimiter, name)
+    columns = [column.strip().lower() for column in next(reader, (1, []))[1]]
     if "part" not in columns:
         raise InputError(
             f"the heading {heading[:80]!r} has no column 'part'",
@@ -134,10 +133,10 @@ def tags_from_table(text: str, name: str) -> tuple[dict[str, Tags], tuple[TagPro
         if column not in ("part", *WORDS)
     ]
     result: dict[str, Tags] = {}
-    for cells in reader:
+    for line, cells in reader:
         row = dict(zip(columns, (cell.strip() for cell in cells)))
         part = row.pop("part", "")
-        where = f"{name}, line {reader.line_num}"
+        where = f"{name}, line {line}"
         if len(cells) > len(columns):
             message = (
                 f"{where}: {len(cells)} cells under a heading of {len(columns)}, so nothing of the row is read. To do: "

@@ -7,6 +7,7 @@ import os
 from pathlib import Path
 
 from movement_core.errors import FileError
+from workbench_pkg.host.plain_reading import read_plain
 
 
 def find_beside(path: Path, name: str) -> Path | None:
@@ -29,7 +30,9 @@ def text_of(table: Path) -> str:
     if table.is_dir():
         raise FileError("it is a folder", where=table.name, allowed="a CSV file", todo="rename the folder")
     try:
-        data = table.read_bytes()
+        data = read_plain(table)
+    except FileError:
+        raise
     except OSError as error:
         raise FileError(
             f"{error.strerror}", where=table.name, todo="check the file and its permissions"

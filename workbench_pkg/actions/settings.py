@@ -17,6 +17,7 @@ from movement_core.air.months_table import is_months_table, year_from_table
 from movement_core.air.places import find_place
 from movement_core.errors import FileError, InputError, UnknownName
 from movement_core.piece.part import Shop
+from workbench_pkg.host.plain_reading import read_plain
 
 Air = Year | DailyAir
 
@@ -186,7 +187,9 @@ def _air_from_file(
     path: Path, rooms: Mapping[str, float] | None, answers: LoggerAnswers, told: list[str] | None
 ) -> Air:
     try:
-        data = path.read_bytes()
+        data = read_plain(path)
+    except FileError:
+        raise
     except (OSError, ValueError) as error:
         reason = error.strerror if isinstance(error, OSError) else str(error)
         raise FileError(

@@ -65,7 +65,8 @@ def _checked(start: Path, limits: Limits) -> tuple[str, tuple[Path, ...]]:
     waiting, seen, kind = [start], dict[Path, None](), ""
     while waiting:
         file = waiting.pop()
-        this_kind = _kind_of(file, limits)
+        # The host opens what is linked to as a document, whatever it is called.
+        this_kind = _kind_of(file, limits, "document" if seen else None)
         real = file.resolve()
         if real in seen:
             continue
@@ -83,7 +84,7 @@ def _checked(start: Path, limits: Limits) -> tuple[str, tuple[Path, ...]]:
             else:
                 linked = _check_document(stream, str(file), limits)
                 found = ((real.parent / name) for name in sorted(linked))
-                waiting += [other for other in found if other.is_file() and other.suffix.lower() == ".fcstd"]
+                waiting += [other for other in found if os.path.exists(other)]
     return kind, tuple(seen)
 
 
@@ -92,7 +93,7 @@ def name_shown(path: str | os.PathLike[str]) -> str:
     return os.fspath(path).encode("utf-8", "surrogateescape").decode("utf-8", "backslashreplace")
 
 
-def _kind_of(file: Path, limits: Limits) -> str:
+def _kind_of(file: Path, limits: Limits, linked: str | None = None) -> str:
     where = name_shown(file)
     if where != str(file):  # the host takes names as UTF-8 and would look for another file
         raise FileError("its name holds bytes that are no letters", where=where, todo="rename the file")
@@ -108,7 +109,7 @@ def _kind_of(file: Path, limits: Limits) -> str:
     if not stat.S_ISREG(facts.st_mode):
         what = "a folder" if stat.S_ISDIR(facts.st_mode) else "not an ordinary file"
         raise FileError(f"it is {what}", where=where, allowed=ALLOWED)
-    kind = KINDS.get(file.suffix.lower())
+    kind = linked or KINDS.get(file.suffix.lower())
     if kind is None:
         raise FileError(f"files ending in '{file.suffix}' cannot be read", where=where, allowed=ALLOWED)
     if facts.st_size == 0:
@@ -229,8 +230,8 @@ def _unpacked(
         while packed:
             try:
                 piece = inflate.decompress(packed, _CHUNK) if inflate else packed
-            except zlib.error as error:
-                raise FileError(f"'{shown}' is damaged ({error})", where=where) from None
+            except zlib.error:
+                raise FileError(f"'{shown}' is damaged: it cannot be unpacked", where=where) from None
             packed = inflate.unconsumed_tail if inflate else b""
             length += len(piece)
             check = zlib.crc32(piece, check)
@@ -290,6 +291,12 @@ class _XmlCheck:
             raise self._error(f"is nested more than {self.limits.xml_depth} deep")
         if self.elements > self.limits.xml_elements:
             raise self._error(f"has more than {self.limits.xml_elements} elements")
+        if tag == "FileIncluded":  # the host writes it out into a folder of its own, under this name
+            for name in (attributes.get("file", ""), attributes.get("data", "")):
+                if name in (".", "..") or any(c in name for c in "/\\:\0"):
+                    raise self._error(
+                        f"carries a file whose name '{_shown(name)}' leads outside the document"
+                    )
         if tag.startswith("XLink") and attributes.get("file"):
             self.linked.add(attributes["file"])
 

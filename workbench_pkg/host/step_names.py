@@ -7,6 +7,7 @@ between its vertices, which no placement changes. No FreeCAD here.
 
 from __future__ import annotations
 
+import contextlib
 import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
@@ -17,8 +18,8 @@ from numpy.typing import NDArray
 Floats = NDArray[np.float64]
 
 LARGEST_TEXT = 64 << 20  # characters; a larger file keeps the host's own names
-_ENTITY = re.compile(r"#(\d+)\s*=\s*((?:'(?:[^']|'')*'|[^';])*);")
-_REFERENCE = re.compile(r"#(\d+)")
+_ENTITY = re.compile(r"#(\d{1,18})\s*=\s*((?:'[^']*'|[^';])*);")  # '' in a string is two strings to it
+_REFERENCE = re.compile(r"#(\d{1,18})")
 _STRING = re.compile(r"'((?:[^']|'')*)'")
 _CODED = re.compile(r"\\X2\\([0-9A-Fa-f]+)\\X0\\|\\X\\([0-9A-Fa-f]{2})|\\S\\(.)")
 _SAME_MM = 0.01
@@ -133,8 +134,9 @@ def _distances(solid: int, references: dict[int, list[int]], entities: dict[int,
         if body.startswith("VERTEX_POINT"):
             for reference in references[number]:
                 point = re.search(r"\(\s*([^()]*)\)\s*\)$", entities.get(reference, ""))
-                if point:
-                    points.append([float(x) for x in point.group(1).split(",")])
+                with contextlib.suppress(ValueError):  # no numbers: the host will say what it thinks of them
+                    x, y, z = (float(cell) for cell in point.group(1).split(",")) if point else ()
+                    points.append([x, y, z])
             continue
         for reference in references.get(number, []):
             if reference not in seen:

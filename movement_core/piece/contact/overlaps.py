@@ -147,8 +147,9 @@ def _mesh_inside(scene: Scene, one: int, other: int) -> bool:
             triangles = curved.triangles
             middle = triangles.mean(axis=1)
             inward = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
-            inward /= -np.linalg.norm(inward, axis=1, keepdims=True)
-            probes = middle + ROUND_OFF_MM * inward
+            size = np.linalg.norm(inward, axis=1)
+            middle, inward = middle[size > 0], inward[size > 0]  # a facet without area has no inside
+            probes = middle - ROUND_OFF_MM * inward / size[size > 0, None]
             near = ((probes > scene.low[solid]) & (probes < scene.high[solid])).all(axis=1)
             probes = probes[near][:: max(1, int(near.sum()) // MOST_PROBES)]
             if len(probes) and inside(scene, solid, probes).any():

@@ -264,6 +264,7 @@ def _where(pieces: Floats, region: Floats) -> tuple[Bools, Bools, Bools]:
         return none, none, none
     middle, run = pieces.mean(axis=1), pieces[:, 1] - pieces[:, 0]
     edge = region[:, 1] - region[:, 0]
+    region, edge = region[edge.any(axis=1)], edge[edge.any(axis=1)]  # an edge without length bounds nothing
     length = np.hypot(*edge.T)
     to = middle[:, None] - region[None, :, 0]
     along = (to * edge[None]).sum(axis=2) / length**2

@@ -136,7 +136,7 @@ def scene_of(bodies: Sequence[Body]) -> Scene:
             numbers.append(number)
             normals.append(face.normal)
             origins.append(outer[0])
-            across.append(outer[1] - outer[0])
+            across.append(_run_in(outer, face.normal))
             counts.append(len(outer))
             corners.append(outer)
     if not owners:
@@ -171,6 +171,18 @@ def scene_of(bodies: Sequence[Body]) -> Scene:
         regions,
     )
     return Scene(tuple(bodies), low, high, faces)
+
+
+def _run_in(outline: Floats, normal: Floats) -> Floats:
+    """(3,) an edge of an outline to count along: the first, or the longest where the first has no length."""
+    edges = np.roll(outline, -1, axis=0) - outline
+    flat = np.linalg.norm(edges - np.outer(edges @ normal, normal), axis=1)
+    at = 0 if flat[0] > 0 else int(np.argmax(flat))
+    if flat[at] > 0:
+        return np.asarray(edges[at])
+    return np.cross(
+        normal, np.eye(3)[np.argmin(np.abs(normal))]
+    )  # a face that is but a point: any way will do
 
 
 def _shell(body: Body) -> Shell:

@@ -20,6 +20,7 @@ from movement_core.errors import FileError, HeartsideError
 from movement_core.piece.limits import OwnLimits, own_limit, own_limits
 from workbench_pkg.actions.settings import FILES
 from workbench_pkg.batch import values
+from workbench_pkg.host.plain_reading import read_plain
 
 NAME = "heartside.json"
 LARGEST_BYTES = 1 << 20
@@ -107,7 +108,7 @@ def _text(path: Path) -> str:
     try:
         if path.stat().st_size > LARGEST_BYTES:
             raise FileError("it is far too large for settings", where=_shown(path), allowed="up to 1 MB")
-        return path.read_bytes().decode("utf-8-sig")
+        return read_plain(path, LARGEST_BYTES).decode("utf-8-sig")
     except UnicodeDecodeError as error:
         line = error.object.count(b"\n", 0, error.start) + 1
         raise FileError(
