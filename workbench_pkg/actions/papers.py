@@ -1,0 +1,88 @@
+"""Papers inside the document: a schedule and a drawing page of each top, and out again. One undo step each."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import Part
+
+from movement_core.errors import InputError
+from movement_core.piece.hardware import hardware_of
+from movement_core.sheet.pages.material import planned_tops
+from movement_core.sheet.schedule import fasteners_block, schedule
+from movement_core.sheet.template.marks import CutOutline, TemplateMarks, template_marks
+from movement_core.wording import say
+from workbench_pkg.actions.check import Answer, work_out
+from workbench_pkg.actions.hardware import PlaceWish, plans_of
+from workbench_pkg.actions.transaction import one_step
+from workbench_pkg.host.leaves import read_leaves
+from workbench_pkg.objects import papers as kept
+
+
+def write_schedule(doc: Any, answer: Answer | None = None) -> Any:
+    """Put a spreadsheet with parts, joints, fasteners and gaps into the document, in place of an earlier one.
+
+    ``answer``: of the document, where it has been worked out already. Returns the spreadsheet.
+    """
+    answer = answer or work_out(doc)
+    blocks = schedule(answer.entry, [top.entry for top in planned_tops(answer.whole)])
+    with one_step(doc, "Heartside: write the schedule"):
+        kept.remove(doc, (kept.SCHEDULE,))
+        sheet = kept.write_sheet(doc, say("Schedule"), blocks)
+        doc.recompute([sheet])
+    return sheet
+
+
+def draw_page(doc: Any, top: str = "", plan: str = "") -> Any:
+    """Put a drawing page of a top from below, with screws, slots and their table, into the document.
+
+    ``top``, ``plan``: as for ``place_plan``. Returns the page. Pages of other tops are replaced as well.
+
+    Raises
+    ------
+    InputError : no top, no plan, or something that is missing.
+    """
+    answer = plans_of(doc, PlaceWish(top))
+    if answer.plans is None:
+        raise InputError("; ".join(answer.entry["missing"]), where=say("drawing the top"))
+    kind = plan or answer.plans.plans[0].kind
+    answer.hardware(kind)  # raises for a plan that is not there
+    chosen = next(one for one in answer.plans.plans if one.kind == kind)
+    marks = template_marks(answer.plans, chosen, answer.entry, hardware_of(answer.plans, chosen))
+    entry = {**answer.entry, "plans": [one for one in answer.entry["plans"] if one["kind"] == kind]}
+    place = answer.plans.found.place
+    keys = {board.part.key for board in place.boards}
+    solids = [leaf.global_solid() for leaf in read_leaves(doc).leaves if leaf.key in keys]
+    solids += _drawn_marks(marks, place)
+    with one_step(doc, "Heartside: draw the top"):
+        kept.remove(doc, (kept.PAGE, kept.DRAWN))
+        page = kept.write_page(doc, marks, fasteners_block(entry), solids, place.axes)
+        doc.recompute()
+    return page
+
+
+def remove_papers(doc: Any) -> int:
+    """Take schedule and pages out; one undo step. How many objects went."""
+    with one_step(doc, "Heartside: take the papers out"):
+        return kept.remove(doc)
+
+
+def _drawn_marks(marks: TemplateMarks, place: Any) -> list[Any]:
+    """Wires below the top: a cross and a circle at each screw, the outline of each slot."""
+    import FreeCAD as App
+
+    across, up, along = (App.Vector(*axis) for axis in place.axes)
+    half, low = place.length_mm / 2, place.lines_mm[0]
+    origin = App.Vector(*place.origin) - up
+
+    def at(x: float, y: float) -> Any:
+        return origin + along * (x - half) + across * (y + low)
+
+    wires = []
+    for screw in marks.screws:
+        x, y = screw.place
+        wires.append(Part.makeCircle((screw.hole_mm or 4.0) / 2, at(x, y), up))
+        wires += [Part.makeLine(at(x - 8, y), at(x + 8, y)), Part.makeLine(at(x, y - 8), at(x, y + 8))]
+    cuts: list[CutOutline] = [cut for cut in marks.cuts if cut.purpose in ("slot", "mortise", "groove")]
+    wires += [Part.makePolygon([at(*point) for point in (*cut.points, cut.points[0])]) for cut in cuts]
+    return wires

@@ -1,0 +1,150 @@
+"""Papers inside a document: a schedule as the host's spreadsheet, and a drawing page of each top.
+
+All of it lies in one group of ours, ``Heartside papers``, inside the results if there are any, and goes with them.
+The objects are plain ones of the host, so a file opens whole without the add-on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any
+
+import FreeCAD as App
+import Part
+
+from movement_core.errors import HeartsideError
+from movement_core.sheet.schedule import Block, Cell, Length
+from movement_core.sheet.template.marks import TemplateMarks
+from workbench_pkg.host.marks import kind_of, mark, objects_of_kind
+from workbench_pkg.objects.results import results_of
+
+GROUP, SCHEDULE, PAGE, DRAWN = "papers", "schedule", "drawing page", "drawing"
+LABEL = "Heartside papers"
+BLANK = "A4_Landscape_blank.svg"
+PAGE_MM, PLACE_FOR_VIEW_MM = (297.0, 210.0), (250.0, 90.0)
+TABLE_TEXT_MM = 2.6
+
+
+def papers_group(doc: Any) -> Any:
+    """The group of our papers, made if there is none."""
+    found = objects_of_kind(doc, GROUP)
+    if found:
+        return found[0]
+    group = mark(doc.addObject("App::DocumentObjectGroup", "HeartsidePapers"), GROUP)
+    group.Label = LABEL
+    for results in results_of(doc)[:1]:
+        results.addObject(group)
+        results.purgeTouched()
+    return group
+
+
+def remove(doc: Any, kinds: Sequence[str] = (SCHEDULE, PAGE, DRAWN)) -> int:
+    """Take papers of some kinds out, and their group once it is empty; how many objects went."""
+    found = [obj for kind in kinds for obj in objects_of_kind(doc, kind)]
+    names = [obj.Name for obj in found]
+    names += [obj.Template.Name for obj in found if kind_of(obj) == PAGE and obj.Template is not None]
+    for name in names:
+        if doc.getObject(name) is not None:
+            doc.removeObject(name)
+    count = len(names)
+    for group in objects_of_kind(doc, GROUP):
+        if not group.Group:
+            doc.removeObject(group.Name)
+            count += 1
+    return count
+
+
+def write_sheet(doc: Any, name: str, blocks: Sequence[Block], kind: str = SCHEDULE) -> Any:
+    """A spreadsheet with tables one below the other; lengths are quantities, shown in the user's unit."""
+    sheet = mark(doc.addObject("Spreadsheet::Sheet", "HeartsideSchedule"), kind)
+    sheet.Label = name
+    row = 1
+    for block in blocks:
+        _fill(sheet, 0, row, block.title)
+        sheet.setStyle(_address(0, row), "bold")
+        for column, head in enumerate(block.heads):
+            _fill(sheet, column, row + 1, head)
+            sheet.setStyle(_address(column, row + 1), "bold|underline")
+        for number, cells in enumerate(block.rows, row + 2):
+            for column, cell in enumerate(cells):
+                _fill(sheet, column, number, cell)
+        row += len(block.rows) + 3
+    papers_group(doc).addObject(sheet)
+    sheet.recompute()
+    return sheet
+
+
+def _fill(sheet: Any, column: int, row: int, cell: Cell) -> None:
+    if cell is None:
+        return
+    if isinstance(cell, Length):
+        text = f"={cell.mm:.6g} mm"
+    elif isinstance(cell, str):
+        text = "'" + cell  # a name is never taken for a formula or a number
+    else:
+        text = repr(cell)
+    sheet.set(_address(column, row), text)
+
+
+def _address(column: int, row: int) -> str:
+    return f"{chr(ord('A') + column)}{row}"
+
+
+def write_page(doc: Any, marks: TemplateMarks, block: Block, solids: Sequence[Any], axes: Any) -> Any:
+    """A drawing page: the top from below with its screws and slots, and the table of both below it."""
+    along, down = App.Vector(*axes[2]), App.Vector(*axes[1]) * -1
+    shape = mark(doc.addObject("Part::Feature", "HeartsideDrawn"), DRAWN)
+    shape.Label = f"Drawn of {marks.name}"
+    shape.Shape = Part.makeCompound([solid.copy() for solid in solids])
+    shape.Visibility = False
+    page = mark(doc.addObject("TechDraw::DrawPage", "HeartsidePage"), PAGE)
+    page.Label = f"Drawing of {marks.name}"
+    template = doc.addObject("TechDraw::DrawSVGTemplate", "HeartsidePaper")  # takes no property of ours
+    template.Template = str(blank_paper())
+    page.Template = template
+    scale = _plain_scale(
+        min(PLACE_FOR_VIEW_MM[0] / marks.length_mm, PLACE_FOR_VIEW_MM[1] / marks.width_today_mm)
+    )
+    view = mark(doc.addObject("TechDraw::DrawViewPart", "HeartsideView"), DRAWN)
+    view.Label = f"{marks.name} from below"
+    page.addView(view)
+    view.Source = [shape]
+    view.Direction, view.XDirection = down, along
+    view.ScaleType, view.Scale = "Custom", scale
+    view.X, view.Y = PAGE_MM[0] / 2, PAGE_MM[1] - 20.0 - PLACE_FOR_VIEW_MM[1] / 2
+    table = write_sheet(doc, f"Fasteners of {marks.name}", [block], DRAWN)
+    shown = mark(doc.addObject("TechDraw::DrawViewSpreadsheet", "HeartsideTable"), DRAWN)
+    page.addView(shown)
+    shown.Source = table
+    shown.CellStart, shown.CellEnd = "A1", _address(len(block.heads) - 1, len(block.rows) + 2)
+    shown.TextSize = TABLE_TEXT_MM / 0.35
+    shown.X, shown.Y = PAGE_MM[0] / 2, 52.0
+    note = mark(doc.addObject("TechDraw::DrawViewAnnotation", "HeartsideNote"), DRAWN)
+    page.addView(note)
+    note.Text = [
+        f"{marks.name}, seen from below, 1:{1 / scale:g}",
+        f"Datum: outer edge at {marks.datum['edge']} (above) and end at {marks.datum['end']} (left)",
+    ]
+    note.TextSize = 3.5
+    note.X, note.Y = PAGE_MM[0] / 2, PAGE_MM[1] - 10.0
+    group = papers_group(doc)
+    for obj in (shape, page):
+        group.addObject(obj)
+    return page
+
+
+def _plain_scale(most: float) -> float:
+    """The largest of the usual drawing scales that fits. Source: ISO 5455 (recalled)."""
+    return next((1 / by for by in (1, 2, 5, 10, 20, 50, 100) if 1 / by <= most), 1 / 200)
+
+
+def blank_paper() -> Path:
+    """The host's own blank sheet; where it lies differs by version."""
+    folder = Path(App.getResourceDir()) / "Mod" / "TechDraw" / "Templates"
+    found = sorted(folder.rglob(BLANK), key=lambda path: ("ISO" not in path.parts, len(path.parts)))
+    if not found:
+        raise HeartsideError(
+            "the host's drawing paper is not there", where=BLANK, todo="install its drawing module"
+        )
+    return found[0]
