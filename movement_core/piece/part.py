@@ -60,6 +60,7 @@ class Part:
     fixed_mm: float | None = (
         None  # the line that is held, from the middle along its width; None where not said
     )
+    lot: str = ""  # what the maker calls the boards it was cut from
     problems: tuple[TagProblem, ...] = ()
 
     @property
@@ -126,6 +127,7 @@ def _part(solid: Solid, ask: str, centre: NDArray[np.float64] | None, shop: Shop
         kept=tags.kept,
         looks=tags.looks or 0.0,
         fixed_mm=fixed,
+        lot=tags.lot or "",
         problems=(*tags.problems, *problems, *unfit),
     )
 

@@ -51,7 +51,8 @@ class Tags:
     ``heart`` is ``"show"``, ``"back"`` or a direction; ``pith_mm`` is (x, y) in the section frame;
     ``far_pith_mm`` the same at the far end of the grain, ``ring_points_mm`` three points on one ring; ``grain_slope``
     is rise ÷ length of spiral grain; moistures are percent; ``looks`` is how much better the show face looks than
-    the back, on the maker's own scale; ``kept`` is the air of where it is kept while it is not in use; ``fixed`` is
+    the back, on the maker's own scale; ``kept`` is the air of where it is kept while it is not in use; ``lot`` names
+    the boards it was cut from; ``fixed`` is
     the line that is held across the width, in mm from the middle or as the direction of an edge; ``said`` maps each
     word to the place where it was said.
     """
@@ -74,6 +75,7 @@ class Tags:
     flattened_mc: float | None = None
     fitted_mc: float | None = None
     kept: Year | None = None
+    lot: str | None = None
     fixed: float | Vector | None = None
     said: Mapping[str, str] = field(default_factory=dict)
     problems: tuple[TagProblem, ...] = ()
@@ -184,6 +186,12 @@ def _fixed(text: str) -> float | Vector:
         ) from None
 
 
+def _lot(text: str) -> str:
+    if not text.strip():
+        raise InputError("a lot without a name", allowed="any word", todo="write for example 'lot 7'")
+    return text.strip()
+
+
 def _kept(text: str) -> Year:
     """The air of a year, or indoors at a place, by its name."""
     try:
@@ -224,6 +232,7 @@ WORDS: dict[str, tuple[str, Callable[[str], Any]]] = {
     "built": ("built", _moisture),
     "kept": ("kept", _kept),
     "fixed": ("fixed", _fixed),
+    "lot": ("lot", _lot),
 }
 
 
@@ -294,4 +303,5 @@ PROPERTY_WORDS = {
     "HeartsideBuilt": "built",
     "HeartsideKept": "kept",
     "HeartsideFixed": "fixed",
+    "HeartsideLot": "lot",
 }  # the typed properties of an object, and the word that says the same in text

@@ -15,6 +15,7 @@ from movement_core.sheet.label_places import label_places
 from movement_core.wording import say
 from workbench_pkg.actions.check import Answer, table_beside, work_out
 from workbench_pkg.actions.joint import joints_beside
+from workbench_pkg.actions.measured import measured_beside
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.actions.year import keep_settings
@@ -84,7 +85,9 @@ def annotate_file(
     table, errors = table_beside(path)
     joints, problems = joints_beside(path)
     with opened(path) as doc:
-        answer = work_out(doc, settings, table, shown or str(path), (*errors, *problems), joints)
+        measured, unread = measured_beside(path)
+        told = (*errors, *problems, *unread)
+        answer = work_out(doc, settings, table, shown or str(path), told, joints, measured)
         _write(doc, answer)
         with one_step(doc, "Heartside: keep the air"):
             keep_settings(doc, settings)

@@ -15,6 +15,7 @@ from movement_core.piece.tags import PROPERTY_WORDS
 from movement_core.section.laying import Laying
 from movement_core.sheet.arrangements import study_entry
 from workbench_pkg.actions.check import solve_document, table_beside
+from workbench_pkg.actions.measured import measured_beside
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.actions.tag import properties_from_words
 from workbench_pkg.actions.transaction import one_step
@@ -30,9 +31,10 @@ def arrange_document(
     may_turn: bool = False,
     may_reorder: bool = False,
     table: Any = None,
+    measured: Any = (),
 ) -> list[dict[str, Any]]:
     """The studies of a document's glued panels; ``board`` picks the panel that holds a board of that name."""
-    panels = _picked(glued_panels(solve_document(doc, settings, table)[1]), board)
+    panels = _picked(glued_panels(solve_document(doc, settings, table, measured)[1]), board)
     found = []
     for panel in panels:
         study = arrange_panel(panel, may_turn, may_reorder)
@@ -102,7 +104,7 @@ def arrange_file(
     """The same for a file, which is never written to."""
     table, _ = table_beside(path)
     with opened(path) as doc:
-        return arrange_document(doc, settings, board, may_turn, may_reorder, table)
+        return arrange_document(doc, settings, board, may_turn, may_reorder, table, measured_beside(path)[0])
 
 
 def _picked(panels: tuple[GluedPanel, ...], board: str) -> list[GluedPanel]:

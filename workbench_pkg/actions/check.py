@@ -11,6 +11,7 @@ from typing import Any
 from movement_core.checks import CHECKS, Finding, by_gravity
 from movement_core.errors import HeartsideError
 from movement_core.piece.joint_table import NamedJoint
+from movement_core.piece.measured import Measurement
 from movement_core.piece.solve import SolvedPiece, solve_piece
 from movement_core.piece.tag_sources import tags_from_table
 from movement_core.piece.tags import Tags
@@ -20,6 +21,7 @@ from workbench_pkg.actions.beside import find_beside, text_of
 from workbench_pkg.actions.faces import read_faces
 from workbench_pkg.actions.fingerprint import fingerprint
 from workbench_pkg.actions.joint import confirmed_joints, joints_beside
+from workbench_pkg.actions.measured import measured_beside, with_learned
 from workbench_pkg.actions.reading import ReadPiece, read_piece
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.actions.year import settings_of
@@ -47,6 +49,7 @@ class Question:
     told: tuple[str, ...]
     path: str
     fingerprint: str
+    learned: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, eq=False)
@@ -64,11 +67,14 @@ class Answer:
 
 
 def solve_document(
-    doc: Any, settings: Settings | None = None, table: Mapping[str, Tags] | None = None
+    doc: Any,
+    settings: Settings | None = None,
+    table: Mapping[str, Tags] | None = None,
+    measured: Sequence[Measurement] = (),
 ) -> tuple[ReadPiece, SolvedPiece]:
     """A document's parts through the year, without what lies between them; the arguments are those of ``work_out``."""
     settings = settings or settings_of(doc)
-    read = read_piece(doc, table, settings.shop)
+    read, _ = with_learned(doc, read_piece(doc, table, settings.shop), settings, measured)
     return read, solve_piece(read.parts, settings.year, settings.today, settings.today_mc)
 
 
@@ -79,11 +85,12 @@ def read_document(
     path: str = "",
     errors: tuple[str, ...] = (),
     joints: Sequence[NamedJoint] = (),
+    measured: Sequence[Measurement] = (),
 ) -> Question:
     """Read all that an answer needs; nothing in the document is changed. The arguments are those of ``work_out``."""
     asked = None if settings is None else settings.asked
     settings = settings or settings_of(doc)
-    read = read_piece(doc, table, settings.shop)
+    read, learned = with_learned(doc, read_piece(doc, table, settings.shop), settings, measured)
     confirmed, unmatched = confirmed_joints(doc, read.parts, joints)
     faces, faceless = read_faces(read.leaves)
     return Question(
@@ -91,9 +98,10 @@ def read_document(
         read,
         faces,
         confirmed,
-        (*errors, *read.unreadable, *unmatched, *faceless),
+        (*errors, *read.unreadable, *unmatched, *faceless, *(learned.problems if learned else ())),
         path or doc.FileName or doc.Label,
         fingerprint(doc, asked),
+        learned.told if learned else (),
     )
 
 
@@ -117,7 +125,7 @@ def answering(question: Question) -> Generator[float, None, Answer]:
         by_gravity(findings),
         question.told,
         question.read.hidden,
-        settings.told,
+        (*settings.told, *question.learned),
         whole,
     )
     return Answer(question.read, piece, entry, whole, question.fingerprint)
@@ -130,6 +138,7 @@ def work_out(
     path: str = "",
     errors: tuple[str, ...] = (),
     joints: Sequence[NamedJoint] = (),
+    measured: Sequence[Measurement] = (),
 ) -> Answer:
     """Read a document and work it out; nothing in it is changed.
 
@@ -137,7 +146,7 @@ def work_out(
     joints from there; what the document itself says outranks both. ``path`` and ``errors`` go into the report as they
     are.
     """
-    return answer(read_document(doc, settings, table, path, errors, joints))
+    return answer(read_document(doc, settings, table, path, errors, joints, measured))
 
 
 def answer(question: Question) -> Answer:
@@ -162,8 +171,10 @@ def check_file(path: Path, settings: Settings, shown: str = "") -> dict[str, Any
     """
     table, errors = table_beside(path)
     joints, problems = joints_beside(path)
+    measured, unread = measured_beside(path)
+    errors = (*errors, *problems, *unread)
     with opened(path) as doc:
-        return work_out(doc, settings, table, shown or str(path), (*errors, *problems), joints).entry
+        return work_out(doc, settings, table, shown or str(path), errors, joints, measured).entry
 
 
 def table_beside(path: Path) -> tuple[dict[str, Tags], tuple[str, ...]]:

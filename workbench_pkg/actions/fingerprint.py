@@ -19,6 +19,7 @@ from workbench_pkg.host.leaves import read_leaves
 from workbench_pkg.host.preferences import usual_year
 from workbench_pkg.host.tagging import RawTags, read_tags
 from workbench_pkg.objects.joints import JOINTS
+from workbench_pkg.objects.measurements import MEASURED
 from workbench_pkg.objects.study import DATE, YEAR, asked_of, get_text, today_moisture
 
 PLACES_MM = 4  # decimals of a length that count
@@ -49,6 +50,7 @@ def _lines(doc: Any, asked: Mapping[str, Any]) -> Iterator[object]:
     for name in ("year", "shop"):
         yield _content(str(asked.get(name, "")))
     yield get_text(doc, JOINTS)
+    yield get_text(doc, MEASURED)
     solids: dict[object, tuple[object, ...]] = {}  # a solid is measured once however many links show it
     for leaf in read_leaves(doc, hidden=True).leaves:
         if leaf.visible:

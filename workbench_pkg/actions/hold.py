@@ -8,12 +8,14 @@ from pathlib import Path
 from typing import Any
 
 from movement_core.errors import InputError, UnknownName
+from movement_core.piece.measured import Measurement
 from movement_core.piece.tags import Tags
 from movement_core.piece.top_place import TopPlace, top_places
 from movement_core.piece.top_plan import plan_top
 from movement_core.piece.tops import top_of
 from movement_core.sheet.holding import plans_entry, untold_entry
 from workbench_pkg.actions.check import solve_document, table_beside
+from workbench_pkg.actions.measured import measured_beside
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.host.documents import opened
 
@@ -37,6 +39,7 @@ def hold_document(
     settings: Settings | None = None,
     wish: HoldWish | None = None,
     table: Mapping[str, Tags] | None = None,
+    measured: Sequence[Measurement] = (),
 ) -> list[dict[str, Any]]:
     """The plans for the tops of a document, one entry a top; nothing in it is changed.
 
@@ -46,7 +49,7 @@ def hold_document(
     """
     wish = wish or HoldWish()
     found = []
-    for place in picked_tops(top_places(solve_document(doc, settings, table)[1]), wish.top):
+    for place in picked_tops(top_places(solve_document(doc, settings, table, measured)[1]), wish.top):
         top = top_of(place)
         if top.top is None:
             found.append(untold_entry(top))
@@ -59,7 +62,7 @@ def hold_file(path: Path, settings: Settings, wish: HoldWish | None = None) -> l
     """The same for a file, which is never written to."""
     table, _ = table_beside(path)
     with opened(path) as doc:
-        return hold_document(doc, settings, wish, table)
+        return hold_document(doc, settings, wish, table, measured_beside(path)[0])
 
 
 def picked_tops(places: Sequence[TopPlace], name: str) -> list[TopPlace]:

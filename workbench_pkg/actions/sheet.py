@@ -16,6 +16,7 @@ from movement_core.sheet.pages.sheet import movement_sheet
 from movement_core.sheet.pages.wish import SheetWish
 from workbench_pkg.actions.check import Question, answering, read_document, table_beside
 from workbench_pkg.actions.joint import joints_beside
+from workbench_pkg.actions.measured import measured_beside
 from workbench_pkg.actions.settings import Settings
 from workbench_pkg.host.documents import opened
 from workbench_pkg.host.plain_files import check_new_file, write_file
@@ -76,7 +77,9 @@ def sheet_file(
     table, errors = table_beside(path)
     joints, problems = joints_beside(path)
     with opened(path) as doc:
-        question = read_document(doc, settings, table, shown or str(path), (*errors, *problems), joints)
+        measured, unread = measured_beside(path)
+        told = (*errors, *problems, *unread)
+        question = read_document(doc, settings, table, shown or str(path), told, joints, measured)
         made = _made(making(question, wish, output.suffix))
     write_file(output, made.content, force)
     return made.report

@@ -17,6 +17,7 @@ REPORTS: dict[str, dict[str, Any]] = {  # command → its report with nothing in
     "arrange": {"schema": "heartside-arrange-1", "path": "", "studies": []},
     "hold": {"schema": "heartside-hold-1", "path": "", "tops": []},
     "diagnose": {"schema": "heartside-diagnose-1", "path": None, "diagnosis": None},
+    "measured": {"schema": "heartside-measured-1", "path": "", "lots": {}},
     "stock": {"schema": "heartside-stock-1", "stock": None},
 }
 _PLAIN = {

@@ -55,6 +55,7 @@ FACTS: dict[str, tuple[str, str]] = {
         "App::PropertyString",
         "What is held across its width: centre, an edge as +y, -y … of the own frame, or mm from the middle",
     ),
+    "HeartsideLot": ("App::PropertyString", "The lot of boards it was cut from: one lot learns together"),
     "HeartsideLooks": ("App::PropertyFloat", "How much better the show face looks than the back"),
     "HeartsideFigure": (
         "App::PropertyString",

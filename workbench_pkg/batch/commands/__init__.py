@@ -15,9 +15,25 @@ from workbench_pkg.batch.commands import (
     diagnose,
     hold,
     listing,
+    measured,
     sheet,
+    step,
     stock,
     template,
 )
 
-COMMANDS = (check, compare, annotate, arrange, hold, sheet, template, stock, diagnose, demo, listing)
+COMMANDS = (
+    check,
+    compare,
+    annotate,
+    arrange,
+    hold,
+    sheet,
+    template,
+    step,
+    stock,
+    measured,
+    diagnose,
+    demo,
+    listing,
+)

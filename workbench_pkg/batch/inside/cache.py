@@ -24,13 +24,14 @@ from movement_core.errors import HeartsideError
 from workbench_pkg.actions.beside import find_beside
 from workbench_pkg.actions.check import TABLE_ENDING
 from workbench_pkg.actions.joint import JOINTS_ENDING
+from workbench_pkg.actions.measured import MEASURED_ENDING
 from workbench_pkg.actions.settings import FILES
 from workbench_pkg.batch.inside.asked import Asked
 from workbench_pkg.host.guard import files_opened
 from workbench_pkg.host.version import host_version
 from workbench_pkg.setup import written_whole
 
-BESIDE = (TABLE_ENDING, JOINTS_ENDING)
+BESIDE = (TABLE_ENDING, JOINTS_ENDING, MEASURED_ENDING)
 MADE, FAILED = ".json.gz", ".failed.json"
 
 

@@ -1,0 +1,231 @@
+"""Measurements that the maker took later, and what they teach of the lots the parts were cut from.
+
+Parts with the same ``lot`` word and the same wood learn together; a part without that word learns for itself alone.
+A lot's radial and tangential coefficient are taken to differ from its species' by one factor.
+"""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from movement_core.air.daily import DailyAir, daily_moisture, month_of_day
+from movement_core.air.emc import equilibrium_moisture
+from movement_core.air.year import MONTHS, Year
+from movement_core.errors import HeartsideError, InputError
+from movement_core.moisture.learned import LearnedLot, Observed, change_worth_measuring, learn_lot
+from movement_core.piece.facts import tagged
+from movement_core.piece.part import Part
+from movement_core.piece.solve import solve_piece
+from movement_core.sources import OWN, Source
+from movement_core.tables import read_cells
+from movement_core.wood import board_variation
+from movement_core.wording import say
+
+KINDS = ("width", "thickness", "cup", "gap")
+COLUMNS = ("part", "what", "value_mm", "date", "moisture_percent", "temperature_c", "rh_percent", "tool_mm")
+NEEDED = COLUMNS[:4]
+USUAL_TOOL_MM = 0.5  # of a rule or tape (own judgement)
+# Standard deviations, own judgement but for the first: a reading of a meter, wood in step with a day's air, with none.
+METER_SD, AIR_SD, COURSE_SD = 1.0, 1.5, 1.0
+START_MC_SD = 0.5
+START_MM = {
+    "width": 0.5,
+    "thickness": 0.2,
+    "cup": 0.3,
+    "gap": 1e3,
+}  # drawn to cut; what a gap was is not known
+RADIUS_CV = 0.1
+
+
+@dataclass(frozen=True)
+class Measurement:
+    """One reading of a part on a day. ``what``: one of ``KINDS``; a cup is above 0 where it is a crown; a gap stands
+    beside the part's edge in an opening that keeps its size. Moisture by meter, else the air, else from the year."""
+
+    part: str
+    what: str
+    value_mm: float
+    date: datetime.date
+    moisture_percent: float | None = None
+    temperature_c: float | None = None
+    rh_percent: float | None = None
+    tool_mm: float = USUAL_TOOL_MM
+
+    def __post_init__(self) -> None:
+        where = f"measurement of {self.part!r}"
+        if self.what not in KINDS:
+            raise InputError(f"{self.what!r} is nothing to measure", where=where, allowed=", ".join(KINDS))
+        ranges = (("value_mm", -1e4, 1e5), ("moisture_percent", 0, 30), ("rh_percent", 0, 100),
+                  ("temperature_c", -20, 60), ("tool_mm", 0.01, 20))  # fmt: skip
+        for name, low, high in ranges:
+            value = getattr(self, name)
+            if value is not None and not low <= value <= high:
+                raise InputError(f"{name} is {value:g}", where=where, allowed=f"{low:g} to {high:g}")
+
+
+@dataclass(frozen=True)
+class LearnedParts:
+    """Parts with what was learned in their wood; ``lots``: name → what was learned; ``told``: for the maker."""
+
+    parts: tuple[Part, ...]
+    lots: dict[str, LearnedLot]
+    told: tuple[str, ...]
+    problems: tuple[str, ...]
+
+
+def measurements_from_table(text: str, name: str) -> tuple[tuple[Measurement, ...], tuple[str, ...]]:
+    """Measurements from CSV text with the columns ``COLUMNS`` (the last four may be empty or absent), and the problems
+    of single rows. Raises InputError where the heading lacks a column."""
+    lines = text.lstrip("\ufeff").splitlines()
+    heading = lines[0] if lines else ""
+    reader = read_cells(lines, ";" if heading.count(";") > heading.count(",") else ",", name)
+    columns = [column.strip().lower() for column in next(reader, (1, []))[1]]
+    if not set(NEEDED) <= set(columns):
+        raise InputError(f"the heading {heading[:80]!r} lacks a column", where=f"{name}, line 1",
+                         allowed=", ".join(COLUMNS), todo="write the heading in the first line")  # fmt: skip
+    found, problems = [], []
+    for line, cells in reader:
+        row = dict(zip(columns, (cell.strip() for cell in cells)))
+        if any(row.values()):
+            try:
+                found.append(_from_row(row))
+            except (InputError, ValueError) as error:
+                problems.append(f"{name}, line {line}: {error}")
+    return tuple(found), tuple(problems)
+
+
+def _from_row(row: dict[str, str]) -> Measurement:
+    def number(name: str) -> float | None:
+        return float(row[name].replace(",", ".")) if row.get(name) else None
+
+    value = number("value_mm")
+    if value is None:
+        raise InputError("value_mm is empty", todo="write what was read, in mm")
+    optional = {name: number(name) for name in COLUMNS[4:7]}
+    return Measurement(row["part"], row["what"].lower(), value, datetime.date.fromisoformat(row["date"]),
+                       tool_mm=number("tool_mm") or USUAL_TOOL_MM, **optional)  # fmt: skip
+
+
+def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year | DailyAir) -> LearnedParts:
+    """What the measurements say of the parts' lots: their woods replaced where enough was learned."""
+    problems: list[str] = []
+    groups: dict[tuple[str, str], list[Observed]] = {}
+    for one in measured:
+        alike = [part for part in parts if part.name == one.part]
+        try:
+            if len(alike) != 1:
+                why = "there is no such part" if not alike else f"{len(alike)} parts have that name"
+                raise InputError(why, todo="name one part of the model")
+            groups.setdefault(_lot_of(alike[0]), []).append(_observed(alike[0], one, air))
+        except HeartsideError as error:
+            problems.append(f"measurement of {one.part!r} on {one.date}: {error}")
+    told: list[str] = []
+    lots: dict[str, LearnedLot] = {}
+    result = list(parts)
+    for key, observed in groups.items():
+        members = [i for i, part in enumerate(parts) if _lot_of(part) == key]
+        first = parts[members[0]]
+        species = first.species.value
+        assert species is not None  # _observed has looked
+        lot = learn_lot(observed, board_variation(species, first.figure.value or "plain"))
+        lots[key[0]] = lot
+        told += _told(key[0], lot, observed, air, first)
+        if not lot.tells:
+            continue
+        basis = say("learned from {n} measurements", n=len(lot.used))
+        wood = species.with_coefficients(
+            species.radial_coefficient * lot.factor, species.tangential_coefficient * lot.factor
+        )
+        own = {
+            **wood.sources,
+            **{f"{way}_coefficient": Source(basis, "", OWN) for way in ("radial", "tangential")},
+        }
+        wood = replace(wood, variation=lot.sd / lot.factor, sources=own, basis=basis)
+        for i in members:
+            known = f"{basis}: {lot.factor:.2f} x the table's, likely within {lot.sd / lot.factor:.0%}"
+            reason = f"{parts[i].species.reason}; {known}"
+            result[i] = replace(parts[i], species=tagged(wood, reason))
+    return LearnedParts(tuple(result), lots, tuple(told), tuple(problems))
+
+
+def _lot_of(part: Part) -> tuple[str, str]:
+    wood = part.species.value.name if part.species.value else ""
+    return (f"lot {part.lot}", wood) if part.lot else (part.name, part.key)
+
+
+def _observed(part: Part, one: Measurement, air: Year | DailyAir) -> Observed:
+    if part.species.value is None or part.species.value.kind != "wood" or part.missing:
+        lacks = ", ".join(part.missing) or "solid wood"
+        raise InputError(f"nothing can be learned: not known or not so: {lacks}", todo="tag the part")
+    here = replace(part, kept=None)
+    moisture, sd = _moisture(here, one, air)
+
+    def figure(mc: float) -> tuple[float, float]:
+        solved = solve_piece([here], air, one.date, mc).parts[0]
+        course = {
+            "width": solved.width,
+            "gap": solved.width,
+            "thickness": solved.thickness,
+            "cup": solved.cup,
+        }[one.what]
+        value = None if course is None else course.today.single
+        if course is None or value is None:
+            raise InputError(
+                f"its {one.what} is known as a range only", todo="say rings, heart side and moisture"
+            )
+        return value - course.as_drawn_mm, course.as_drawn_mm
+
+    (predicted, drawn), (above, _), (below, _) = (figure(moisture + step) for step in (0.0, 0.5, -0.5))
+    sign, drawn = (-1.0, 0.0) if one.what == "gap" else (1.0, drawn)
+    ringed = RADIUS_CV * predicted if one.what == "cup" else 0.0
+    tool = float(np.hypot(one.tool_mm, ringed))
+    return Observed(sign * predicted, one.value_mm - drawn, sign * (above - below), sd, tool,
+                    START_MC_SD, START_MM[one.what], f"{part.key} {one.what}")  # fmt: skip
+
+
+def _moisture(part: Part, one: Measurement, air: Year | DailyAir) -> tuple[float, float]:
+    if one.moisture_percent is not None:
+        return one.moisture_percent, METER_SD
+    if one.temperature_c is not None and one.rh_percent is not None:
+        return float(equilibrium_moisture(one.temperature_c, one.rh_percent)), AIR_SD
+    course = solve_piece([part], air, one.date).parts[0].today_mc
+    if course is None:
+        raise InputError("its moisture is not known", todo="give a reading of a meter")
+    return course, COURSE_SD
+
+
+def _told(
+    name: str, lot: LearnedLot, observed: Sequence[Observed], air: Year | DailyAir, part: Part
+) -> list[str]:
+    lines = [
+        say("{lot}: measurement {n} fits no lot of its wood ({read:+.1f} mm against {expected:+.1f}): left out. "
+            "Suspect the reading, the species, or something that holds the part",
+            lot=name, n=i + 1, read=observed[i].measured_mm, expected=observed[i].predicted_mm)
+        for i in lot.outliers
+    ]  # fmt: skip
+    if lot.tells:
+        low, high = lot.nearly_certain
+        lines.append(
+            say("{lot}: learned from {n} measurements: moves {factor:.2f} x the table's figure, likely "
+                "{least:.2f} to {most:.2f}, nearly certain {low:.2f} to {high:.2f}; doubt {narrowed:.0%} narrower",
+                lot=name, n=len(lot.used), factor=lot.factor,
+                least=lot.likely[0], most=lot.likely[1], low=low, high=high,
+                narrowed=lot.narrowed)
+        )  # fmt: skip
+    elif lot.used:
+        probes = [replace(observed[i], start_sd_mm=min(observed[i].start_sd_mm, 1.0)) for i in lot.used]
+        worth = min(change_worth_measuring(probe, lot.prior_sd) for probe in probes)
+        days = daily_moisture(air)
+        away = np.abs(days - (part.fitted_mc.value or 0.0))
+        month = MONTHS[int(month_of_day(int(away.argmax())))]
+        lines.append(
+            say("{lot}: nothing learned yet: the moisture has changed too little for its {n} measurements. "
+                "Measure when it differs by {change:.1f} % from when it was fitted; "
+                "it differs most in {month}, by {most:.1f} %",
+                lot=name, n=len(lot.used), change=worth, month=month, most=float(away.max()))
+        )  # fmt: skip
+    return lines
