@@ -13,6 +13,7 @@ than the time limit counts as killed. Takes about an hour of one processor. Ends
 from __future__ import annotations
 
 import argparse
+import compileall
 import importlib
 import os
 import random
@@ -271,6 +272,9 @@ def main() -> int:
         chosen = [Place.read(line) for line in lines if line.strip() and not line.startswith("#")]
     else:
         chosen = sample(places(options.rooms), options.count, options.seed)
+    for copy in copies:
+        compileall.compile_dir(copy / "movement_core", quiet=2)
+        compileall.compile_dir(copy / "tests", quiet=2)
     sys.dont_write_bytecode = True
     if fails(copies[0], tests.of(chosen[0])[0], options.limit):
         raise RuntimeError("the tests fail without any mutant")
