@@ -29,6 +29,11 @@ COMMAND_ICONS = (
     "take_hardware",
     "see_year",
     "make_sheet",
+    "drilling_template",
+    "schedule",
+    "draw_top",
+    "export_cut",
+    "remove_papers",
 )
 TREE_ICONS = ("study", "study_stale")
 SVG = "{http://www.w3.org/2000/svg}"

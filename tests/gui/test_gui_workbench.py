@@ -31,6 +31,11 @@ COMMANDS = (
     "Heartside_TakeHardware",
     "Heartside_SeeYear",
     "Heartside_Sheet",
+    "Heartside_Template",
+    "Heartside_Schedule",
+    "Heartside_DrawTop",
+    "Heartside_ExportCut",
+    "Heartside_RemovePapers",
 )
 
 

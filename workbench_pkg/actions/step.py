@@ -9,6 +9,7 @@ from __future__ import annotations
 import csv
 import io
 import os
+import tempfile
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -29,7 +30,6 @@ from workbench_pkg.actions.settings import Settings
 from workbench_pkg.host.documents import opened
 from workbench_pkg.host.hardware_shapes import holds_point, joined, shared_volume, solid_of
 from workbench_pkg.host.plain_files import check_new_file, write_file
-from workbench_pkg.setup.whole_files import written_whole
 
 FORMS = (".step", ".stp")
 LEAST_VOLUME_MM3 = 1e-3
@@ -114,9 +114,10 @@ def _export(read: ReadSolids, answer: PlanAnswer, plan: str, target: Path, force
             names.append(solid.name)
             rows.append({"part": solid.name, **words})
         scratch.recompute()
-        _write(objects, target, force)
+        content = _step(objects)
     finally:
         App.closeDocument(scratch.Name)
+    write_file(target, content, force)
     write_file(_table(target), _csv(rows), force)
     return StepReport(tuple(names), tuple(cut), tuple(refused))
 
@@ -128,23 +129,14 @@ def _cut(shape: Any, tool: Any, name: str) -> Any:
     return made.Solids[0]
 
 
-def _write(objects: Sequence[Any], target: Path, force: bool) -> None:
+def _step(objects: Sequence[Any]) -> bytes:
+    """The objects as the text of a STEP file."""
     import Import
 
-    try:
-        with written_whole(target, replace=force) as whole:
-            made = whole.with_name(f"{whole.name}.step")  # the host tells the form by the ending
-            try:
-                Import.export(list(objects), str(made))
-                os.replace(made, whole)
-            finally:
-                made.unlink(missing_ok=True)
-    except FileExistsError:
-        raise FileError(
-            "it exists already", where=target.name, todo="name a new file, or say --force"
-        ) from None
-    except OSError as error:
-        raise FileError(f"it cannot be written ({error.strerror or error})", where=target.name) from None
+    with tempfile.TemporaryDirectory() as folder:
+        made = Path(folder) / "piece.step"
+        Import.export(list(objects), str(made))
+        return made.read_bytes()
 
 
 def words_of(solid: Solid) -> dict[str, str]:

@@ -41,6 +41,7 @@ JOBS = {
 NEED_TAGS = (
     "arrange",
     "hold",
+    "step",
     "template",
 )  # where tags are missing, a table that could not be read may be why
 
