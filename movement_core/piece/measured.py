@@ -136,7 +136,12 @@ def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year
         told += _told(key[0], lot, observed, air, first)
         if not lot.tells:
             continue
-        basis = say("learned from {n} measurements", n=len(lot.used))
+        count = len(lot.used)
+        basis = (
+            say("learned from one measurement")
+            if count == 1
+            else say("learned from {n} measurements", n=count)
+        )
         wood = species.with_coefficients(
             species.radial_coefficient * lot.factor, species.tangential_coefficient * lot.factor
         )

@@ -165,7 +165,7 @@ def diagnose(case: WarpCase) -> Diagnosis:
 def _density(case: WarpCase, cause: Cause) -> float:
     """Density of the measured cup where the cause may make anything of its range, each end unsure."""
     reach = max(abs(cause.least_mm), abs(cause.most_mm))
-    sd = float(np.hypot(0.5, 2 * LIVELY * reach))  # board and moisture; half a millimetre of the straightedge
+    sd = float(np.hypot(0.3, 2 * LIVELY * reach))  # straightedge; board and moisture
     low, high = cause.least_mm - 0.1, cause.most_mm + 0.1
     ends = normal_share((case.cup_mm - np.array([low, high])) / sd)
     return max(float(ends[0] - ends[1]) / (high - low), 1e-12)
