@@ -210,8 +210,11 @@ def fails(copy: Path, tests: list[str], limit_s: float) -> bool:
 
 
 def _failed(code: int, tests: list[str]) -> bool:
-    """What pytest's exit code says: 1 a test failed, 2 the code could not be imported, below 0 it crashed."""
-    if code in (0, 1, 2) or code < 0:
+    """What pytest's exit code says: 1 a test failed, 2 or 4 the code cannot be imported, below 0 it crashed.
+
+    4 may also mean that a test is not there, but only tests that were listed are asked for.
+    """
+    if code in (0, 1, 2, 4) or code < 0:
         return code != 0
     raise RuntimeError(f"pytest ended with {code} for {tests}")
 
