@@ -300,6 +300,10 @@
         <translation>Tag des Jahres; Bild auf und Bild ab gehen um einen Monat</translation>
     </message>
     <message>
+        <source>Drawing page written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Driest</source>
         <translation>Trocken</translation>
     </message>
@@ -856,6 +860,10 @@
         <translation>Papier</translation>
     </message>
     <message>
+        <source>Papers taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Part or kind of joint</source>
         <translation>Teil oder Art der Verbindung</translation>
     </message>
@@ -878,6 +886,10 @@
     <message>
         <source>Pith, far end</source>
         <translation>Fernes Mark</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Setzen</translation>
     </message>
     <message>
         <source>Place {place}: {name}</source>
@@ -1016,6 +1028,10 @@
         <translation>Das Holz jedes Platzes neu angeben: Jahrringe, Kernseite, Aussehen. Kein Körper wird bewegt; ein Schritt zum Rückgängigmachen</translation>
     </message>
     <message>
+        <source>Schedule written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Screw</source>
         <translation>Schraube</translation>
     </message>
@@ -1048,12 +1064,12 @@
         <translation>Sichtseite</translation>
     </message>
     <message>
-        <source>Show only what has these beginnings of words</source>
-        <translation>Nur zeigen, was diese Wortanfänge hat</translation>
+        <source>Show it in the view</source>
+        <translation>In der Ansicht zeigen</translation>
     </message>
     <message>
-        <source>Show the chosen plan in the view</source>
-        <translation>Den gewählten Plan in der Ansicht zeigen</translation>
+        <source>Show only what has these beginnings of words</source>
+        <translation>Nur zeigen, was diese Wortanfänge hat</translation>
     </message>
     <message>
         <source>Slope of spiral grain, rise over length: the board twists</source>
@@ -1450,6 +1466,14 @@
     <message>
         <source>Where the meter corrects by itself, enter the temperature that it is set to</source>
         <translation>Wo das Messgerät selbst korrigiert, die Temperatur eintragen, auf die es gestellt ist</translation>
+    </message>
+    <message>
+        <source>Where to write the drilling template</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to write the piece with its slots</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Where to write the sheet</source>
@@ -2395,6 +2419,10 @@
         <translation>Kein durchgerechneter Weg hält sie so eben wie gewünscht. Was helfen würde:</translation>
     </message>
     <message>
+        <source>Noted in {file}.</source>
+        <translation>In {file} notiert.</translation>
+    </message>
+    <message>
         <source>Nothing on it moves enough to be noticed.</source>
         <translation>Nichts daran bewegt sich merklich.</translation>
     </message>
@@ -2847,10 +2875,6 @@
         <translation>bleibende Stauchung: gequetscht, als es nicht quellen konnte</translation>
     </message>
     <message>
-        <source>confirmed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>confirmed by the maker</source>
         <translation>vom Tischler bestätigt</translation>
     </message>
@@ -3199,6 +3223,10 @@
         <translation>frei in der Nut</translation>
     </message>
     <message>
+        <source>how it is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>humidified cold-winter home</source>
         <translation>beheizt und befeuchtet, kalte Winter</translation>
     </message>
@@ -3345,6 +3373,14 @@
     <message>
         <source>leaf kept elsewhere</source>
         <translation>anderswo aufbewahrte Einlegeplatte</translation>
+    </message>
+    <message>
+        <source>learned from one measurement</source>
+        <translation>aus einer Messung gelernt</translation>
+    </message>
+    <message>
+        <source>learned from {n} measurements</source>
+        <translation>aus {n} Messungen gelernt</translation>
     </message>
     <message>
         <source>least</source>
@@ -3553,6 +3589,10 @@
     <message>
         <source>nothing that was tried</source>
         <translation>nichts, was versucht wurde</translation>
+    </message>
+    <message>
+        <source>nothing was measured yet</source>
+        <translation>noch nichts gemessen</translation>
     </message>
     <message>
         <source>number</source>
@@ -3885,6 +3925,10 @@
     <message>
         <source>the grain of {part} is not known</source>
         <translation>die Faser von {part} ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the host fails to cut it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the host fails to cut it ({why})</source>
@@ -4271,6 +4315,18 @@
         <translation>{line}, wenn es fest ist</translation>
     </message>
     <message>
+        <source>{lot}: learned from {n} measurements: moves {factor:.2f} x the table's figure, likely {least:.2f} to {most:.2f}, nearly certain {low:.2f} to {high:.2f}; doubt {narrowed:.0%} narrower</source>
+        <translation>{lot}: aus {n} Messungen gelernt: arbeitet das {factor:.2f}-fache des Tabellenwerts, wahrscheinlich {least:.2f} bis {most:.2f}, fast sicher {low:.2f} bis {high:.2f}; um {narrowed:.0%} weniger unsicher</translation>
+    </message>
+    <message>
+        <source>{lot}: measurement {n} fits no lot of its wood ({read:+.1f} mm against {expected:+.1f}): left out. Suspect the reading, the species, or something that holds the part</source>
+        <translation>{lot}: Messung {n} passt zu keinem Posten dieses Holzes ({read:+.1f} mm statt {expected:+.1f}): weggelassen. Ablesung und Holzart prüfen, und ob etwas das Teil festhält</translation>
+    </message>
+    <message>
+        <source>{lot}: nothing learned yet: the moisture has changed too little for its {n} measurements. Measure when it differs by {change:.1f} % from when it was fitted; it differs most in {month}, by {most:.1f} %</source>
+        <translation>{lot}: noch nichts gelernt: Die Feuchte hat sich für {n} Messungen zu wenig geändert. Messen, wenn sie um {change:.1f} % von der beim Einpassen abweicht; am weitesten weicht sie im {month} ab, um {most:.1f} %</translation>
+    </message>
+    <message>
         <source>{mc} % by meter</source>
         <translation>{mc} % gemessen</translation>
     </message>
@@ -4399,6 +4455,14 @@
         <translation>{what} liegt auf {width:.0f} mm quer zur Faser, die sich dagegen {least:+.1f} bis {most:+.1f} mm bewegt. Wie es befestigt ist, ist nicht gezeichnet. Wenn es fest geleimt oder geschraubt ist, gilt: {comes} ({practice})</translation>
     </message>
     <message>
+        <source>{what}: it would come through on the other side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}: there is no wood to cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{when}, {month}: between {low} and {high} {unit} (+ crown, − hollow)</source>
         <translation>{when}, {month}: zwischen {low} und {high} {unit} (+ rund, − hohl)</translation>
     </message>
@@ -4472,6 +4536,28 @@
     </message>
 </context>
 <context>
+    <name>Heartside_DrawTop</name>
+    <message>
+        <source>Drawing of the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a drawing page into the document: the top from below, its screws and slots, and their table</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_ExportCut</name>
+    <message>
+        <source>Export with slots …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the piece with the slots of the best plan cut, as STEP, its tags along; nothing in the model is changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Heartside_GapsToday</name>
     <message>
         <source>From the air of the shop or a meter: the gaps to set today, and what each becomes over the year</source>
@@ -4538,6 +4624,17 @@
     </message>
 </context>
 <context>
+    <name>Heartside_RemovePapers</name>
+    <message>
+        <source>Take schedule and drawing pages out of the document; all else stays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the papers out</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Heartside_Report</name>
     <message>
         <source>Report</source>
@@ -4546,6 +4643,17 @@
     <message>
         <source>Work the piece out and show every board and finding; nothing is changed</source>
         <translation>Das Stück berechnen und jedes Brett und jeden Befund zeigen; nichts wird geändert</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Schedule</name>
+    <message>
+        <source>Put a spreadsheet with parts, joints, fasteners and gaps into the document</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Schedule</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4590,6 +4698,17 @@
     <message>
         <source>Take hardware out</source>
         <translation>Befestigung entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>Heartside_Template</name>
+    <message>
+        <source>Drilling template …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a template of a top's screws and slots at full size, to print; nothing in the model is changed</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
