@@ -1,0 +1,30 @@
+"""What can be typed of a warped top and of measurements, rightly and wrongly."""
+
+from __future__ import annotations
+
+import pytest
+
+from movement_core.piece.warp import LYING
+from workbench_pkg.batch.commands import diagnose, measured
+from workbench_pkg.batch.parsing import TypingError
+from workbench_pkg.batch.words import parse
+
+
+@pytest.mark.parametrize(
+    "wrong",
+    [
+        [],
+        ["--crown", "3", "--hollow", "3"],
+        ["--crown", "much"],
+        ["--crown", "-3"],
+        ["--crown", "3", "--lying", "roof"],
+    ],
+)
+def test_what_cannot_be_typed_is_refused(wrong):
+    with pytest.raises(TypingError):
+        parse(["diagnose", *wrong])
+
+
+def test_the_words_of_both_sides_agree():
+    assert diagnose.LYING == LYING
+    assert parse(["measured", "a.step"]).carry_out is measured.carry_out
