@@ -171,7 +171,7 @@ def test_the_kinds_of_the_shop_are_kept(plans, wait_until, pump, shop):
     bench.widget("HeartsideKindSlottedScrew", QtWidgets.QCheckBox).click()
     worked_out(wait_until, pump)
     assert "Tick at least one" in bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
-    bench.press("OK")
+    bench.press("Place")
     assert FreeCADGui.Control.activeDialog()  # there is nothing to place
 
 
@@ -202,7 +202,7 @@ def test_a_document_without_a_top_says_so(main_window, doc, pump, wait_until):
     FreeCADGui.runCommand("Heartside_Hold")
     worked_out(wait_until, pump)
     assert "no top lies in it" in bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
-    bench.press("OK")
+    bench.press("Place")
     assert FreeCADGui.Control.activeDialog() and kept.root_of(doc) is None
 
 
@@ -213,7 +213,7 @@ def test_a_top_of_which_something_is_not_said_tells_what(main_window, doc, pump,
     worked_out(wait_until, pump)
     words = bench.widget("HeartsideHoldWords", QtWidgets.QTextBrowser).toPlainText()
     assert "Top board 6" in words and "moisture" in words
-    bench.press("OK")
+    bench.press("Place")
     assert FreeCADGui.Control.activeDialog() and kept.root_of(doc) is None
 
 
@@ -224,7 +224,7 @@ def test_click_to_result_undo_redo_take_out(plans, doc, pump, shot, main_window)
     before, steps = property_dump(doc), doc.UndoCount
     plans.selectRow(bench.texts(plans).index("Buttons"))
     pump(0.2)
-    bench.press("OK")
+    bench.press("Place")
     pump(0.3)
     assert not FreeCADGui.Control.activeDialog() and bench.problems() == []
     assert doc.UndoCount == steps + 1
@@ -320,7 +320,7 @@ def test_an_error_while_placing_stays_in_the_panel_and_leaves_nothing(plans, doc
 
     monkeypatch.setattr(kept, "write_hardware", fail)
     before, steps = property_dump(doc), doc.UndoCount
-    bench.press("OK")
+    bench.press("Place")
     pump(0.2)
     assert "the screw box is empty" in bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
     assert FreeCADGui.Control.activeDialog()
@@ -336,7 +336,7 @@ def test_clicks_are_recorded_as_lines_that_run_by_themselves(plans, doc, pump, m
         true(line)
 
     monkeypatch.setattr(FreeCADGui, "doCommand", note)
-    bench.press("OK")
+    bench.press("Place")
     FreeCADGui.runCommand("Heartside_CutSlots")
     FreeCADGui.runCommand("Heartside_TakeHardware")
     bench.problems()

@@ -60,7 +60,7 @@ class Hand:
         self.pump(0.2)
 
     def close(self, text):
-        """OK or Cancel."""
+        """OK, Place or Cancel."""
         bench.press(text)
         self.clicks += 1
         self.pump(0.3)
@@ -223,7 +223,7 @@ def test_from_an_untagged_step_table_to_a_placed_plan(opened, pump, wait_until, 
     trouble = bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
     assert plans.rowCount() >= 3, trouble
     shot("walk-3-plans")
-    hand.close("OK")
+    hand.close("Place")
     wait_until(lambda: not working.is_busy(WORK), 60)
     pump(0.3)
     assert not FreeCADGui.Control.activeDialog()

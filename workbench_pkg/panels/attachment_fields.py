@@ -203,10 +203,10 @@ class AttachmentFields(QtWidgets.QWidget):
         form.addRow(translate("Heartside", "Frame"), self.rails)
         form.addRow(translate("Heartside", "Flat within"), self.flatness)
         form.addRow(translate("Heartside", "Stays put"), self.fixed)
-        shop = QtWidgets.QGridLayout()
+        shop = QtWidgets.QVBoxLayout()  # one column: task panels are narrow
         shop.setContentsMargins(0, 0, 0, 0)
-        for place, box in enumerate(self.kinds.values()):
-            shop.addWidget(box, place // 2, place % 2)
+        for box in self.kinds.values():
+            shop.addWidget(box)
         form.addRow(QtWidgets.QLabel(translate("Heartside", "What the shop has")))
         form.addRow(shop)
 

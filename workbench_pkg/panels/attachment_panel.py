@@ -53,7 +53,7 @@ class AttachmentPanel:
         self.words = QtWidgets.QTextBrowser()
         self.words.setObjectName("HeartsideHoldWords")
         self.words.setMinimumHeight(220)
-        self.shown = QtWidgets.QCheckBox(translate("Heartside", "Show the chosen plan in the view"))
+        self.shown = QtWidgets.QCheckBox(translate("Heartside", "Show it in the view"))
         self.shown.setObjectName("HeartsideHoldShown")
         self.shown.setChecked(True)
         self.state, self.trouble = QtWidgets.QLabel(), QtWidgets.QLabel()
@@ -175,6 +175,10 @@ class AttachmentPanel:
     def getStandardButtons(self) -> int:
         buttons = QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel
         return enum_value(buttons)
+
+    def modifyStandardButtons(self, box: QtWidgets.QDialogButtonBox) -> None:
+        """The button says what it does; the host asks for this once it has made its buttons."""
+        box.button(QtWidgets.QDialogButtonBox.Ok).setText(translate("Heartside", "Place"))
 
     def accept(self) -> bool:
         """Place the chosen plan and close; where that cannot be done, say so and stay open."""

@@ -74,6 +74,8 @@ class SeasonForm:
             self.jumps.append(button)
         self.magnify = QtWidgets.QComboBox()
         self.magnify.setObjectName("HeartsideSeasonFactor")
+        self.magnify.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
+        self.magnify.setMinimumContentsLength(4)
         for factor in FACTORS:
             if factor <= self.motion.most_factor:
                 text = translate("Heartside", "true size") if factor == 1 else f"{factor} ×"
@@ -166,7 +168,7 @@ class SeasonForm:
 
     def _lay_out(self) -> None:
         column = QtWidgets.QVBoxLayout(self.form)
-        column.setContentsMargins(6, 6, 6, 6)
+        column.setContentsMargins(2, 2, 2, 2)  # task panels are narrow
         for part in (self.stale, self.renew):
             part.setVisible(False)
             column.addWidget(part)

@@ -43,7 +43,8 @@ class SeasonPanel(SeasonForm):
         self.places = {leaf.key: (leaf.root.Name, leaf.sub) for leaf in answer.read.leaves}
         self.is_open = True  # not "open": the host calls that
         marked = worth_marking(margins)
-        scene.mark(marked, shares_of_parts(margins, answer.entry["findings"], [p.key for p in self.parts]))
+        shares = shares_of_parts(margins, answer.entry["findings"], [p.key for p in self.parts])
+        scene.mark(marked, shares, self.ratio)
         self.rows = rows_of(marked, answer.entry["findings"])
         self.sections = self._sections()
         self._make_widgets()

@@ -42,6 +42,7 @@ class YearPanel:
         self.form.setWindowTitle(translate("Heartside", "Year of air"))
         self.form.setWindowIcon(QtGui.QIcon(icon("set_year")))
         column = QtWidgets.QVBoxLayout(self.form)
+        column.setContentsMargins(2, 2, 2, 2)  # task panels are narrow
         question = QtWidgets.QLabel(translate("Heartside", "Where will the piece stand?"))
         question.setStyleSheet("font-weight: bold")
         self.list = QtWidgets.QListWidget()

@@ -1,0 +1,86 @@
+"""Every task panel fits a narrow dock: nothing of it reaches past the right edge, in English and in German."""
+
+from __future__ import annotations
+
+import FreeCADGui
+import pytest
+
+from tests.gui import bench_piece as bench
+from workbench_pkg.panels import working
+
+try:
+    from PySide import QtWidgets
+except ImportError:
+    QtWidgets = None
+if QtWidgets is None:
+    from PySide import QtGui as QtWidgets
+
+ROOM = 235  # pixels: a dock of 280, as the host gives it at first, less scroll bar and frames
+NO_PANEL = {"Separator", "Untag", "Annotate", "Remove", "CutSlots", "TakeHardware", "Report"}
+
+
+@pytest.fixture(params=["English", "German"])
+def language(request, main_window, pump):
+    before = FreeCADGui.getLocale()
+    FreeCADGui.setLocale(request.param)
+    pump(0.2)
+    yield request.param
+    FreeCADGui.setLocale(before if before in FreeCADGui.supportedLocales() else "English")
+    pump(0.2)
+
+
+def forms():
+    """The forms in the task panel that can be seen: ours are named so, and stand in a scroll area of the host's."""
+    window = FreeCADGui.getMainWindow()
+    return [
+        each
+        for each in window.findChildren(QtWidgets.QWidget)
+        if each.objectName().startswith("Heartside")
+        and each.objectName().endswith("Panel")
+        and each.isVisible()
+    ]
+
+
+def asks_for(form):
+    """The least width of a form, and which of its widgets ask for most."""
+    widest = sorted(
+        ((each.minimumSizeHint().width(), each.objectName() or type(each).__name__, told(each))
+         for each in form.findChildren(QtWidgets.QWidget) if each.isVisibleTo(form)),
+        reverse=True,
+    )  # fmt: skip
+    return form.minimumSizeHint().width(), widest[:5]
+
+
+def told(widget):
+    return str(widget.text())[:40] if hasattr(widget, "text") and callable(widget.text) else ""
+
+
+def test_every_panel_fits_a_narrow_dock(language, doc, main_window, pump, wait_until, shot):
+    from workbench_pkg.commands import registry
+
+    FreeCADGui.activateWorkbench(bench.WORKBENCH)
+    boards = bench.small_table(doc)
+    bench.tag_all(doc)
+    bench.isometric()
+    pump(0.3)
+    wide, opened = {}, []
+    for name in registry.order():
+        if name.partition("_")[2] in NO_PANEL or name in NO_PANEL:
+            continue
+        bench.select(boards[0])
+        FreeCADGui.runCommand(name)
+        pump(0.3)
+        wait_until(lambda: not working.is_busy(), 60)
+        pump(0.4)
+        if not FreeCADGui.Control.activeDialog():
+            continue
+        opened.append(name)
+        for form in forms():
+            least, widest = asks_for(form)
+            if least > ROOM:
+                wide[name, form.objectName()] = (least, widest)
+        shot(f"narrow-{language}-{name}", settle=0.1)
+        FreeCADGui.Control.closeDialog()
+        pump(0.2)
+    assert len(opened) >= 6, opened
+    assert wide == {}, "\n".join(f"{where}: {found}" for where, found in wide.items())
