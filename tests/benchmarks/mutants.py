@@ -197,8 +197,8 @@ def fails(copy: Path, tests: list[str], limit_s: float) -> bool:
     """Whether one of the tests fails in the copy: in a child of this process, where numpy is loaded already."""
     child = os.fork()
     if child == 0:
-        _run_and_leave(copy, tests)
-    end = time.monotonic() + limit_s
+        _run_and_leave(copy, tests, limit_s)
+    end = time.monotonic() + 10 * limit_s  # one that waits for ever uses no processor
     while time.monotonic() < end:
         done, status = os.waitpid(child, os.WNOHANG)
         if done:
@@ -219,7 +219,7 @@ def _failed(code: int, tests: list[str]) -> bool:
     raise RuntimeError(f"pytest ended with {code} for {tests}")
 
 
-def _run_and_leave(copy: Path, tests: list[str]) -> None:
+def _run_and_leave(copy: Path, tests: list[str], limit_s: float) -> None:
     code = 3
     try:
         os.chdir(copy)
@@ -227,6 +227,8 @@ def _run_and_leave(copy: Path, tests: list[str]) -> None:
             del sys.modules[name]
         sys.path[:] = [str(copy), *(each for each in sys.path if each not in ("", str(ROOT)))]
         resource.setrlimit(resource.RLIMIT_AS, (MEMORY_BYTES, MEMORY_BYTES))
+        # Of the processor, not of the clock: on a busy machine a slow test is no kill.
+        resource.setrlimit(resource.RLIMIT_CPU, (int(limit_s), int(limit_s)))
         silent = os.open(os.devnull, os.O_WRONLY)
         os.dup2(silent, 1)
         os.dup2(silent, 2)
@@ -319,7 +321,7 @@ def _options() -> argparse.Namespace:
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--jobs", type=int, default=1, help="mutants at once")
     parser.add_argument(
-        "--limit", type=float, default=120.0, metavar="S", help="seconds for the tests of one"
+        "--limit", type=float, default=120.0, metavar="S", help="processor seconds for the tests of one"
     )
     parser.add_argument("--patience", type=float, default=45.0, metavar="S", help="… and of further tests")
     parser.add_argument("--only", metavar="FILE", help="the mutants of this list instead of a sample")
