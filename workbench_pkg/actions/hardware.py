@@ -63,6 +63,12 @@ class PlanAnswer:
     wish: PlaceWish
     fingerprint: str
 
+    @property
+    def drillable(self) -> str:
+        """Kind of the best plan that has fasteners, else of the best plan; "" where none could be made."""
+        plans = self.plans.plans if self.plans else ()
+        return next((plan.kind for plan in plans if plan.placed), plans[0].kind if plans else "")
+
     def hardware(self, kind: str) -> Hardware:
         """The solids of the plan of a kind."""
         if self.plans is None:

@@ -45,7 +45,7 @@ def draw_page(doc: Any, top: str = "", plan: str = "") -> Any:
     answer = plans_of(doc, PlaceWish(top))
     if answer.plans is None:
         raise InputError("; ".join(answer.entry["missing"]), where=say("drawing the top"))
-    kind = plan or answer.plans.plans[0].kind
+    kind = plan or answer.drillable
     answer.hardware(kind)  # raises for a plan that is not there
     chosen = next(one for one in answer.plans.plans if one.kind == kind)
     marks = template_marks(answer.plans, chosen, answer.entry, hardware_of(answer.plans, chosen))

@@ -84,7 +84,7 @@ def _table(target: Path) -> Path:
 
 
 def _export(read: ReadSolids, answer: PlanAnswer, plan: str, target: Path, force: bool) -> StepReport:
-    kind = plan or (answer.plans.plans[0].kind if answer.plans else "")
+    kind = plan or answer.drillable
     hardware = answer.hardware(kind)
     wanted = parts_cut(hardware.cuts)
     refused = list(hardware.refused)

@@ -41,8 +41,8 @@ def make_template(
     Parameters
     ----------
     output : the file to write, ending in .html, .pdf or .json (the figures alone).
-    top : a board of the top that is meant; empty: the first top. plan : kind of the plan; empty: the best.
-    wish : what else is asked of the plans. paper : "a4" or "letter". units : "mm" or "inch", of what is written.
+    top : a board of the top that is meant; empty: the first top. plan : kind of the plan; empty: the best that has
+        fasteners. wish : what else is asked of the plans. paper : "a4" or "letter". units : "mm" or "inch", of what is written.
     force : replace a file that is there.
 
     Returns
@@ -78,8 +78,8 @@ def template_file(
 
 
 def template_of(answer: PlanAnswer, plan: str = "", paper: str = "a4", units: str = MM) -> Template:
-    """The template of a plan of an answer; the best where none is named."""
-    kind = plan or (answer.plans.plans[0].kind if answer.plans else "")
+    """The template of a plan of an answer; the best that has fasteners where none is named."""
+    kind = plan or answer.drillable
     hardware = answer.hardware(kind)
     assert answer.plans is not None  # or there was no hardware
     chosen = next(one for one in answer.plans.plans if one.kind == kind)

@@ -24,6 +24,7 @@ LABEL = "Heartside papers"
 BLANK = "A4_Landscape_blank.svg"
 PAGE_MM, PLACE_FOR_VIEW_MM = (297.0, 210.0), (250.0, 90.0)
 TABLE_TEXT_MM = 2.6
+FIRST_COLUMN_DOTS = 260  # names are long
 
 
 def papers_group(doc: Any) -> Any:
@@ -70,6 +71,7 @@ def write_sheet(doc: Any, name: str, blocks: Sequence[Block], kind: str = SCHEDU
             for column, cell in enumerate(cells):
                 _fill(sheet, column, number, cell)
         row += len(block.rows) + 3
+    sheet.setColumnWidth("A", FIRST_COLUMN_DOTS)
     papers_group(doc).addObject(sheet)
     sheet.recompute()
     return sheet
