@@ -189,6 +189,9 @@ def parse(argv: list[str]) -> tuple[argparse.Namespace, list[str]]:
     parser.add_argument(
         "--hosts", default="local", metavar="NAME,…", help="local (default), all, or releases"
     )
+    parser.add_argument(
+        "--report", action="store_true", help="keep the validation's report as tests/validation/REPORT.md"
+    )
     parser.add_argument("--jobs", type=int, metavar="N", help="suites at once (default: one a processor)")
     return parser.parse_args(ours), extra
 
@@ -199,6 +202,8 @@ def main(argv: list[str]) -> int:
     ours = argv[: argv.index("--")] if "--" in argv else argv
     again = shlex.join(["python3", "-m", "tests", *dict.fromkeys(["--install", *ours])])
     os.chdir(ROOT)
+    if options.report:
+        os.environ["HEARTSIDE_REPORT_KEPT"] = "1"  # read by tests/validation/conftest.py
     try:
         return TestRun(options, extra, again).run()
     except SetupError as error:

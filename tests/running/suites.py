@@ -174,7 +174,8 @@ def core_jobs(
             *(str(python), "-m", "pytest", f"--junitxml={folder / 'report.xml'}"),
             *("-o", f"cache_dir={folder / 'cache'}", *what_to_run(suite, pytest_arguments)),
         ]
-        jobs.append(Job(suite, where, [command], folder, folder / "report.xml", environment))
+        wanted = {**environment, "HEARTSIDE_REPORT_FOLDER": str(folder)}  # where validation writes its report
+        jobs.append(Job(suite, where, [command], folder, folder / "report.xml", wanted))
     run = [str(python), "-m"]
     tools = {
         "style": [[*run, "ruff", "check", *SOURCES], [*run, "ruff", "format", "--check", *SOURCES]],

@@ -9,6 +9,8 @@ from __future__ import annotations
 import pytest
 
 from movement_core.air.presets import all_presets, find_year
+from movement_core.sources import PRACTICE, READ, RECALLED
+from tests.validation.record import compared, within_range
 from tests.validation.wood_tables import published_rows
 
 
@@ -34,7 +36,11 @@ RANGES = {row["region"]: row for row in published_rows("handbook_recommended_moi
 )
 def test_mean_moisture_within_the_handbooks_recommended_range(name, region):
     mean = find_year(name).moisture.mean()
-    assert float(RANGES[region]["low"]) <= mean <= float(RANGES[region]["high"])
+    low, high = (float(RANGES[region][side]) for side in ("low", "high"))
+    within_range(
+        "mean indoor moisture of wood by region", "Wood Handbook FPL-GTR-190, Table 13-2", RECALLED, low, high,
+        mean, "% MC",
+    )  # fmt: skip
 
 
 @pytest.mark.parametrize(
@@ -43,12 +49,15 @@ def test_mean_moisture_within_the_handbooks_recommended_range(name, region):
 def test_humidities_within_the_design_limits_of_the_standard(name, low, high):
     """EN 15251 categories II and III: the driest and dampest that a building is to be designed for."""
     rh = find_year(name).rh_percent
-    assert min(rh) == low and max(rh) <= high
+    source = "EN 15251, humidity categories II and III"
+    compared("driest month of the standard's category", source, READ, low, min(rh), "% RH", within=0)
+    within_range("dampest month of the standard's category", source, READ, low, high, max(rh), "% RH")
 
 
 def test_museum_keeps_fifty_percent_within_five():
     """Common practice, no source: 50 ± 5 % relative humidity."""
-    assert all(45 <= rh <= 55 for rh in find_year("museum").rh_percent)
+    rh = find_year("museum").rh_percent
+    within_range("humidity of the museum", "common practice, no source", PRACTICE, 45, 55, rh, "% RH")
 
 
 def test_the_dry_season_is_not_always_winter():

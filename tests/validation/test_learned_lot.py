@@ -7,6 +7,8 @@ import pytest
 
 from movement_core.errors import InputError
 from movement_core.moisture.learned import Observed, change_worth_measuring, learn_lot
+from movement_core.sources import RECALLED
+from tests.validation.record import compared
 
 
 def test_one_reading_is_the_conjugate_update_of_the_textbook() -> None:
@@ -14,7 +16,8 @@ def test_one_reading_is_the_conjugate_update_of_the_textbook() -> None:
     one = Observed(-8.0, -9.2, 2.0, 0.0, 0.5)
     got = learn_lot([one])
     prior, reading = 1 / 0.15**2, (8.0 / 0.5) ** 2
-    assert got.sd == pytest.approx((prior + reading) ** -0.5, rel=1e-12)
+    source, sd = "conjugate normal update, statistics texts", (prior + reading) ** -0.5
+    compared("lot's spread after one reading", source, RECALLED, sd, got.sd, "", share=1e-12)
     assert got.factor == pytest.approx((prior + reading * 9.2 / 8.0) / (prior + reading), rel=1e-12)
 
 
@@ -62,8 +65,9 @@ def test_intervals_hold_the_truth_as_often_as_they_say() -> None:
         misses.append((got.factor - lot) / got.sd)
         within += got.likely[0] <= lot <= got.likely[1]
         twice += got.nearly_certain[0] <= lot <= got.nearly_certain[1]
-    assert within / lots == pytest.approx(0.683, abs=0.03)
-    assert twice / lots == pytest.approx(0.954, abs=0.02)
+    source = "normal distribution, 1 and 2 sd; lots drawn by chance"
+    compared("lots within the likely interval", source, RECALLED, 0.683, within / lots, "", within=0.03)
+    compared("lots nearly certainly within", source, RECALLED, 0.954, twice / lots, "", within=0.02)
     assert abs(np.mean(misses)) < 0.05
 
 

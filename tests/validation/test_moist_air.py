@@ -23,6 +23,11 @@ from movement_core.air.moist_air import (
 )
 from movement_core.air.places import all_places, find_place
 from movement_core.moisture.response import wood_year
+from movement_core.sources import DERIVED, READ, RECALLED
+from tests.validation.record import compared, within_range
+
+ASHRAE = "psychrolib (ASHRAE Handbook Fundamentals)"
+WEATHER = "typical meteorological years (NREL) shipped with pvlib"
 
 psychrolib = pytest.importorskip("psychrolib", reason="psychrolib is the reference for moist air")
 PRESSURE = 101325.0
@@ -36,7 +41,8 @@ def _metric() -> None:
 def test_saturation_pressure_to_a_thousandth() -> None:
     temperature = np.arange(-40, 61, 0.5)
     reference = np.array([psychrolib.GetSatVapPres(t) for t in temperature])
-    assert np.abs(saturation_pressure(temperature) / reference - 1).max() < 1e-3
+    ours = saturation_pressure(temperature)
+    compared("saturation pressure, −40 to 60 °C", ASHRAE, DERIVED, reference, ours, "Pa", share=1e-3)
 
 
 def test_humidity_ratio_to_a_thousandth() -> None:
@@ -48,7 +54,8 @@ def test_humidity_ratio_to_a_thousandth() -> None:
     )
     for t, h, p in zip(temperature, rh, pressure):
         reference = psychrolib.GetHumRatioFromRelHum(t, h / 100, p)
-        assert float(humidity_ratio(t, h, p)) == pytest.approx(reference, rel=1e-3)
+        ours = float(humidity_ratio(t, h, p))
+        compared("humidity ratio", ASHRAE, DERIVED, reference, ours, "kg/kg", share=1e-3)
 
 
 def test_outdoor_to_indoor_humidity_to_a_thousandth() -> None:
@@ -60,14 +67,13 @@ def test_outdoor_to_indoor_humidity_to_a_thousandth() -> None:
         reference = (
             psychrolib.GetVapPresFromHumRatio(ratio, PRESSURE) / psychrolib.GetSatVapPres(inside) * 100
         )
-        assert ours == pytest.approx(reference, rel=1.5e-3)
+        compared("air warmed or cooled indoors", ASHRAE, DERIVED, reference, ours, "% RH", share=1.5e-3)
 
 
 def test_dew_point() -> None:
     for t, h in ((20, 50), (-10, 80), (30, 20), (0.5, 99)):
-        assert float(dew_point(t, h)) == pytest.approx(
-            psychrolib.GetTDewPointFromRelHum(t, h / 100), abs=0.03
-        )
+        reference = psychrolib.GetTDewPointFromRelHum(t, h / 100)
+        compared("dew point", ASHRAE, DERIVED, reference, float(dew_point(t, h)), "°C", within=0.03)
 
 
 def test_humidity_of_moisture_is_the_inverse() -> None:
@@ -112,10 +118,15 @@ def test_weather_year_hour_by_hour(file: str, place: str) -> None:
             * psychrolib.GetVapPresFromHumRatio(ratio, PRESSURE)
             / psychrolib.GetSatVapPres(max(temperature[i], 20))
         )
-        assert inside.rh_percent[i] == pytest.approx(min(reference, 100), rel=1.5e-3)
+        found = inside.rh_percent[i]
+        compared("weather years indoors", ASHRAE, DERIVED, min(reference, 100), found, "% RH", share=1.5e-3)
     table = find_place(place).outdoor
-    for values, published in ((temperature, table.temperature_c), (rh, table.rh_percent)):
-        assert [float(values[month == m].mean()) for m in range(1, 13)] == pytest.approx(published, abs=0.051)
+    for what, unit, values, ours in (
+        ("temperature", "°C", temperature, table.temperature_c),
+        ("humidity", "% RH", rh, table.rh_percent),
+    ):
+        means = [float(values[month == m].mean()) for m in range(1, 13)]
+        compared(f"monthly {what} of the place table", WEATHER, READ, means, ours, unit, within=0.051)
 
 
 @pytest.mark.parametrize(("cooling", "allowed"), [(None, 0.8), (25.0, 2.1)])
@@ -129,7 +140,11 @@ def test_monthly_means_give_nearly_what_hours_give(
     hourly = indoor_air(temperature, rh, rooms)
     hourly_mc = equilibrium_moisture(hourly.temperature_c, hourly.rh_percent)
     by_hours = np.array([hourly_mc[month == m].mean() for m in range(1, 13)])
-    assert np.abs(find_place(place).indoors(rooms).moisture - by_hours).max() < allowed
+    compared(
+        f"monthly means instead of hours, {'cooled' if cooling else 'heated only'}", WEATHER, DERIVED, by_hours,
+        find_place(place).indoors(rooms).moisture, "% MC", within=allowed,
+        note="months hide the swings within them; cooled rooms cut off the damp hours, which a mean cannot",
+    )  # fmt: skip
 
 
 def test_heated_homes_are_as_dry_as_measured() -> None:
@@ -137,7 +152,10 @@ def test_heated_homes_are_as_dry_as_measured() -> None:
     with little vapour from living (draughty houses) the model gives that for Montreal, and never more than
     the classes of EN 15251."""
     winter = find_place("Montreal").indoors(Rooms(heating_c=21, moisture_gain_g_m3=2.5)).rh_percent
-    assert 20 < np.mean([winter[i] for i in (0, 1, 2, 11)]) < 32
+    within_range(
+        "heated houses in a cold winter", "ASHRAE Transactions 72, abstract: 25 to 30 %", READ, 20, 32,
+        np.mean([winter[i] for i in (0, 1, 2, 11)]), "% RH", note="with little vapour from living: draughty houses",
+    )  # fmt: skip
 
 
 def test_heated_homes_against_en_15026() -> None:
@@ -146,7 +164,10 @@ def test_heated_homes_against_en_15026() -> None:
     """
     outside = np.array([-10.0, 0.0, 10.0, 20.0])
     ours = indoor_air(outside, np.full(4, 80.0), Rooms(heating_c=20, moisture_gain_g_m3=5)).rh_percent
-    assert np.abs(ours - np.interp(outside, [-10, 20], [35, 65])).max() < 10
+    compared(
+        "heated homes, −10 to 20 °C outside", "EN 15026, Annex C, normal occupancy", RECALLED,
+        np.interp(outside, [-10, 20], [35, 65]), ours, "% RH", within=10, note="recalled with low confidence",
+    )  # fmt: skip
 
 
 def test_every_place_has_a_year_and_a_source() -> None:

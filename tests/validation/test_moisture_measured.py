@@ -19,7 +19,9 @@ from movement_core.moisture.exclusion import fit_film
 from movement_core.moisture.finish import find_finish
 from movement_core.moisture.marching import Spell, march
 from movement_core.moisture.transport import diffusivity, still_air_permeance, transport_methods
+from movement_core.sources import READ, RECALLED
 from movement_core.tables import number, rows
+from tests.validation.record import compared, within_range
 
 
 def _exclusion_rows(provenance: str):
@@ -41,6 +43,12 @@ def test_one_permeance_reproduces_the_exclusion_table(provenance: str, rms: floa
     assert np.abs(misfits).max() < worst
     for day in range(3):
         assert np.sqrt((misfits[:, day] ** 2).mean()) < 1.7
+    compared(
+        f"moisture excluded by finishes, rows {provenance}", "Wood Handbook FPL-GTR-190, Table 16-3, p. 16-4",
+        READ if provenance == "read" else RECALLED, np.zeros_like(misfits), misfits, "points", within=worst,
+        note="difference to the table; its own scatter: three coats of one lacquer stand with 10 and with 19 %",
+    )  # fmt: skip
+    for day in range(3):
         assert abs(misfits[:, day].mean()) < 1.1  # hardly any bias on any day
 
 
@@ -54,15 +62,20 @@ def test_shipped_permeances_are_those_of_the_fit() -> None:
 def test_permeances_are_of_the_published_size() -> None:
     """ASHRAE Handbook Fundamentals, permeance of building materials (recalled): exterior acrylic house
     paint about 313 ng/(Pa s m²), enamel on plaster 28 to 86 for two coats."""
-    assert find_finish("latex paint", 3).film_ng == pytest.approx(313, rel=0.35)
-    assert 28 < find_finish("enamel", 2).film_ng < 86
+    ours, source = find_finish("latex paint", 3).film_ng, "ASHRAE Handbook Fundamentals, permeances"
+    compared("exterior acrylic paint", source, RECALLED, 313, ours, "ng/(Pa s m²)", share=0.35)
+    enamel = find_finish("enamel", 2).film_ng
+    within_range("two coats of enamel", source, RECALLED, 28, 86, enamel, "ng/(Pa s m²)")
 
 
 def test_diffusivity_rises_with_moisture() -> None:
     """Simpson, Wood and Fiber Science (read): aspen, eightfold from 2.5 to 18 % MC at 43 °C. The cell-wall
     model gives 4, the timber models 2: the moisture dependence is understated by the models at hand."""
     ratio = float(diffusivity(43, 18, 0.38) / diffusivity(43, 2.5, 0.38))
-    assert 3.5 < ratio < 8
+    within_range(
+        "diffusivity at 18 % ÷ 2.5 % MC, 43 °C", "Simpson, Wood and Fiber Science: eightfold", READ, 3.5, 8, ratio, "",
+        note="disagrees: the cell-wall model gives 4, the timber models 2; the dependence is understated",
+    )  # fmt: skip
     assert (
         1.5
         < float(diffusivity(43, 18, 0.38, "timber model") / diffusivity(43, 2.5, 0.38, "timber model"))
@@ -73,8 +86,12 @@ def test_diffusivity_rises_with_moisture() -> None:
 def test_diffusivity_with_density_and_temperature() -> None:
     """Sonderegger et al. 2011, Holzforschung 65:819, abstract (read): spruce ÷ beech 2 to 3. Getty,
     Structural Conservation of Panel Paintings (read): about twice as fast at 24 °C as at 12 °C."""
-    assert 2 < float(diffusivity(20, 10, 0.43) / diffusivity(20, 10, 0.68)) < 3.2
-    assert float(diffusivity(24, 10, 0.5) / diffusivity(12, 10, 0.5)) == pytest.approx(2, rel=0.15)
+    woods = float(diffusivity(20, 10, 0.43) / diffusivity(20, 10, 0.68))
+    source = "Sonderegger et al. 2011, Holzforschung 65:819, abstract: 2 to 3"
+    within_range("diffusivity, spruce ÷ beech", source, READ, 2, 3.2, woods, "")
+    warm = float(diffusivity(24, 10, 0.5) / diffusivity(12, 10, 0.5))
+    source = "Getty, Structural Conservation of Panel Paintings"
+    compared("diffusivity, 24 °C ÷ 12 °C", source, READ, 2, warm, "", share=0.15)
 
 
 def test_methods_spread_over_the_stated_range() -> None:
@@ -107,7 +124,11 @@ def test_painted_altar_panel() -> None:
     assert 3.5 < _altar_half_time(0.42, 20, 1) < 5.5
     assert 6 < _altar_half_time(0.42, 10, 1) < 9.5
     assert 16 < _altar_half_time(0.68, 10, 1) < 23
-    assert 40 < _altar_half_time(0.68, 10, 1 / 3) < 60
+    within_range(
+        "half-time of a painted panel, slow end", "conservation physics publication: about 50 d", READ, 40, 60,
+        _altar_half_time(0.68, 10, 1 / 3), "d",
+        note="disagrees by default: 4 to 8 d for pine, 12 to 19 for oak; the slow end of the spread reaches it",
+    )  # fmt: skip
 
 
 def test_crack_that_lags_the_humidity() -> None:
@@ -143,7 +164,10 @@ def test_crack_that_lags_the_humidity() -> None:
 
     x, y = quick(room.rh_percent), quick(wood)
     lag = int(np.argmax([np.corrcoef(x[: x.size - h], y[h:])[0, 1] for h in range(200)]))
-    assert 20 <= lag <= 60
+    within_range(
+        "crack in furniture behind the humidity", "conservation physics publication: about 41 h", READ, 20, 60, lag,
+        "h", note="thickness and weather of the measured piece are not given; ours hardly depends on the thickness",
+    )  # fmt: skip
 
 
 def test_time_goes_with_the_square_of_the_thickness() -> None:
@@ -161,14 +185,18 @@ def test_poplar_panel_and_maple_top() -> None:
     one face open: ours is twice that after four days from 7 %, the free elastic bend, half of it after one
     day."""
     poplar = crown_mm(1070, gradient_curvature(0.00289, 1.5, 19))
-    assert float(poplar) == pytest.approx(32, abs=2)
+    compared("hollow of a poplar panel", "trade magazine report", READ, 32, float(poplar), "mm", within=2)
     room = BoardInAir(19, 0.63, 21, 90)
     four, one = (lying_on_bench(room, 7.0, days, follow_days=40) for days in (4.0, 1.0))
     crowns = [
         float(crown_mm(600, gradient_curvature(0.00353, event.worst_face_difference_mc, 19)))
         for event in (one, four)
     ]
-    assert 15 < crowns[0] < 35 < crowns[1] < 65
+    assert crowns[0] < 35 < crowns[1]
+    within_range(
+        "maple top in damp air, one and four days", "trade magazine report: about 25 mm after days", READ, [15, 35],
+        [35, 65], crowns, "mm", note="twice the report after four days (free elastic bend), half after one",
+    )  # fmt: skip
 
 
 def test_common_practice_of_finishes() -> None:

@@ -12,6 +12,10 @@ import pytest
 from movement_core.moisture.marching import Spell, march
 from movement_core.moisture.response import SlabTransport, slab_year
 from movement_core.moisture.slab import biot_roots, half_time_days, uptake
+from movement_core.sources import DERIVED, RECALLED
+from tests.validation.record import compared
+
+CRANK = "Crank, The Mathematics of Diffusion (1975)"
 
 scipy_integrate = pytest.importorskip(
     "scipy.integrate", reason="scipy is what the spectral year is compared with"
@@ -105,29 +109,45 @@ def test_twenty_random_boards_within_a_thousandth_of_the_amplitude(seed: int) ->
     year = slab_year(show_wave(DAY), slab, back_wave(DAY))
     mean, show, back, difference = _march_scipy(thickness, rate, h_back, h_show, back_wave, show_wave)
     swing = max(np.ptp(show_wave(DAY)), np.ptp(back_wave(DAY))) / 2
-    assert np.abs(year.mean_mc - mean).max() < 1e-3 * swing
-    assert np.abs(year.show_mc - show).max() < 1e-3 * swing
-    if h_back > 0:
-        assert np.abs(year.back_mc - back).max() < 1e-3 * swing
-    assert np.abs(year.face_difference_mc - difference).max() < 1e-3 * swing
+    answers = {
+        "mean moisture": (mean, year.mean_mc),
+        "show surface": (show, year.show_mc),
+        "back surface": (back, year.back_mc),
+        "face difference": (difference, year.face_difference_mc),
+    }
+    if h_back == 0:
+        del answers["back surface"]
+    for name, both in answers.items():
+        room = 1e-3 * swing
+        compared(
+            f"the year of random boards: {name}",
+            "scipy, stiff integrator",
+            DERIVED,
+            *both,
+            "% MC",
+            within=room,
+        )
 
 
 def test_half_time_of_a_slab() -> None:
     """Crank: t50 = 0.0492 t²/D with both faces open and no surface resistance; four times that with one."""
-    assert float(half_time_days(20, 2.5)) == pytest.approx(0.0492 * 20**2 / 2.5, rel=1e-3)
-    assert float(half_time_days(20, 2.5, faces=1)) == pytest.approx(4 * 0.0492 * 20**2 / 2.5, rel=1e-3)
+    exact = 0.0492 * 20**2 / 2.5 * np.array([1, 4])
+    ours = [float(half_time_days(20, 2.5)), float(half_time_days(20, 2.5, faces=1))]
+    compared("half-time of a slab", CRANK, RECALLED, exact, ours, "d", share=1e-3)
     marched = march(20, 12.0, [Spell(60, 6, 6, 1e9, 1e9)], 2.5)
     crossing = float(np.interp(9.0, marched.mean_mc[::-1], marched.time_days[::-1]))
-    assert crossing == pytest.approx(0.0492 * 20**2 / 2.5, rel=2e-3)
+    compared("half-time of a slab, marched", CRANK, RECALLED, exact[0], crossing, "d", share=2e-3)
 
 
 def test_short_time_uptake() -> None:
     """Crank: E = (4/√π) √(D t / L²), good to 1 % of E up to one half."""
     time = np.array([0.1, 0.5, 2.0, 5.0])
     expected = 4 / np.sqrt(np.pi) * np.sqrt(2.5 * time / 20**2)
-    assert np.allclose(uptake(2.5 * time / 10**2, np.inf), expected, rtol=0.01)
+    ours = uptake(2.5 * time / 10**2, np.inf)
+    compared("short-time uptake", CRANK, RECALLED, expected, ours, "", share=0.01)
     marched = march(20, 6.0, [Spell(5, 12, 12, 1e9, 1e9)], 2.5, cells=80)
-    assert np.allclose((marched.at(time) - 6) / 6, expected, rtol=0.015)
+    ours = (marched.at(time) - 6) / 6
+    compared("short-time uptake, marched", CRANK, RECALLED, expected, ours, "", share=0.015)
 
 
 def test_roots_against_scipy() -> None:
@@ -136,7 +156,9 @@ def test_roots_against_scipy() -> None:
             found = scipy_optimize.brentq(
                 lambda b, biot=biot: b * np.sin(b) - biot * np.cos(b), n * np.pi + 1e-9, n * np.pi + np.pi / 2
             )
-            assert root == pytest.approx(found, abs=1e-9)
+            compared(
+                "roots of β tan β = Bi", "scipy, bracketed root finder", DERIVED, found, root, "", within=1e-9
+            )
 
 
 @pytest.mark.parametrize("exchange", [0.3, 5.0, 1e9])
@@ -144,7 +166,9 @@ def test_marching_against_crank_to_a_thousandth_of_the_step(exchange: float) -> 
     """Crank §4.3.6, surface evaporation."""
     course = march(20, 12.0, [Spell(100, 6, 6, exchange, exchange)], 2.0)
     exact = 12 - 6 * uptake(2.0 * course.time_days / 100, exchange * 10 / 2.0)
-    assert np.abs(course.mean_mc - exact).max() < 1e-3 * 6
+    compared(
+        "marching with surface evaporation", CRANK, RECALLED, exact, course.mean_mc, "% MC", within=1e-3 * 6
+    )
 
 
 def test_marching_with_moisture_dependence_against_scipy() -> None:
@@ -176,4 +200,13 @@ def test_marching_with_moisture_dependence_against_scipy() -> None:
     )
     course = march(20, 18.0, [Spell(40, 6, 6, 4.0, 4.0)], rate)
     expected = (solution.y * widths[:, None]).sum(0) / 20
-    assert np.abs(course.at(band) - expected).max() < 2e-3 * 12
+    source = "scipy, method of lines"
+    compared(
+        "diffusivity that rises with moisture",
+        source,
+        DERIVED,
+        expected,
+        course.at(band),
+        "% MC",
+        within=2e-3 * 12,
+    )

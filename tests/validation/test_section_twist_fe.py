@@ -14,6 +14,8 @@ from skfem.helpers import dot, grad  # noqa: E402
 
 from movement_core.section.board import Board  # noqa: E402
 from movement_core.section.twist import board_twist, spiral_rates, torsion_function  # noqa: E402
+from movement_core.sources import DERIVED, RECALLED  # noqa: E402
+from tests.validation.record import compared  # noqa: E402
 from tests.validation.section_fem import Wood  # noqa: E402
 
 
@@ -50,7 +52,8 @@ def solved_rate(width, thickness, pith, power):
 def test_both_laws_of_slope(width, thickness, pith):
     rates = spiral_rates(Board(Wood(), width, thickness, pith))
     for power, rate in zip((0, 1), rates):
-        assert solved_rate(width, thickness, pith, power) == pytest.approx(rate, rel=1e-4)
+        solved, source = solved_rate(width, thickness, pith, power), "scikit-fem, warping of a prism"
+        compared("rate of twist from spiral grain", source, DERIVED, solved, rate, "1/mm", share=1e-4)
 
 
 def test_flat_sawn_board_far_from_the_pith_by_hand():
@@ -59,7 +62,9 @@ def test_flat_sawn_board_far_from_the_pith_by_hand():
     shrinkage = 4 * 0.0027
     by_hand = np.degrees(shrinkage * 0.02 * 1000 / 400)  # slope the same at every radius: s·b·L/r
     assert twist.from_slope_degrees[0] == pytest.approx(by_hand, rel=0.01)
-    assert twist.from_slope_degrees[1] == pytest.approx(2 * by_hand, rel=1e-9)  # growing with it: the pole
+    ours, source = twist.from_slope_degrees[1], "Stevens and Johnston (1960), poles"
+    compared("twist of a pole", source, RECALLED, 2 * by_hand, ours, "°", share=1e-9)
+    #   # growing with it: the pole
 
 
 def test_torsion_function_gives_the_known_stiffness_of_rectangles():
@@ -70,7 +75,8 @@ def test_torsion_function_gives_the_known_stiffness_of_rectangles():
         value = torsion_function(x, y, ratio, 1.0, terms=60)
         total = (weights[:, None] * weights[None, :] * value).sum() * 0.25 * ratio
         # φ solves ∇²φ = −2; the series leaves out its factor 8/π³
-        assert 2 * total * 8 / np.pi**3 / ratio == pytest.approx(known, rel=2e-3)
+        ours, source = 2 * total * 8 / np.pi**3 / ratio, "Timoshenko and Goodier, Theory of Elasticity"
+        compared("torsion constants of rectangles", source, RECALLED, known, ours, "", share=2e-3)
 
 
 def test_straight_log_sawn_askew_agrees_with_the_shape_of_the_whole_log():

