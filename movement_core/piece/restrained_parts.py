@@ -104,45 +104,70 @@ def elastic_parts(
     size = np.maximum(np.array([one.part.frame.size_mm for one in solved]), 1e-3)
     low, high = -size / 2, size / 2
     section = np.ones((len(solved), 3))
-    of_part: dict[int, list[tuple[Floats, Floats, Floats, bool]]] = {}
-    for hold in holds:
-        frame = solved[hold.part].part.frame
-        own = (hold.points - frame.centre) @ frame.axes.T
-        along = np.einsum("ab,bc,ac->a", frame.axes, hold.directions, frame.axes)
-        of_part.setdefault(hold.part, []).append((own.min(axis=0), own.max(axis=0), along, hold.passes))
+    of_part = _reaches(holds, axes, centre)
     for part, one in enumerate(solved):
+        sizes = size[part].tolist()
         full = float(np.prod(size[part]))
         solid = min(1.0, one.part.volume_mm3 / full) if one.part.volume_mm3 > 0 else 1.0
         for axis in range(3):
-            here = [one for one in of_part.get(part, ()) if one[2][axis] > 0.25]
-            taken = [(a, b) for a, b, _, _ in here]
-            reach = [(a, b) for a, b, _, passes in here if not passes] or taken
-            if taken:
-                ends = np.clip([taken[0][0][axis], taken[0][1][axis]], low[part, axis], high[part, axis])
-                for a, b in taken:
-                    ends[0], ends[1] = min(ends[0], a[axis]), max(ends[1], b[axis])
-                ends = np.clip(ends, -size[part, axis] / 2, size[part, axis] / 2)
-                if ends[1] - ends[0] > LEAST_SPAN * size[part, axis]:
-                    low[part, axis], high[part, axis] = ends
-            span = high[part, axis] - low[part, axis]
-            fades = span / math.pi * math.sqrt(moduli[part].shear_mpa / moduli[part].e_mpa[axis])
-            section[part, axis] = solid * _section(axis, reach, size[part], fades)
+            here = [reach for reach in of_part.get(part, ()) if reach.along[axis] > 0.25]
+            half = sizes[axis] / 2
+            start, end = -half, half
+            if here:
+                least = min(reach.low[axis] for reach in here)
+                most = max(reach.high[axis] for reach in here)
+                least, most = min(max(least, -half), half), min(max(most, -half), half)
+                if most - least > LEAST_SPAN * sizes[axis]:
+                    start, end = least, most
+            low[part, axis], high[part, axis] = start, end
+            fades = (end - start) / math.pi * math.sqrt(moduli[part].shear_mpa / moduli[part].e_mpa[axis])
+            telling = [reach for reach in here if not reach.passes] or here
+            section[part, axis] = solid * _section(axis, telling, sizes, fades)
     stiffness = section * np.array([one.e_mpa for one in moduli])
     return ElasticParts(axes, centre, stiffness, low, high)
 
 
-def _section(axis: int, taken: Sequence[tuple[Floats, Floats]], size: Floats, fades: float) -> float:
+@dataclass(frozen=True)
+class _Reach:
+    """A hold in the axes of its part: from where to where it reaches, and how much it holds along each."""
+
+    low: list[float]
+    high: list[float]
+    along: list[float]
+    passes: bool
+
+
+def _reaches(holds: Sequence[Hold], axes: Floats, centre: Floats) -> dict[int, list[_Reach]]:
+    """All holds by the index of their part, in their order."""
+    found: dict[int, list[_Reach]] = {}
+    if not holds:
+        return found
+    part = np.array([hold.part for hold in holds])
+    count = np.array([len(hold.points) for hold in holds])
+    of_point = np.repeat(part, count)
+    away = np.concatenate([hold.points for hold in holds]) - centre[of_point]
+    own = np.einsum("ni,nai->na", away, axes[of_point])
+    starts = np.cumsum(count) - count
+    low, high = np.minimum.reduceat(own, starts).tolist(), np.maximum.reduceat(own, starts).tolist()
+    directions = np.array([hold.directions for hold in holds])
+    along = np.einsum("hab,hbc,hac->ha", axes[part], directions, axes[part], optimize=True).tolist()
+    for hold, least, most, held in zip(holds, low, high, along):
+        found.setdefault(hold.part, []).append(_Reach(least, most, held, hold.passes))
+    return found
+
+
+def _section(axis: int, taken: Sequence[_Reach], size: Sequence[float], fades: float) -> float:
     """Area that takes part in straining along an axis, mm²."""
     area = 1.0
     for other in range(3):
         if other == axis:
             continue
-        half = float(size[other]) / 2
+        half = size[other] / 2
         if other == THICKNESS or not taken:
             area *= 2 * half
             continue
         stretches = sorted(
-            (max(-half, float(a[other]) - fades), min(half, float(b[other]) + fades)) for a, b in taken
+            (max(-half, reach.low[other] - fades), min(half, reach.high[other] + fades)) for reach in taken
         )
         length, reached = 0.0, -half
         for start, end in stretches:

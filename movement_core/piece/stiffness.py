@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 
@@ -46,6 +47,7 @@ class BoardStiffness:
     filled: tuple[str, ...]
 
 
+@lru_cache(maxsize=4096)  # parts of one board or batch have the same rings, and every joint asks
 def board_stiffness(species: Species, ring_angle_deg: float) -> BoardStiffness:
     """Stiffness of a board in its plane.
 

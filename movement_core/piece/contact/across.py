@@ -155,31 +155,26 @@ def gap_year(
         changes = _flat_changes(gap, one, two, stays)
         if positions is not None:
             carried = positions.between(gap.first, gap.second, gap.centre) @ gap.normal
-            changes = [change + Span(carried, carried, carried) for change in changes]
-    tight = min(changes, key=lambda change: float(change.least.min()))
-    wide = max(changes, key=lambda change: float(change.most.max()))
+            changes += Span(carried, carried, carried)
+    tight = changes.row(int(changes.least.min(axis=1).argmin()))
+    wide = changes.row(int(changes.most.max(axis=1).argmax()))
     return GapYear(gap, _course(gap.least_mm, tight), _course(gap.most_mm, wide))
 
 
-def _flat_changes(gap: Gap, one: Swelling, two: Swelling, stays: list[Floats]) -> list[Span]:
-    """What each corner of a gap does: its two faces lie half a gap to either side of its outline."""
-    half = gap.size_mm / 2 * gap.normal
-    return [
-        two.shift(point + half, stays[1], gap.normal) - one.shift(point - half, stays[0], gap.normal)
-        for point in np.concatenate(gap.outline)
-    ]
+def _flat_changes(gap: Gap, one: Swelling, two: Swelling, stays: list[Floats]) -> Span:
+    """(corners, 366) what each corner of a gap does: its two faces lie half a gap to either side of its outline."""
+    half, points = gap.size_mm / 2 * gap.normal, np.concatenate(gap.outline)
+    return two.shifts(points + half, stays[1], gap.normal) - one.shifts(points - half, stays[0], gap.normal)
 
 
-def _round_changes(gap: Gap, one: Swelling, two: Swelling) -> list[Span]:
-    """What the room round a peg does in each direction: holes grow with their wood as pegs do."""
+def _round_changes(gap: Gap, one: Swelling, two: Swelling) -> Span:
+    """(corners, 366) what the room round a peg does in each direction: holes grow with their wood as pegs do."""
     peg, hole = (one, two) if gap.peg == gap.first else (two, one)
     away = np.concatenate(gap.outline) - gap.centre
     away -= (away @ gap.normal)[:, None] * gap.normal
     radii = np.linalg.norm(away, axis=1)
-    return [
-        (hole.along(direction / radius) - peg.along(direction / radius)).times(radius)
-        for direction, radius in zip(away, radii.tolist())
-    ]
+    away /= radii[:, None]
+    return (hole.along_each(away) - peg.along_each(away)).times_each(radii)
 
 
 @dataclass(frozen=True)

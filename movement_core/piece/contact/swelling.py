@@ -53,6 +53,24 @@ class Span:
         """Whether value and range are one array, so that it is reckoned with once and not three times."""
         return self.value is self.least and self.least is self.most
 
+    def times_each(self, factors: Floats) -> Span:
+        """(…, 366) the same times each of some factors (…)."""
+        by = factors[..., None]
+        if self.certain:
+            only = np.asarray(self.least * by)
+            return Span(only, only, only)
+        low, high = self.least * by, self.most * by
+        value = None if self.value is None else np.asarray(self.value * by)
+        return Span(value, np.minimum(low, high), np.maximum(low, high))
+
+    def row(self, place: int) -> Span:
+        """One of several, by its place."""
+        if self.certain:
+            only = self.least[place]
+            return Span(only, only, only)
+        value = None if self.value is None else self.value[place]
+        return Span(value, self.least[place], self.most[place])
+
     @property
     def middle(self) -> Floats:
         """Its value, or the middle of its range."""
@@ -77,8 +95,24 @@ class Swelling:
 
     def shift(self, point: Floats, fixed: Floats, direction: Floats) -> Span:
         """How far a point goes along a unit direction while another, the fixed one, stays, mm."""
-        factors = (self.axes @ direction) * (self.axes @ (point - fixed))
-        return _sum(self.strains, factors.tolist())
+        return self.shifts(point[None], fixed, direction).row(0)
+
+    def shifts(self, points: Floats, fixed: Floats, direction: Floats) -> Span:
+        """(N, 366) how far each of some points (N, 3) goes so, mm."""
+        return self._each((self.axes @ direction) * ((points - fixed) @ self.axes.T))
+
+    def along_each(self, directions: Floats) -> Span:
+        """(N, 366) strain along each of some unit directions (N, 3)."""
+        return self._each((directions @ self.axes.T) ** 2)
+
+    def _each(self, factors: Floats) -> Span:
+        """(N, 366) strains times the factors (N, 3) of each axis, added up."""
+        result: Span | None = None
+        for strain, along in zip(self.strains, factors.T):
+            if strain is not STILL:
+                more = strain.times_each(along)
+                result = more if result is None else result + more
+        return STILL.times_each(np.zeros(len(factors))) if result is None else result
 
 
 def _sum(strains: Sequence[Span], factors: Sequence[float]) -> Span:
