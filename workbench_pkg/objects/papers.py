@@ -23,7 +23,9 @@ GROUP, SCHEDULE, PAGE, DRAWN = "papers", "schedule", "drawing page", "drawing"
 LABEL = "Heartside papers"
 BLANK = "A4_Landscape_blank.svg"
 PAGE_MM, PLACE_FOR_VIEW_MM = (297.0, 210.0), (250.0, 90.0)
-TABLE_TEXT_MM = 2.6
+TABLE_TEXT_POINTS = 9.0
+ROW_MM, COLUMN_MM = 7.94, 26.5  # of the host's table at its usual 30 and 100 dots
+PLACE_FOR_TABLE_MM = (270.0, 84.0)
 FIRST_COLUMN_DOTS = 260  # names are long
 
 
@@ -71,7 +73,8 @@ def write_sheet(doc: Any, name: str, blocks: Sequence[Block], kind: str = SCHEDU
             for column, cell in enumerate(cells):
                 _fill(sheet, column, number, cell)
         row += len(block.rows) + 3
-    sheet.setColumnWidth("A", FIRST_COLUMN_DOTS)
+    if kind == SCHEDULE:
+        sheet.setColumnWidth("A", FIRST_COLUMN_DOTS)
     papers_group(doc).addObject(sheet)
     sheet.recompute()
     return sheet
@@ -120,7 +123,10 @@ def write_page(doc: Any, marks: TemplateMarks, block: Block, solids: Sequence[An
     page.addView(shown)
     shown.Source = table
     shown.CellStart, shown.CellEnd = "A1", _address(len(block.heads) - 1, len(block.rows) + 2)
-    shown.TextSize = TABLE_TEXT_MM / 0.35
+    high, wide = ROW_MM * (len(block.rows) + 2), COLUMN_MM * len(block.heads)
+    fit = min(1.0, PLACE_FOR_TABLE_MM[1] / high, PLACE_FOR_TABLE_MM[0] / wide)
+    shown.ScaleType, shown.Scale = "Custom", fit
+    shown.TextSize = TABLE_TEXT_POINTS
     shown.X, shown.Y = PAGE_MM[0] / 2, 52.0
     note = mark(doc.addObject("TechDraw::DrawViewAnnotation", "HeartsideNote"), DRAWN)
     page.addView(note)
