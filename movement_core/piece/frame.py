@@ -153,15 +153,16 @@ def _tightest_box(outline: SolidOutline) -> FloatArray:
 
 def _tightest_around(outline: SolidOutline, normal: FloatArray, candidates: list[FloatArray]) -> FloatArray:
     best: tuple[float, FloatArray] | None = None
-    tried: list[FloatArray] = []
-    for candidate in candidates:
-        flat = _without(candidate, normal)
-        if np.linalg.norm(flat) < 0.5:
+    given = np.array(candidates).reshape(-1, 3)
+    flats = given - np.outer(given @ normal, normal)
+    sizes = np.linalg.norm(flats, axis=1)
+    flats = flats[sizes >= 0.5] / sizes[sizes >= 0.5, None]
+    same = np.abs(flats @ flats.T) > 0.99999
+    tried: list[int] = []
+    for place, flat in enumerate(flats):
+        if same[place, tried].any():
             continue
-        flat = _unit(flat)
-        if any(abs(flat @ other) > 0.99999 for other in tried):
-            continue
-        tried.append(flat)
+        tried.append(place)
         axes = np.array([flat, np.cross(normal, flat), normal])
         size = extents_of_points(outline.points, axes)[1]
         area = float(size[0] * size[1])

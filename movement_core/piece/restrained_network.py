@@ -97,7 +97,9 @@ class PieceNetwork:
     def pushes(self, joint: int) -> list[Push]:
         """All springs of a joint that hold and all its stops that close, by its number."""
         springs, closed = self._of_joint.get(joint, ([], []))
-        forces = self.states.tie_force_n[springs] @ self.course
+        each = self.states.tie_force_n[springs]
+        flat = each.reshape(3 * len(springs), each.shape[2]) @ self.course  # one product, not one a spring
+        forces = flat.reshape(len(springs), 3, flat.shape[1])
         found = []
         for place, force in zip(springs, forces):
             patch = self.patches[place][1]
@@ -196,7 +198,9 @@ def courses(strains: Floats) -> tuple[Floats, Floats]:
         course = course / np.linalg.norm(course)
         found.append(course)
         rest -= np.outer(rest @ course, course)
-    days = np.array(found or [np.zeros(strains.shape[2])])  # a piece in which nothing moves has one course too
+    days = np.array(
+        found or [np.zeros(strains.shape[2])]
+    )  # a piece in which nothing moves has one course too
     return np.asarray((flat @ days.T).reshape(*strains.shape[:2], -1)), days
 
 

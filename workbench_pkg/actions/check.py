@@ -27,6 +27,7 @@ from workbench_pkg.actions.settings import Settings
 from workbench_pkg.actions.year import settings_of
 from workbench_pkg.host.documents import opened
 from workbench_pkg.host.faces import LeafFaces
+from workbench_pkg.host.leaves import read_leaves
 
 TABLE_ENDING = ".wood.csv"
 
@@ -90,7 +91,8 @@ def read_document(
     """Read all that an answer needs; nothing in the document is changed. The arguments are those of ``work_out``."""
     asked = None if settings is None else settings.asked
     settings = settings or settings_of(doc)
-    read, learned = with_learned(doc, read_piece(doc, table, settings.shop), settings, measured)
+    leaves = read_leaves(doc, hidden=True)
+    read, learned = with_learned(doc, read_piece(doc, table, settings.shop, leaves), settings, measured)
     confirmed, unmatched = confirmed_joints(doc, read.parts, joints)
     faces, faceless = read_faces(read.leaves)
     return Question(
@@ -100,7 +102,7 @@ def read_document(
         confirmed,
         (*errors, *read.unreadable, *unmatched, *faceless, *(learned.problems if learned else ())),
         path or doc.FileName or doc.Label,
-        fingerprint(doc, asked),
+        fingerprint(doc, asked, leaves),
         learned.told if learned else (),
     )
 

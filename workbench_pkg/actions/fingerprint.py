@@ -15,7 +15,7 @@ from movement_core import __version__
 from movement_core.errors import InputError
 from workbench_pkg.host.ancestry import fused_tags, inherited_tags
 from workbench_pkg.host.leaf import Leaf
-from workbench_pkg.host.leaves import read_leaves
+from workbench_pkg.host.leaves import Reading, read_leaves
 from workbench_pkg.host.preferences import usual_year
 from workbench_pkg.host.tagging import RawTags, read_tags
 from workbench_pkg.objects.joints import JOINTS
@@ -25,10 +25,16 @@ from workbench_pkg.objects.study import DATE, YEAR, asked_of, get_text, today_mo
 PLACES_MM = 4  # decimals of a length that count
 
 
-def fingerprint(doc: Any, asked: Mapping[str, Any] | None = None) -> str:
-    """Fingerprint of a document for an answer. ``asked`` None: what the document's own study asks."""
+def fingerprint(doc: Any, asked: Mapping[str, Any] | None = None, reading: Reading | None = None) -> str:
+    """Fingerprint of a document for an answer.
+
+    ``asked`` None: what the document's own study asks. ``reading``: its leaves with the hidden ones, where they are
+    read already.
+    """
     told = hashlib.sha256()
-    for line in _lines(doc, _asked(doc) if asked is None else asked):
+    for line in _lines(
+        doc, _asked(doc) if asked is None else asked, reading or read_leaves(doc, hidden=True)
+    ):
         told.update(f"{line}\n".encode("utf-8", "replace"))
     return told.hexdigest()[:32]
 
@@ -44,7 +50,7 @@ def _asked(doc: Any) -> dict[str, Any]:
     return {name: value for name, value in asked.items() if value not in (None, "", {})}
 
 
-def _lines(doc: Any, asked: Mapping[str, Any]) -> Iterator[object]:
+def _lines(doc: Any, asked: Mapping[str, Any], reading: Reading) -> Iterator[object]:
     yield __version__
     yield sorted((name, _plain(value)) for name, value in asked.items())
     for name in ("year", "shop"):
@@ -52,7 +58,7 @@ def _lines(doc: Any, asked: Mapping[str, Any]) -> Iterator[object]:
     yield get_text(doc, JOINTS)
     yield get_text(doc, MEASURED)
     solids: dict[object, tuple[object, ...]] = {}  # a solid is measured once however many links show it
-    for leaf in read_leaves(doc, hidden=True).leaves:
+    for leaf in reading.leaves:
         if leaf.visible:
             if leaf.own not in solids:
                 solids[leaf.own] = _solid(leaf.solid)

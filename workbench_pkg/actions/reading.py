@@ -12,7 +12,7 @@ from movement_core.piece.part import Part, Shop, Solid, parts_of
 from movement_core.piece.tag_sources import merge, tags_from_properties, tags_from_text, turned, without_tag
 from movement_core.piece.tags import TagProblem, Tags
 from workbench_pkg.host.ancestry import InheritedTags, fused_tags, inherited_tags
-from workbench_pkg.host.leaves import Leaf, read_leaves
+from workbench_pkg.host.leaves import Leaf, Reading, read_leaves
 from workbench_pkg.host.relations import is_ours, is_placed_group, is_plain_group
 from workbench_pkg.host.shapes import extents, outline
 from workbench_pkg.host.tagging import RawTags, own_facts, read_tags
@@ -41,19 +41,27 @@ class ReadSolids:
     unreadable: tuple[str, ...]
 
 
-def read_piece(doc: Any, table: Mapping[str, Tags] | None = None, shop: Shop | None = None) -> ReadPiece:
+def read_piece(
+    doc: Any,
+    table: Mapping[str, Tags] | None = None,
+    shop: Shop | None = None,
+    reading: Reading | None = None,
+) -> ReadPiece:
     """Read every visible leaf solid of a document with its tags.
 
     ``table`` holds further tags by part name, from a CSV file beside the model; properties and labels outrank it.
-    ``shop`` gives the moisture of parts of which none was said.
+    ``shop`` gives the moisture of parts of which none was said. ``reading``: the document's leaves with the hidden
+    ones, where they are read already.
     """
-    read = read_solids(doc, table)
+    read = read_solids(doc, table, reading)
     return ReadPiece(parts_of(read.solids, shop), read.leaves, read.hidden, read.unreadable)
 
 
-def read_solids(doc: Any, table: Mapping[str, Tags] | None = None) -> ReadSolids:
+def read_solids(
+    doc: Any, table: Mapping[str, Tags] | None = None, reading: Reading | None = None
+) -> ReadSolids:
     """The solids that ``read_piece`` makes parts of."""
-    reading = read_leaves(doc, hidden=True)
+    reading = reading or read_leaves(doc, hidden=True)
     unreadable = [str(one) for one in reading.unreadable]
     unused = dict(table or {})
     solids, leaves, hidden = [], [], []

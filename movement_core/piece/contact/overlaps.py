@@ -170,8 +170,10 @@ def inside(scene: Scene, body: int, points: Floats) -> Bools:
     starts = np.flatnonzero(np.diff(shell.facet, prepend=-1))
     low, high = np.minimum.reduceat(edges.min(axis=1), starts), np.maximum.reduceat(edges.max(axis=1), starts)
     # Only the facets in whose box a point is seen can hide it.
-    (x, y), ((x0, y0), (x1, y1)) = spots.T[..., None], (low.T, high.T)
+    meets = np.flatnonzero(((high >= spots.min(axis=0)) & (low <= spots.max(axis=0))).all(axis=1))
+    (x, y), ((x0, y0), (x1, y1)) = spots.T[..., None], (low[meets].T, high[meets].T)
     point, facet = np.nonzero((x >= x0) & (x <= x1) & (y >= y0) & (y <= y1))
+    facet = meets[facet]
     count = np.diff(np.append(starts, len(edges)))[facet]
     row = np.repeat(np.arange(len(facet)), count)
     away = edges[starts[facet][row] + ranges(count)] - spots[point][row][:, None]

@@ -188,19 +188,27 @@ def _to_mesh(triangles: Floats, points: Floats, normals: Floats, reach: float) -
     triangles = triangles[near.all(axis=1)]
     if not len(triangles):
         return np.full(len(points), np.inf)
-    base, one, two = triangles[:, 0], triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0]
+    origin = points.mean(axis=0)  # near all of them, so that products of places lose nothing
+    points = points - origin
+    base, one, two = (
+        triangles[:, 0] - origin,
+        triangles[:, 1] - triangles[:, 0],
+        triangles[:, 2] - triangles[:, 0],
+    )
     outward = np.cross(one, two)
     outward_length = np.linalg.norm(outward, axis=1)
+    level = np.einsum("ij,ij->i", base, outward)
+    aside_one, aside_two, turned = np.cross(base, one), np.cross(base, two), np.cross(normals, points)
     result = np.full(len(points), np.inf)
     rows = max(1, 2_000_000 // max(1, len(triangles)))
     for start in range(0, len(points), rows):
-        p, n = points[start : start + rows, None], normals[start : start + rows, None]
-        slant = (n * outward).sum(axis=-1)
-        away = base - p
+        some = slice(start, start + rows)
+        p, n, t = points[some], normals[some], turned[some]
+        slant = n @ outward.T
+        # With r = base − p: (n × r) · side = n · (base × side) − (n × p) · side, which are products of matrices.
         with np.errstate(divide="ignore", invalid="ignore"):
-            height = (away * outward).sum(axis=-1) / slant
-            side = np.cross(n, away)
-            u, v = -(side * two).sum(axis=-1) / slant, (side * one).sum(axis=-1) / slant
+            height = (level - p @ outward.T) / slant
+            u, v = (t @ two.T - n @ aside_two.T) / slant, (n @ aside_one.T - t @ one.T) / slant
             hit = (u >= -1e-9) & (v >= -1e-9) & (u + v <= 1 + 1e-9)
         hit &= slant < -math.cos(GAP_ANGLE) * outward_length
         height = np.where(hit & (height > -MESH_MM), height, np.inf)
