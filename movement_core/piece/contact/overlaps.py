@@ -19,7 +19,7 @@ from movement_core.piece.contact.found import CONTACT_MM, Overlap
 from movement_core.piece.contact.pairs import chunks, ranges
 from movement_core.piece.contact.polygons import Floats, area, mean_width, shared, without
 from movement_core.piece.contact.rays import Kernel
-from movement_core.piece.contact.scene import Ints, Scene
+from movement_core.piece.contact.scene import ACROSS_RAY, RAY, Ints, Scene
 
 Bools = NDArray[np.bool_]
 
@@ -157,18 +157,10 @@ def _mesh_inside(scene: Scene, one: int, other: int) -> bool:
     return False
 
 
-_RAY = np.array([0.5773, 0.7071, 0.4083]) / np.linalg.norm([0.5773, 0.7071, 0.4083])  # along no usual face
-
-
 def inside(scene: Scene, body: int, points: Floats) -> Bools:
     """(N,) which points (N, 3) lie inside a body: how often a ray from each crosses its surface, odd or even."""
     shell = scene.shell(body)
-    across = np.cross(_RAY, [0.0, 0.0, 1.0])
-    across /= np.linalg.norm(across)
-    seen = np.stack([across, np.cross(_RAY, across)], axis=1)  # looking along the ray
-    edges, spots = shell.edges @ seen, points @ seen
-    starts = np.flatnonzero(np.diff(shell.facet, prepend=-1))
-    low, high = np.minimum.reduceat(edges.min(axis=1), starts), np.maximum.reduceat(edges.max(axis=1), starts)
+    (edges, starts, low, high), spots = shell.seen, points @ ACROSS_RAY
     # Only the facets in whose box a point is seen can hide it.
     meets = np.flatnonzero(((high >= spots.min(axis=0)) & (low <= spots.max(axis=0))).all(axis=1))
     (x, y), ((x0, y0), (x1, y1)) = spots.T[..., None], (low[meets].T, high[meets].T)
@@ -184,7 +176,7 @@ def inside(scene: Scene, body: int, points: Floats) -> Bools:
         over = np.bincount(row[crossed & right], minlength=len(facet)) % 2 == 1
         normals = shell.normals[shell.facet[starts]][facet]
         distance = np.einsum("ni,ni->n", shell.edges[starts[facet], 0] - points[point], normals) / (
-            normals @ _RAY
+            normals @ RAY
         )
     return np.asarray(np.bincount(point[over & (distance > 0)], minlength=len(points)) % 2 == 1)
 

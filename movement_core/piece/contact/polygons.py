@@ -69,6 +69,8 @@ def shared(one: Floats, other: Floats) -> Floats:
             return square
     # What lies outside the other's box cannot lie in the other.
     near_one, near_other = _within_box(one, other), _within_box(other, one)
+    if not len(near_one) and not len(near_other):
+        return NOTHING
     first, second = _pieces(near_one, near_other), _pieces(near_other, near_one)
     a_in, a_same, _ = _where(first, other)
     b_in, _, _ = _where(second, one)

@@ -54,6 +54,11 @@ class Faces:
         return flat[:, ::-1] if self.normal[face] @ self.normal[plane] < 0 else flat
 
 
+RAY = np.array([0.5773, 0.7071, 0.4083]) / np.linalg.norm([0.5773, 0.7071, 0.4083])  # along no usual face
+_ASIDE = np.cross(RAY, [0.0, 0.0, 1.0]) / np.linalg.norm(np.cross(RAY, [0.0, 0.0, 1.0]))
+ACROSS_RAY = np.stack([_ASIDE, np.cross(RAY, _ASIDE)], axis=1)  # (3, 2) what is seen looking along the ray
+
+
 @dataclass(frozen=True, eq=False)
 class Shell:
     """The whole surface of one body as facets that bound it: flat faces with all their edges, and mesh triangles.
@@ -64,6 +69,14 @@ class Shell:
     edges: Floats
     facet: Ints
     normals: Floats
+
+    @cached_property
+    def seen(self) -> tuple[Floats, Ints, Floats, Floats]:
+        """Looking along RAY: the edges (E, 2, 2), the first edge of each facet, and the facets' boxes, low and high."""
+        edges = self.edges @ ACROSS_RAY
+        starts = np.flatnonzero(np.diff(self.facet, prepend=-1))
+        low = np.minimum.reduceat(edges.min(axis=1), starts)
+        return edges, starts, low, np.maximum.reduceat(edges.max(axis=1), starts)
 
     def section(self, origin: Floats, across: Floats, up: Floats) -> Floats:
         """(E, 2, 2) region in which a plane cuts the body, in the frame (origin, across, up) of the plane."""
