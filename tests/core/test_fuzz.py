@@ -40,12 +40,12 @@ def test_the_sweep_sees_a_crash_a_hang_and_a_long_message(tmp_path, monkeypatch)
         while True:
             pass
 
-    class Long(InputError):
+    class LongError(InputError):
         def __str__(self):
             return "y" * 6000
 
     def talk():
-        raise Long("x")
+        raise LongError("x")
 
     monkeypatch.setattr(sweep, "LIMIT_S", 0.05)
     for broken, word in ((crash, "KeyError"), (hang, "more than"), (talk, "message")):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import json
 
 import FreeCAD
@@ -161,7 +162,7 @@ def rings_seen(path):
     heights = range(middle.y() - 60, middle.y() + 60)
     column = [QtGui.QColor(image.pixel(middle.x() - 20, y)) for y in heights]
     dark = [max(c.red(), c.green(), c.blue()) < 90 for c in column]
-    return sum(now and not before for before, now in zip(dark, dark[1:]))
+    return sum(now and not before for before, now in itertools.pairwise(dark))
 
 
 @pytest.mark.parametrize("camera", ["Orthographic", "Perspective"])

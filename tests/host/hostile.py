@@ -97,7 +97,8 @@ def hostile(good: bytes) -> dict[str, bytes]:
     cases["no Document.xml"] = _without(good, "Document.xml")
     cases["an archive in an archive"] = zipped(("model.FCStd", good))
     for what, name in (
-        ("one folder up", "../x.brp"), ("far up", "../" * 12 + "etc/x"), ("up from below", "a/../../x"), ("absolute", "/x"),
+        ("one folder up", "../x.brp"), ("far up", "../" * 12 + "etc/x"),
+        ("up from below", "a/../../x"), ("absolute", "/x"),
         ("a drive", "C:/x"), ("backslashes", "..\\x"), ("a line break", "a\nb"), ("deep folders", "a/" * 40 + "x"),
     ):  # fmt: skip
         cases[what] = _with(good, (name, b"x"))

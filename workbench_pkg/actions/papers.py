@@ -78,7 +78,7 @@ def _drawn_marks(marks: TemplateMarks, place: Any) -> list[Any]:
     def at(x: float, y: float) -> Any:
         return origin + along * (x - half) + across * (y + low)
 
-    wires = []
+    wires: list[Any] = []
     for screw in marks.screws:
         x, y = screw.place
         wires.append(Part.makeCircle((screw.hole_mm or 4.0) / 2, at(x, y), up))

@@ -42,7 +42,8 @@ def make_template(
     ----------
     output : the file to write, ending in .html, .pdf or .json (the figures alone).
     top : a board of the top that is meant; empty: the first top. plan : kind of the plan; empty: the best that has
-        fasteners. wish : what else is asked of the plans. paper : "a4" or "letter". units : "mm" or "inch", of what is written.
+        fasteners. wish : what else is asked of the plans. paper : "a4" or "letter".
+    units : "mm" or "inch", of what is written.
     force : replace a file that is there.
 
     Returns

@@ -135,8 +135,9 @@ def _distances(solid: int, references: dict[int, list[int]], entities: dict[int,
             for reference in references[number]:
                 point = re.search(r"\(\s*([^()]*)\)\s*\)$", entities.get(reference, ""))
                 with contextlib.suppress(ValueError):  # no numbers: the host will say what it thinks of them
-                    x, y, z = (float(cell) for cell in point.group(1).split(",")) if point else ()
-                    points.append([x, y, z])
+                    cells = [float(cell) for cell in point.group(1).split(",")] if point else []
+                    if len(cells) == 3:
+                        points.append(cells)
             continue
         for reference in references.get(number, []):
             if reference not in seen:

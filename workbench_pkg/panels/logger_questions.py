@@ -48,7 +48,9 @@ class LoggerQuestions(QtWidgets.QGroupBox):
             what: self._list(f"HeartsideLogger{what.title()}", [(itself, "")]) for what in COLUMNS
         }
         nothing = translate("Heartside", "nothing: all twelve were logged")
-        self.completing = self._list("HeartsideLoggerRest", [(nothing, ""), *((say(air), air) for air in airs)])
+        self.completing = self._list(
+            "HeartsideLoggerRest", [(nothing, ""), *((say(air), air) for air in airs)]
+        )
         form.addRow(translate("Heartside", "Dates are written"), self.dates)
         form.addRow(translate("Heartside", "Temperatures are in"), self.unit)
         form.addRow(translate("Heartside", "Column of the date"), self.columns["date"])

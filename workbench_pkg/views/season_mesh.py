@@ -66,7 +66,10 @@ def _own_mesh(solid: Any) -> LeafMesh:
     vectors, corners = mesh.Topology
     if not corners:
         raise ValueError("the host gives no mesh of it")
-    at, facets = np.array([tuple(vector) for vector in vectors]), np.array(corners, dtype=np.int64)
+    at, facets = (
+        np.array([[vector.x, vector.y, vector.z] for vector in vectors]),
+        np.array(corners, dtype=np.int64),
+    )
     if solid.Volume < 0:  # an inside-out solid
         facets = facets[:, ::-1]
     faces = [facets[list(mesh.getSegment(i))] for i in range(mesh.countSegments())] or [facets]

@@ -35,7 +35,9 @@ def add_words(commands: Any, shared: Shared) -> None:
         "--kind", action="append", default=[], metavar="NAME",
         help="kind of fastener; give it once a kind (default: those that suit)",
     )  # fmt: skip
-    step.add_argument("--fixed", default="centre", metavar="WHERE", help="the line that stays put, as for hold")
+    step.add_argument(
+        "--fixed", default="centre", metavar="WHERE", help="the line that stays put, as for hold"
+    )
     step.add_argument("--force", action="store_true", help="replace NEW if it exists")
     step.set_defaults(command="step", carry_out=carry_out)
 

@@ -301,7 +301,7 @@
     </message>
     <message>
         <source>Drawing page written</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnungsblatt geschrieben</translation>
     </message>
     <message>
         <source>Driest</source>
@@ -861,7 +861,7 @@
     </message>
     <message>
         <source>Papers taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter herausgenommen</translation>
     </message>
     <message>
         <source>Part or kind of joint</source>
@@ -1029,7 +1029,7 @@
     </message>
     <message>
         <source>Schedule written</source>
-        <translation type="unfinished"></translation>
+        <translation>Stückliste geschrieben</translation>
     </message>
     <message>
         <source>Screw</source>
@@ -1469,11 +1469,11 @@
     </message>
     <message>
         <source>Where to write the drilling template</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin mit der Bohrschablone</translation>
     </message>
     <message>
         <source>Where to write the piece with its slots</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin mit dem Stück samt Schlitzen</translation>
     </message>
     <message>
         <source>Where to write the sheet</source>
@@ -2220,7 +2220,7 @@
     </message>
     <message>
         <source>Fasteners of {top}: {plan}</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungen von {top}: {plan}</translation>
     </message>
     <message>
         <source>February</source>
@@ -2260,7 +2260,7 @@
     </message>
     <message>
         <source>Gaps</source>
-        <translation type="unfinished"></translation>
+        <translation>Fugen</translation>
     </message>
     <message>
         <source>Gaps to leave today</source>
@@ -2316,7 +2316,7 @@
     </message>
     <message>
         <source>Joints</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindungen</translation>
     </message>
     <message>
         <source>Joints that bear most, as elastic upper bounds; after some months {low:.0%} to {high:.0%} of it is left</source>
@@ -2496,7 +2496,7 @@
     </message>
     <message>
         <source>Schedule</source>
-        <translation type="unfinished"></translation>
+        <translation>Stückliste</translation>
     </message>
     <message>
         <source>Screw today, {unit}</source>
@@ -2784,7 +2784,7 @@
     </message>
     <message>
         <source>as drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gezeichnet</translation>
     </message>
     <message>
         <source>aside</source>
@@ -2948,7 +2948,7 @@
     </message>
     <message>
         <source>drawing the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnen der Platte</translation>
     </message>
     <message>
         <source>drawn</source>
@@ -3068,11 +3068,11 @@
     </message>
     <message>
         <source>from the edge today</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Rand, heute</translation>
     </message>
     <message>
         <source>from the end</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Ende</translation>
     </message>
     <message>
         <source>gap closes</source>
@@ -3224,7 +3224,7 @@
     </message>
     <message>
         <source>how it is known</source>
-        <translation type="unfinished"></translation>
+        <translation>woher bekannt</translation>
     </message>
     <message>
         <source>humidified cold-winter home</source>
@@ -3352,7 +3352,7 @@
     </message>
     <message>
         <source>joint</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindung</translation>
     </message>
     <message>
         <source>keep it in the same room as the table, or bring it in some weeks before; finish all its faces as the table's are; ease its edges, so that a step does not show</source>
@@ -3596,7 +3596,7 @@
     </message>
     <message>
         <source>number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer</translation>
     </message>
     <message>
         <source>of parts</source>
@@ -3604,7 +3604,7 @@
     </message>
     <message>
         <source>on</source>
-        <translation type="unfinished"></translation>
+        <translation>auf</translation>
     </message>
     <message>
         <source>on rail</source>
@@ -3656,11 +3656,11 @@
     </message>
     <message>
         <source>part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>peg today, from its end</source>
@@ -3772,7 +3772,7 @@
     </message>
     <message>
         <source>screw from the slot's end today</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraube vom Schlitzende, heute</translation>
     </message>
     <message>
         <source>screw today</source>
@@ -3828,11 +3828,11 @@
     </message>
     <message>
         <source>slot length</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitzlänge</translation>
     </message>
     <message>
         <source>slot width</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitzbreite</translation>
     </message>
     <message>
         <source>slot, {unit}</source>
@@ -3928,7 +3928,7 @@
     </message>
     <message>
         <source>the host fails to cut it</source>
-        <translation type="unfinished"></translation>
+        <translation>das CAD-Programm kann es nicht schneiden</translation>
     </message>
     <message>
         <source>the host fails to cut it ({why})</source>
@@ -4028,7 +4028,7 @@
     </message>
     <message>
         <source>thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke</translation>
     </message>
     <message>
         <source>through tenon</source>
@@ -4084,11 +4084,11 @@
     </message>
     <message>
         <source>travel least</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg, kleinster</translation>
     </message>
     <message>
         <source>travel most</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg, größter</translation>
     </message>
     <message>
         <source>travel since fitted, {unit}</source>
@@ -4172,7 +4172,7 @@
     </message>
     <message>
         <source>width as drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite wie gezeichnet</translation>
     </message>
     <message>
         <source>width today {size}</source>
@@ -4180,7 +4180,7 @@
     </message>
     <message>
         <source>wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz</translation>
     </message>
     <message>
         <source>wood?</source>
@@ -4456,11 +4456,11 @@
     </message>
     <message>
         <source>{what}: it would come through on the other side</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: es käme auf der anderen Seite heraus</translation>
     </message>
     <message>
         <source>{what}: there is no wood to cut</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: da ist kein Holz zu schneiden</translation>
     </message>
     <message>
         <source>{when}, {month}: between {low} and {high} {unit} (+ crown, − hollow)</source>
@@ -4539,22 +4539,22 @@
     <name>Heartside_DrawTop</name>
     <message>
         <source>Drawing of the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung der Platte</translation>
     </message>
     <message>
         <source>Put a drawing page into the document: the top from below, its screws and slots, and their table</source>
-        <translation type="unfinished"></translation>
+        <translation>Legt ein Zeichnungsblatt ins Dokument: die Platte von unten, ihre Schrauben und Schlitze mit Tabelle</translation>
     </message>
 </context>
 <context>
     <name>Heartside_ExportCut</name>
     <message>
         <source>Export with slots …</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Schlitzen ausgeben …</translation>
     </message>
     <message>
         <source>Write the piece with the slots of the best plan cut, as STEP, its tags along; nothing in the model is changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibt das Stück mit den geschnittenen Schlitzen des besten Plans als STEP, samt den Angaben zum Holz; am Modell ändert sich nichts</translation>
     </message>
 </context>
 <context>
@@ -4627,11 +4627,11 @@
     <name>Heartside_RemovePapers</name>
     <message>
         <source>Take schedule and drawing pages out of the document; all else stays</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimmt Stückliste und Zeichnungsblätter aus dem Dokument; alles andere bleibt</translation>
     </message>
     <message>
         <source>Take the papers out</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter herausnehmen</translation>
     </message>
 </context>
 <context>
@@ -4649,11 +4649,11 @@
     <name>Heartside_Schedule</name>
     <message>
         <source>Put a spreadsheet with parts, joints, fasteners and gaps into the document</source>
-        <translation type="unfinished"></translation>
+        <translation>Legt eine Tabelle mit Teilen, Verbindungen, Befestigungen und Fugen ins Dokument</translation>
     </message>
     <message>
         <source>Schedule</source>
-        <translation type="unfinished"></translation>
+        <translation>Stückliste</translation>
     </message>
 </context>
 <context>
@@ -4704,11 +4704,11 @@
     <name>Heartside_Template</name>
     <message>
         <source>Drilling template …</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrschablone …</translation>
     </message>
     <message>
         <source>Write a template of a top's screws and slots at full size, to print; nothing in the model is changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibt eine Schablone der Schrauben und Schlitze einer Platte in wahrer Größe zum Drucken; am Modell ändert sich nichts</translation>
     </message>
 </context>
 <context>
