@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import numpy as np
 import pytest
 
 from movement_core.errors import FileError
@@ -11,6 +12,7 @@ from workbench_pkg.actions.cutting import cut_slots
 from workbench_pkg.actions.hardware import place_plan
 from workbench_pkg.actions.settings import settings_from_texts
 from workbench_pkg.actions.step import export_cut
+from workbench_pkg.demo.table import trestle_table
 from workbench_pkg.host.documents import opened
 from workbench_pkg.host.leaves import read_leaves
 from workbench_pkg.host.property_dump import differences, property_dump
@@ -47,6 +49,23 @@ def test_the_written_piece_says_the_same_of_its_wood(doc, tmp_path):
         assert part["species"] == same["species"] and part["missing"] == same["missing"]
         assert part["axes"]["grain"] == pytest.approx(same["axes"]["grain"], abs=1e-6)
         assert part["today_mm"] == pytest.approx(same["today_mm"], abs=0.002)
+
+
+def test_a_turned_piece_comes_back_as_it_lies(doc, tmp_path):
+    """The trestle table stands askew, so that the places of its boards are turned in their document."""
+    trestle_table(doc, True)
+    doc.recompute()
+    target = tmp_path / "table.step"
+    export_cut(doc, target)
+    settings = settings_from_texts(None, DAY)
+    told = {part["name"]: part for part in check_document(doc, settings)["parts"]}
+    again = check_file(target, settings)
+    assert again["errors"] == []
+    assert [len(panel["boards"]) for panel in again["panels"]] == [7]
+    for part in again["parts"]:
+        same = told[part["name"]]
+        assert np.abs(np.array(part["axes"]["grain"]) @ same["axes"]["grain"]) == pytest.approx(1, abs=1e-6)
+        assert part["length_mm"] == pytest.approx(same["length_mm"], abs=0.01)
 
 
 def test_it_writes_over_nothing(doc, tmp_path):

@@ -109,7 +109,7 @@ def _export(read: ReadSolids, answer: PlanAnswer, plan: str, target: Path, force
             words = words_of(solid)
             obj = scratch.addObject("Part::Feature", "Part")
             obj.Label = f"{solid.name} {_text(words)}".strip()
-            obj.Shape = shape
+            obj.Shape = _written_in(shape)
             objects.append(obj)
             names.append(solid.name)
             rows.append({"part": solid.name, **words})
@@ -127,6 +127,18 @@ def _cut(shape: Any, tool: Any, name: str) -> Any:
     if made.isNull() or not made.isValid() or len(made.Solids) != 1 or not made.Volume < shape.Volume:
         raise FileError(say("the host fails to cut it"), where=name, todo=say("check the part's geometry"))
     return made.Solids[0]
+
+
+def _written_in(shape: Any) -> Any:
+    """The same solid with its place written into its geometry.
+
+    Otherwise the file keeps the place apart, whoever reads it has an object that was turned, and the directions of
+    the tags, which are global, would be turned a second time.
+    """
+    place, made = shape.Placement.toMatrix(), shape.copy()
+    made.Placement = App.Placement()
+    made.transformShape(place, True)
+    return made
 
 
 def _step(objects: Sequence[Any]) -> bytes:
@@ -168,7 +180,7 @@ def _plain_words(tags: Tags) -> dict[str, str]:
         "cut": tags.cut, "rings": tags.ring_angle_deg, "pith": tags.pith_mm, "far": tags.far_pith_mm,
         "radius": tags.ring_radius_mm, "points": flat, "slope": tags.grain_slope, "finish": tags.finish,
         "figure": tags.figure, "looks": tags.looks, "glued": tags.glued_mc, "flattened": tags.flattened_mc,
-        "fitted": tags.fitted_mc, "kept": None if tags.kept is None else tags.kept.name,
+        "fitted": tags.fitted_mc, "kept": None if tags.kept is None else tags.kept.name, "lot": tags.lot,
     }  # fmt: skip
     return {word: _value(value) for word, value in said.items() if value is not None}
 
