@@ -12,7 +12,7 @@ from movement_core.holding.held import ROCKS, TIPS, Held
 from movement_core.holding.plan_model import Wish
 from movement_core.holding.plate import hold
 from movement_core.piece.top_place import Near, TopPlace, is_across, touch
-from movement_core.piece.top_plan import FLATNESS_MM, METAL_KINDS, held_as_drawn
+from movement_core.piece.top_plan import FLATNESS_MM, METAL_KINDS, anchors_drawn, held_as_drawn
 from movement_core.piece.top_shapes import DRIEST, month_of_case
 from movement_core.piece.tops import FoundTop
 from movement_core.piece.whole import WholePiece
@@ -39,7 +39,7 @@ def _flatness(found: FoundTop, known: dict[object, tuple[Held, ...]]) -> Finding
     assert top is not None
     drawn = held_as_drawn(found)
     if drawn:
-        count = len(found.place.tied)
+        count = len(anchors_drawn(found))
         return _departs(
             found, drawn, f"with the {count} fasteners drawn under it", "place more of them, or others"
         )

@@ -98,12 +98,22 @@ def plan_top(
 
 def held_as_drawn(found: FoundTop, trial: Trial | None = None) -> tuple[Held, ...]:
     """The top with the small parts that tie it to its frame taken as anchors, in each load case; empty without."""
-    tied = found.place.tied
-    if found.top is None or not tied:
+    anchors = anchors_drawn(found)
+    if found.top is None or not anchors:
         return ()
-    middles = [(one.low + one.high) / 2 for one in tied]
-    anchors = [Anchor(float(m[0]), float(m[1]), name=one.name) for m, one in zip(middles, tied)]
     return tuple(hold(trial or found.top.prepared(), anchors, found.top.cases))
+
+
+def anchors_drawn(found: FoundTop) -> list[Anchor]:
+    """The small parts that tie a top to its frame; those whose middle lies beyond its outline hold nothing there."""
+    if found.top is None:
+        return []
+    middles = [(one, (one.low + one.high) / 2) for one in found.place.tied]
+    return [
+        Anchor(float(at[0]), float(at[1]), name=one.name)
+        for one, at in middles
+        if found.top.plate.holds(np.array([[at[0], at[1]]]))[0]
+    ]
 
 
 def kind_names() -> tuple[str, ...]:

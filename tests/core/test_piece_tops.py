@@ -17,7 +17,7 @@ from movement_core.piece.solve import solve_piece
 from movement_core.piece.stiffness import bar_modulus, board_stiffness, panel_stiffness
 from movement_core.piece.tag_sources import tags_from_text
 from movement_core.piece.top_place import top_places
-from movement_core.piece.top_plan import edge_names, end_names, plan_top
+from movement_core.piece.top_plan import anchors_drawn, edge_names, end_names, held_as_drawn, plan_top
 from movement_core.piece.top_shapes import LEAST_CUP, MOST_CUP, load_cases
 from movement_core.piece.tops import find_tops
 from movement_core.piece.whole import whole_piece
@@ -159,6 +159,16 @@ def test_battens_breadboard_ends_buttons_and_parts_let_in():
     assert [one.name for one in place.let_in] == ["Post"] and not place.under
     place = only([*top(UP), *frame(), button]).place
     assert [one.name for one in place.tied] == ["Button"]
+
+
+def test_what_ties_the_top_to_its_frame_beyond_its_outline_is_no_anchor():
+    """A part told with a wrong grain makes a top that does not reach over its own buttons: it is still judged."""
+    found = only([*top(UP), *frame()])
+    rail = found.place.under[0]
+    tied = [replace(rail, low=np.array([x, 0.0, 0.0]), high=np.array([x, 0.0, 0.0])) for x in (0.0, 9999.0)]
+    moved = replace(found, place=replace(found.place, tied=tuple(tied)))
+    assert [anchor.along_mm for anchor in anchors_drawn(moved)] == [0.0]
+    assert len(held_as_drawn(moved)) == len(found.top.cases)
 
 
 def test_a_bar_that_something_carries_is_a_rail_no_batten():
