@@ -163,12 +163,12 @@ def test_battens_breadboard_ends_buttons_and_parts_let_in():
 
 def test_what_ties_the_top_to_its_frame_beyond_its_outline_is_no_anchor():
     """A part told with a wrong grain makes a top that does not reach over its own buttons: it is still judged."""
-    found = only([*top(UP), *frame()])
-    rail = found.place.under[0]
-    tied = [replace(rail, low=np.array([x, 0.0, 0.0]), high=np.array([x, 0.0, 0.0])) for x in (0.0, 9999.0)]
-    moved = replace(found, place=replace(found.place, tied=tuple(tied)))
-    assert [anchor.along_mm for anchor in anchors_drawn(moved)] == [0.0]
-    assert len(held_as_drawn(moved)) == len(found.top.cases)
+    button = Made("Button", (35, 30, 20), (-377, 60, 690), "hard maple; grain x; cut flat; built 9")
+    found = only([*top(UP), *frame(), button])
+    assert [anchor.name for anchor in anchors_drawn(found)] == ["Button"]
+    narrow = replace(found.top, plate=replace(found.top.plate, width_mm=100.0, outline_mm=()))
+    assert anchors_drawn(replace(found, top=narrow)) == []
+    assert held_as_drawn(replace(found, top=narrow)) == ()
 
 
 def test_a_bar_that_something_carries_is_a_rail_no_batten():
