@@ -166,7 +166,7 @@ def test_what_ties_the_top_to_its_frame_beyond_its_outline_is_no_anchor():
     button = Made("Button", (35, 30, 20), (-377, 60, 690), "hard maple; grain x; cut flat; built 9")
     found = only([*top(UP), *frame(), button])
     assert [anchor.name for anchor in anchors_drawn(found)] == ["Button"]
-    narrow = replace(found.top, plate=replace(found.top.plate, width_mm=100.0, outline_mm=()))
+    narrow = replace(found.top, plate=replace(found.top.plate, outline_mm=((0, -9), (9, 9), (-9, 9))))
     assert anchors_drawn(replace(found, top=narrow)) == []
     assert held_as_drawn(replace(found, top=narrow)) == ()
 
