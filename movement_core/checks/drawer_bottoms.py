@@ -6,6 +6,7 @@ from movement_core.checks.finding import BREAKS, Finding
 from movement_core.checks.trapped_panels import presses, room_figures, trapped_words
 from movement_core.piece.captive_room import CaptiveRoom
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 
 def drawer_bottoms(whole: WholePiece) -> list[Finding]:
@@ -21,7 +22,7 @@ def _finding(whole: WholePiece, room: CaptiveRoom) -> Finding:
         severity=BREAKS,
         parts=tuple(whole.name(i) for i in indices),
         keys=tuple(whole.parts[i].part.key for i in indices),
-        message=f"across its grain {trapped_words(room)}. It pushes them apart, or buckles",
+        message=say("across its grain {words}. It pushes them apart, or buckles", words=trapped_words(room)),
         remedy=_remedy(room, in_drawer),
         month=room.growth_month,
         figures=room_figures(room),
@@ -30,16 +31,16 @@ def _finding(whole: WholePiece, room: CaptiveRoom) -> Finding:
 
 def _remedy(room: CaptiveRoom, in_drawer: bool) -> str:
     if not in_drawer:
-        return (
-            f"leave {room.growth_mm + 1:.0f} mm of room in the grooves at its edges, glue it at one line at most; or "
-            "use plywood"
+        return say(
+            "leave {room:.0f} mm of room in the grooves at its edges, glue it at one line at most; or use plywood",
+            room=room.growth_mm + 1,
         )
     if room.captive.between(2):
-        return (
+        return say(
             "let it slide out under the drawer's back: cut the back narrower, so that only the groove of the front "
             "holds it"
         )
-    return (
+    return say(
         "run its grain from side to side, fix it in the front's groove, and let it slide under the back: a slotted "
         "screw there, and room behind"
     )

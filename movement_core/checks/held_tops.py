@@ -16,8 +16,7 @@ from movement_core.piece.top_plan import FLATNESS_MM, METAL_KINDS, anchors_drawn
 from movement_core.piece.top_shapes import DRIEST, month_of_case
 from movement_core.piece.tops import FoundTop
 from movement_core.piece.whole import WholePiece
-
-TRY_OUT = "'hold' on the command line tries out fasteners, battens and breadboard ends, with their places"
+from movement_core.wording import say
 
 
 def held_tops(whole: WholePiece) -> list[Finding]:
@@ -41,14 +40,19 @@ def _flatness(found: FoundTop, known: dict[object, tuple[Held, ...]]) -> Finding
     if drawn:
         count = len(anchors_drawn(found))
         return _departs(
-            found, drawn, f"with the {count} fasteners drawn under it", "place more of them, or others"
+            found,
+            drawn,
+            say("with the {count} fasteners drawn under it", count=count),
+            say("place more of them, or others"),
         )
     alike = id(top.cases), _measures((top.plate, top.rails, top.bearings, top.beams))
     if alike not in known:
         known[alike] = tuple(hold(top.prepared(), [], top.cases))
     loose = known[alike]
     if not top.rails and not top.bearings:
-        return _departs(found, loose, "with nothing under it", "give it battens, breadboard ends or a frame")
+        return _departs(
+            found, loose, say("with nothing under it"), say("give it battens, breadboard ends or a frame")
+        )
     if max(held.out_of_flat_mm for held in loose) <= FLATNESS_MM or not top.rails:
         return None
     kinds = METAL_KINDS if found.metal else ("slotted screw",)
@@ -56,7 +60,10 @@ def _flatness(found: FoundTop, known: dict[object, tuple[Held, ...]]) -> Finding
     if plan.found:
         return None  # it needs fasteners, and there are places for them
     return _departs(
-        found, plan.held, "held by as many screws as its frame has room for", "; ".join(plan.what_would[:2])
+        found,
+        plan.held,
+        say("held by as many screws as its frame has room for"),
+        "; ".join(plan.what_would[:2]),
     )
 
 
@@ -76,15 +83,20 @@ def _departs(found: FoundTop, held: Sequence[Held], how: str, remedy: str) -> Fi
     rocks = next((flag for one in held for flag in (ROCKS, TIPS) if flag in one.flags), "")
     if worst.out_of_flat_mm <= FLATNESS_MM and not rocks:
         return None
-    also = f"; it is {rocks}" if rocks else ""
+    also = say("; it is {rocks}", rocks=say(rocks)) if rocks else ""
+    try_out = say(
+        "'hold' on the command line tries out fasteners, battens and breadboard ends, with their places"
+    )
     place = found.place
     return Finding(
         check="top-not-flat",
         severity=SHOWS,
         parts=(place.name,),
         keys=tuple(board.part.key for board in place.boards),
-        message=f"{how} the top goes {worst.out_of_flat_mm:.1f} mm out of flat{also}",
-        remedy=f"{remedy}; {TRY_OUT}",
+        message=say(
+            "{how} the top goes {off:.1f} mm out of flat{also}", how=how, off=worst.out_of_flat_mm, also=also
+        ),
+        remedy=f"{remedy}; {try_out}",
         month=month_of_case(worst.case, found.moistures),
         figures={"out_of_flat_mm": round(worst.out_of_flat_mm, 2), "wished_mm": FLATNESS_MM},
     )
@@ -113,12 +125,18 @@ def _fixed_solid(found: FoundTop) -> Finding | None:
         severity=UNKNOWN,
         parts=(place.name, *(bar.name for bar in bars)),
         keys=(*(b.part.key for b in place.boards), *(bar.solved.part.key for bar in bars)),
-        message=(
-            f"how {names} are joined to the top is not drawn. If glued or screwed {remark}; up to "
-            f"{fixed.tension_mpa:.0f} MPa across the grain, split: {fixed.split}"
+        message=say(
+            "how {names} are joined to the top is not drawn. If glued or screwed {remark}; up to {stress:.0f} MPa "
+            "across the grain, split: {split}",
+            names=names,
+            remark=remark,
+            stress=fixed.tension_mpa,
+            split=say(fixed.split),
         ),
-        remedy="fix it at one line only and let it slide elsewhere: slots, buttons, clips, or tenons with room; "
-        "'hold' on the command line gives their places",
+        remedy=say(
+            "fix it at one line only and let it slide elsewhere: slots, buttons, clips, or tenons with room; 'hold' "
+            "on the command line gives their places"
+        ),
         month=month_of_case(DRIEST, found.moistures),
         figures={
             "solid_width_mm": round(high - low, 1),

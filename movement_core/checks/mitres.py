@@ -14,6 +14,7 @@ from movement_core.piece.contact.swelling import swelling_of
 from movement_core.piece.limits import limit
 from movement_core.piece.solve import SolvedPart
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 OFF_GRAIN = (0.35, 0.94)  # cosine of the joint's normal to both grains: mitres of 20 to 70° (own judgement)
 ACROSS = 0.3  # cosine below which two grains meet square (own judgement)
@@ -57,18 +58,24 @@ def _judge(whole: WholePiece, joint: Joint) -> Finding | None:
     gap = abs(mitre_gap_mm(width, float(strain[worst])))
     if gap < limit("mitre gap"):
         return None
-    where = "heel, inside" if strain[worst] < 0 else "toe, outside"
+    where = say("heel, inside") if strain[worst] < 0 else say("toe, outside")
     return Finding(
         check="mitre-opens",
         severity=SHOWS,
         parts=tuple(whole.name(i) for i in joint.parts),
         keys=tuple(whole.parts[i].part.key for i in joint.parts),
-        message=(
-            f"the mitre of two pieces {width:.0f} mm wide opens {gap:.1f} mm at the {where} (stock above some "
-            f"{limit('mitre width'):.0f} mm opens; common practice, no source)"
+        message=say(
+            "the mitre of two pieces {width:.0f} mm wide opens {gap:.1f} mm at the {where} (stock above some "
+            "{limit:.0f} mm opens; common practice, no source)",
+            width=width,
+            gap=gap,
+            where=where,
+            limit=limit("mitre width"),
         ),
-        remedy="use narrower or quarter-sawn stock, lock it with a spline or a loose tenon and accept a fine line, or "
-        "join the corner with a tenon and shoulder instead",
+        remedy=say(
+            "use narrower or quarter-sawn stock, lock it with a spline or a loose tenon and accept a fine line, or "
+            "join the corner with a tenon and shoulder instead"
+        ),
         month=int(month_of_day(worst)),
         figures={"width_mm": round(width, 1), "gap_mm": round(gap, 2)},
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from movement_core.checks.finding import UNKNOWN, Finding
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 
 def overlaps(whole: WholePiece) -> list[Finding]:
@@ -14,8 +15,11 @@ def overlaps(whole: WholePiece) -> list[Finding]:
             severity=UNKNOWN,
             parts=(whole.name(one.first), whole.name(one.second)),
             keys=tuple(whole.parts[i].part.key for i in (one.first, one.second)),
-            message=f"they are drawn in the same place, {one.depth_mm:.2f} mm deep: what joins them cannot be told",
-            remedy="cut one out of the other, or draw them apart",
+            message=say(
+                "they are drawn in the same place, {depth:.2f} mm deep: what joins them cannot be told",
+                depth=one.depth_mm,
+            ),
+            remedy=say("cut one out of the other, or draw them apart"),
             figures={"depth_mm": round(one.depth_mm, 3), "volume_mm3": round(one.volume_mm3, 1)},
         )
         for one in whole.touching.overlaps

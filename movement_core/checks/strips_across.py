@@ -63,11 +63,12 @@ def _finding(whole: WholePiece, kind: str, crossings: list[Crossing]) -> Finding
 
 def _remedy(kind: str) -> str:
     if kind == MOULDING:
-        return (
-            f"glue it in the front {limit('glued across'):.0f} mm and the mitre only; behind that screws in slots from "
-            "inside, or dovetail keys that it slides on. If it is so already, confirm the joint as 'slides'"
+        return say(
+            "glue it in the front {width:.0f} mm and the mitre only; behind that screws in slots from inside, or "
+            "dovetail keys that it slides on. If it is so already, confirm the joint as 'slides'",
+            width=limit("glued across"),
         )
-    return (
+    return say(
         "fix it at the front and let it slide behind: slotted screws, or house it in a groove with its tenon in the "
         "rail and room at the back. If it is so already, confirm the joint as 'slides'"
     )

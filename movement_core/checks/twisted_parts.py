@@ -8,6 +8,7 @@ from movement_core.checks.finding import JAMS, SHOWS, Finding
 from movement_core.piece.limits import limit
 from movement_core.piece.solve import SolvedPart
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 
 def twisted_parts(whole: WholePiece) -> list[Finding]:
@@ -27,12 +28,15 @@ def twisted_parts(whole: WholePiece) -> list[Finding]:
                 severity=JAMS if _in_loose(whole, solved) else SHOWS,
                 parts=(solved.part.name,),
                 keys=(solved.part.key,),
-                message=(
-                    f"its grain does not run along it, so it winds: a corner lifts up to {float(lift.max()):.1f} mm "
-                    "over the other three if nothing holds it"
+                message=say(
+                    "its grain does not run along it, so it winds: a corner lifts up to {lift:.1f} mm over the other "
+                    "three if nothing holds it",
+                    lift=float(lift.max()),
                 ),
-                remedy="choose a board whose grain runs along it on both faces, let it dry and flatten it again before "
-                "the joints are cut, or use it where the frame holds it",
+                remedy=say(
+                    "choose a board whose grain runs along it on both faces, let it dry and flatten it again before "
+                    "the joints are cut, or use it where the frame holds it"
+                ),
                 month=solved.driest_month if driest else solved.wettest_month,
                 figures={
                     "corner_lift_driest_mm": round(float(lift[0]), 2),

@@ -18,6 +18,7 @@ from movement_core.piece.contact.carried import carried_positions
 from movement_core.piece.contact.joints import DOVETAILED, GLUED_EDGE, PEGGED, POINT, WHOLE, Joint
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import MOST_CARRIED, WholePiece
+from movement_core.wording import say
 
 MOVE_ALONG = (DOVETAILED, PEGGED)  # grain that runs round the corner; legs and pegs that lean a little
 
@@ -85,11 +86,15 @@ def _judge(whole: WholePiece, held: list[tuple[Joint, int, float]]) -> Finding |
         severity=BREAKS,
         parts=tuple(whole.name(i) for i in indices),
         keys=tuple(whole.parts[i].part.key for i in indices),
-        message=(
-            f"it is held fast at lines {apart:.0f} mm apart across its grain, which moves {least:+.1f} to "
-            f"{most:+.1f} mm between them: a joint gives, or it splits{force_words(force)}"
+        message=say(
+            "it is held fast at lines {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} "
+            "mm between them: a joint gives, or it splits{force}",
+            apart=apart,
+            least=least,
+            most=most,
+            force=force_words(force),
         ),
-        remedy="fix it at one line only; give everything else slots, clips or buttons",
+        remedy=say("fix it at one line only; give everything else slots, clips or buttons"),
         month=solved.driest_month if dries else solved.wettest_month,
         figures={"apart_mm": round(apart, 1), "least_mm": round(least, 2), "most_mm": round(most, 2)}
         | force_figures(force),

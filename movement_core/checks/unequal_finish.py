@@ -16,6 +16,7 @@ from movement_core.piece.limits import limit
 from movement_core.piece.solve import SolvedPart
 from movement_core.piece.whole import WholePiece
 from movement_core.wood import strain_at_ring_angle
+from movement_core.wording import say
 
 
 def unequal_finish(whole: WholePiece) -> list[Finding]:
@@ -57,17 +58,24 @@ def _finding(
     faces = _faces(uneven[0])
     assert faces is not None  # it is uneven
     show, back = faces
-    what = "the panel" if len(boards) > 1 else "it"
-    way = "crowns" if cup[worst] > 0 else "hollows"
+    what = say("the panel") if len(boards) > 1 else say("it")
+    way = say("crowns") if cup[worst] > 0 else say("hollows")
     alone = {"uneven_cup_mm": round(float(cup[worst]), 2), "width_mm": round(width, 1)}
     return Finding(
         check="unequal-finish",
         severity=SHOWS,
         parts=tuple(board.part.name for board in uneven),
         keys=tuple(board.part.key for board in uneven),
-        message=f"{show.name} on the show face, {back.name} on the back: one face answers the air before the other, "
-        f"and from that alone {what} {way} {abs(cup[worst]):.1f} mm if nothing holds it",
-        remedy="finish both faces alike, edges and end grain too",
+        message=say(
+            "{show} on the show face, {back} on the back: one face answers the air before the other, and from that "
+            "alone {what} {way} {cup:.1f} mm if nothing holds it",
+            show=show.name,
+            back=back.name,
+            what=what,
+            way=way,
+            cup=abs(cup[worst]),
+        ),
+        remedy=say("finish both faces alike, edges and end grain too"),
         month=int(month_of_day(worst)),
         figures=alone,
     )

@@ -7,6 +7,7 @@ from movement_core.piece.contact.joints import TENONED
 from movement_core.piece.crossing import SPLITS, Crossing
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 
 def wide_tenons(whole: WholePiece) -> list[Finding]:
@@ -22,13 +23,20 @@ def _finding(whole: WholePiece, crossing: Crossing) -> Finding:
         severity=BREAKS if crossing.width_mm > limit("tenon at most") else SHOWS,
         parts=tuple(whole.name(i) for i in indices),
         keys=tuple(whole.parts[i].part.key for i in indices),
-        message=(
-            f"a tenon {crossing.width_mm:.0f} mm wide, taken as glued, crosses the other's grain and moves "
-            f"{crossing.least_mm:+.1f} to {crossing.most_mm:+.1f} mm against it (tenons are divided above "
-            f"{limit('tenon'):.0f} to {limit('tenon at most'):.0f} mm; common practice, no source)"
+        message=say(
+            "a tenon {width:.0f} mm wide, taken as glued, crosses the other's grain and moves {least:+.1f} to "
+            "{most:+.1f} mm against it (tenons are divided above {some:.0f} to {limit:.0f} mm; common practice, no "
+            "source)",
+            width=crossing.width_mm,
+            least=crossing.least_mm,
+            most=crossing.most_mm,
+            some=limit("tenon"),
+            limit=limit("tenon at most"),
         ),
-        remedy="divide it into two tenons, glue the one that keeps the shown edge flush, leave the other dry in a "
-        "longer mortise; or peg it in slots",
+        remedy=say(
+            "divide it into two tenons, glue the one that keeps the shown edge flush, leave the other dry in a longer "
+            "mortise; or peg it in slots"
+        ),
         month=crossing.month,
         figures={
             "width_mm": round(crossing.width_mm, 1),

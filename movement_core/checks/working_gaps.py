@@ -9,6 +9,7 @@ from movement_core.piece.contact.found import FLAT
 from movement_core.piece.contact.joints import NEAR
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import say
 
 
 def working_gaps(whole: WholePiece) -> list[Finding]:
@@ -38,18 +39,30 @@ def working_gaps(whole: WholePiece) -> list[Finding]:
 def _jams(whole: WholePiece, year: GapYear) -> Finding:
     leave = gap_to_leave(year, limit("gap left"))
     works = whole.is_between_groups(year.gap.first, year.gap.second)
-    what = "it binds" if works else "the parts press on each other"
+    what = say("it binds") if works else say("the parts press on each other")
     left = (
-        f"{year.least_mm:.1f} mm" if year.least_mm > 0 else f"nothing and {-year.least_mm:.1f} mm are missing"
+        say("{left:.1f} mm", left=year.least_mm)
+        if year.least_mm > 0
+        else say("nothing and {missing:.1f} mm are missing", missing=-year.least_mm)
     )
     return _finding(
         whole,
         year,
         "inset-jams" if works else "gap-closes",
         JAMS,
-        f"the gap between them, {year.gap.least_mm:.1f} mm as drawn, comes down to {left}: {what}",
-        f"leave {leave.set_mm:.1f} mm today, which becomes {leave.least_mm:.1f} to {leave.most_mm:.1f} mm; never plane "
-        "a part that sticks in the damp season until it has dried",
+        say(
+            "the gap between them, {drawn:.1f} mm as drawn, comes down to {left}: {what}",
+            drawn=year.gap.least_mm,
+            left=left,
+            what=what,
+        ),
+        say(
+            "leave {today:.1f} mm today, which becomes {least:.1f} to {most:.1f} mm; never plane a part that sticks "
+            "in the damp season until it has dried",
+            today=leave.set_mm,
+            least=leave.least_mm,
+            most=leave.most_mm,
+        ),
         year.least_month,
     )
 
@@ -60,8 +73,12 @@ def _gapes(whole: WholePiece, year: GapYear) -> Finding:
         year,
         "gap-too-wide",
         SHOWS,
-        f"the gap between them, {year.gap.least_mm:.1f} mm as drawn, opens to {year.most_mm:.1f} mm",
-        "use quarter-sawn wood or narrower parts, or let the door or front cover the edge",
+        say(
+            "the gap between them, {drawn:.1f} mm as drawn, opens to {most:.1f} mm",
+            drawn=year.gap.least_mm,
+            most=year.most_mm,
+        ),
+        say("use quarter-sawn wood or narrower parts, or let the door or front cover the edge"),
         year.most_month,
     )
 

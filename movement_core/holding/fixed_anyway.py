@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from movement_core.errors import InputError
 from movement_core.holding.travel import WidthStrain
 from movement_core.moisture.compression import CRUSHING_STRAIN
+from movement_core.wording import say
 
 # Share of the strength across the grain up to which a split is called unlikely, possible; above, likely.
 # Our own judgement: short-term strength, single boards vary by some 25 %, creep relieves slow stress.
@@ -110,10 +111,14 @@ def solid_width_remark(width_mm: float, least_change_mm: float, most_change_mm: 
     """
     if width_mm <= SOLID_WIDTH_MM:
         return None
-    how = "some let it pass up to 100 mm" if width_mm <= SOLID_WIDTH_MOST_MM else "wider than practice allows"
-    return (
-        f"solid across {width_mm:.0f} mm of grain that moves {least_change_mm:+.1f} to {most_change_mm:+.1f} mm: "
-        f"{how} (75 mm most often; common practice, no source)"
+    some = width_mm <= SOLID_WIDTH_MOST_MM
+    return say(
+        "solid across {width:.0f} mm of grain that moves {least:+.1f} to {most:+.1f} mm: {how} (75 mm most often; "
+        "common practice, no source)",
+        width=width_mm,
+        least=least_change_mm,
+        most=most_change_mm,
+        how=say("some let it pass up to 100 mm") if some else say("wider than practice allows"),
     )
 
 

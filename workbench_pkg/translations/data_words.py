@@ -17,6 +17,10 @@ DATA_WORDS = (
     "pulled", "pressed", "sheared",
     # gravity of a finding
     "breaks", "jams", "seen",
+    # how likely a split is, and how a top lies that nothing keeps in place
+    "none", "unlikely", "possible", "likely",
+    "free to rock: what it stands on or is held by lies on one line",
+    "tips off its support: its weight or an anchor beyond the support turns it over",
     # years of air
     "heated cold-winter home", "humidified cold-winter home", "heated office, cold winters", "heated maritime home",
     "lightly heated maritime home", "arid upland home", "hot and damp, no cooling", "hot and damp, cooled",

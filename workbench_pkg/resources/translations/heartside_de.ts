@@ -2083,6 +2083,10 @@
         <translation>% der Breite je 1 % Holzfeuchte</translation>
     </message>
     <message>
+        <source>'hold' on the command line tries out fasteners, battens and breadboard ends, with their places</source>
+        <translation>„hold“ auf der Befehlszeile probiert Befestigungen, Querleisten und Hirnleisten durch, mit ihren Plätzen</translation>
+    </message>
+    <message>
         <source>, {crushed:.1f} mm of it crushed in the damp season</source>
         <translation>, davon in der feuchten Zeit {crushed:.1f} mm zerdrückt</translation>
     </message>
@@ -2141,6 +2145,10 @@
     <message>
         <source>; below it {words}, heights drawn {factor} times too large</source>
         <translation>; darunter {words}, Höhen {factor}-fach überzeichnet</translation>
+    </message>
+    <message>
+        <source>; it is {rocks}</source>
+        <translation>; sie {rocks}</translation>
     </message>
     <message>
         <source>Air it was made for</source>
@@ -2755,8 +2763,16 @@
         <translation>ein Rundzapfen von {diameter:.0f} mm bekommt in der trockenen Zeit {play:.1f} mm Luft in seinem Loch{crushes}: Beide werden oval, jeder auf seine Weise, und Leim überbrückt höchstens {bridged:.2f} mm (übliche Praxis, keine Quelle)</translation>
     </message>
     <message>
+        <source>a tenon {width:.0f} mm wide, taken as glued, crosses the other's grain and moves {least:+.1f} to {most:+.1f} mm against it (tenons are divided above {some:.0f} to {limit:.0f} mm; common practice, no source)</source>
+        <translation>ein {width:.0f} mm breiter Zapfen, als geleimt angenommen, kreuzt die Faser des anderen Teils und bewegt sich {least:+.1f} bis {most:+.1f} mm gegen sie (über {some:.0f} bis {limit:.0f} mm werden Zapfen geteilt; übliche Praxis, keine Quelle)</translation>
+    </message>
+    <message>
         <source>a wet face</source>
         <translation>eine nasse Seite</translation>
+    </message>
+    <message>
+        <source>across its grain {words}. It pushes them apart, or buckles</source>
+        <translation>quer zur Faser {words}. Es drückt sie auseinander oder wölbt sich</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -2859,6 +2875,10 @@
         <translation>die Form des Teils prüfen</translation>
     </message>
     <message>
+        <source>choose a board whose grain runs along it on both faces, let it dry and flatten it again before the joints are cut, or use it where the frame holds it</source>
+        <translation>ein Brett wählen, dessen Faser auf beiden Seiten längs läuft, es trocknen lassen und noch einmal abrichten, ehe die Verbindungen geschnitten werden, oder es dort verwenden, wo der Rahmen es hält</translation>
+    </message>
+    <message>
         <source>click one of its faces</source>
         <translation>eine seiner Flächen anklicken</translation>
     </message>
@@ -2895,6 +2915,14 @@
         <translation>rund {size} im {month}</translation>
     </message>
     <message>
+        <source>crowns</source>
+        <translation>rund</translation>
+    </message>
+    <message>
+        <source>cut one out of the other, or draw them apart</source>
+        <translation>das eine aus dem anderen ausschneiden oder sie getrennt zeichnen</translation>
+    </message>
+    <message>
         <source>cut the mortise {lacks:.1f} mm longer on that side; tenons fit closely at the middle only, and have more room the farther out they are</source>
         <translation>das Zapfenloch auf dieser Seite {lacks:.1f} mm länger schneiden; nur in der Mitte sitzen Zapfen satt, je weiter außen, desto mehr Spiel</translation>
     </message>
@@ -2921,6 +2949,10 @@
     <message>
         <source>deepen the grooves or widen the panel, keep it centred with a pin or a spot of glue at the middle of each end, and finish its edges before it goes in</source>
         <translation>Nuten vertiefen oder die Füllung breiter machen, sie mit einem Stift oder einem Tupfer Leim in der Mitte jedes Endes mittig halten, und ihre Kanten behandeln, bevor sie hineinkommt</translation>
+    </message>
+    <message>
+        <source>divide it into two tenons, glue the one that keeps the shown edge flush, leave the other dry in a longer mortise; or peg it in slots</source>
+        <translation>ihn in zwei Zapfen teilen, den leimen, der die sichtbare Kante bündig hält, den anderen trocken in ein längeres Zapfenloch setzen; oder ihn mit Holznägeln in Langlöchern halten</translation>
     </message>
     <message>
         <source>do not plane it until its faces read alike and it has stopped moving: it would cup the other way</source>
@@ -3003,6 +3035,10 @@
         <translation>gezeichnete Faser</translation>
     </message>
     <message>
+        <source>finish both faces alike, edges and end grain too</source>
+        <translation>beide Seiten gleich behandeln, Kanten und Hirnholz auch</translation>
+    </message>
+    <message>
         <source>finish not said</source>
         <translation>Oberfläche nicht angegeben</translation>
     </message>
@@ -3023,8 +3059,20 @@
         <translation>an einer Linie befestigen und den Rest gleiten lassen, oder den Kern beidseitig mit Furnier von höchstens {veneer:.0f} mm belegen; ein Anleimer rund um einen Kern braucht nur Leim{confirm}</translation>
     </message>
     <message>
+        <source>fix it at one line only and let it slide elsewhere: slots, buttons, clips, or tenons with room; 'hold' on the command line gives their places</source>
+        <translation>nur an einer Linie befestigen und sonst gleiten lassen: Langlöcher, Nutklötze, Klammern oder Zapfen mit Spiel; „hold“ auf der Befehlszeile gibt ihre Plätze</translation>
+    </message>
+    <message>
+        <source>fix it at one line only; give everything else slots, clips or buttons</source>
+        <translation>nur an einer Linie befestigen; allem anderen Langlöcher, Klammern oder Nutklötze geben</translation>
+    </message>
+    <message>
         <source>fix it at one line, at most {width:.0f} mm wide, and let the rest slide in slots, grooves or on keys; or turn the grain of one to run with the other{confirm}</source>
         <translation>an einer Linie von höchstens {width:.0f} mm Breite befestigen und den Rest in Langlöchern, Nuten oder auf Federn gleiten lassen; oder die Faser des einen Teils zum anderen drehen{confirm}</translation>
+    </message>
+    <message>
+        <source>fix it at the front and let it slide behind: slotted screws, or house it in a groove with its tenon in the rail and room at the back. If it is so already, confirm the joint as 'slides'</source>
+        <translation>sie vorn befestigen und hinten gleiten lassen: Schrauben in Langlöchern, oder in eine Nut einlassen, mit dem Zapfen im Querstück und Platz hinten. Wenn es schon so ist, die Verbindung als „slides“ bestätigen</translation>
     </message>
     <message>
         <source>fix it in the middle {width:.0f} mm of its width and give all other screws slots; or make it of shiplapped boards, each fixed at one line{confirm}</source>
@@ -3067,6 +3115,10 @@
         <translation>kann sich bewegen, und nichts drückt</translation>
     </message>
     <message>
+        <source>free to rock: what it stands on or is held by lies on one line</source>
+        <translation>kann kippeln: Worauf sie steht oder was sie hält, liegt auf einer Linie</translation>
+    </message>
+    <message>
         <source>from the edge today</source>
         <translation>vom Rand, heute</translation>
     </message>
@@ -3087,12 +3139,20 @@
         <translation>beiden Seiten dieselbe Oberfläche geben</translation>
     </message>
     <message>
+        <source>give it battens, breadboard ends or a frame</source>
+        <translation>ihr Querleisten, Hirnleisten oder ein Gestell geben</translation>
+    </message>
+    <message>
         <source>give it room, or divide it</source>
         <translation>ihr Luft geben oder sie teilen</translation>
     </message>
     <message>
         <source>gives first: {link}, ultimate ÷ {n}</source>
         <translation>gibt zuerst nach: {link}, Bruchlast ÷ {n}</translation>
+    </message>
+    <message>
+        <source>glue it in the front {width:.0f} mm and the mitre only; behind that screws in slots from inside, or dovetail keys that it slides on. If it is so already, confirm the joint as 'slides'</source>
+        <translation>sie nur auf den vorderen {width:.0f} mm und an der Gehrung leimen; dahinter von innen Schrauben in Langlöchern oder Schwalbenschwanzfedern, auf denen sie gleitet. Wenn es schon so ist, die Verbindung als „slides“ bestätigen</translation>
     </message>
     <message>
         <source>glue it over {width:.0f} mm at one end of the board and hold the rest with screws in slots from inside, or with keys; or let the carcase's grain run along it: upright in the sides, level in top and bottom{confirm}</source>
@@ -3155,8 +3215,16 @@
         <translation>beheiztes Büro, kalte Winter</translation>
     </message>
     <message>
+        <source>heel, inside</source>
+        <translation>Innenecke</translation>
+    </message>
+    <message>
         <source>held at its back by {what}</source>
         <translation>hinten gehalten von {what}</translation>
+    </message>
+    <message>
+        <source>held by as many screws as its frame has room for</source>
+        <translation>gehalten von so vielen Schrauben, wie in ihr Gestell passen,</translation>
     </message>
     <message>
         <source>held by its back while it swelled from {start:.1f} to {most:.1f} %</source>
@@ -3211,6 +3279,10 @@
         <translation>hohl {size} im {month}</translation>
     </message>
     <message>
+        <source>hollows</source>
+        <translation>hohl</translation>
+    </message>
+    <message>
         <source>hot and damp, cooled</source>
         <translation>heiß und feucht, gekühlt</translation>
     </message>
@@ -3225,6 +3297,10 @@
     <message>
         <source>how it is known</source>
         <translation>woher bekannt</translation>
+    </message>
+    <message>
+        <source>how {names} are joined to the top is not drawn. If glued or screwed {remark}; up to {stress:.0f} MPa across the grain, split: {split}</source>
+        <translation>wie {names} mit der Platte verbunden sind, ist nicht gezeichnet. Wenn geleimt oder geschraubt, {remark}; bis {stress:.0f} MPa quer zur Faser, Riss: {split}</translation>
     </message>
     <message>
         <source>humidified cold-winter home</source>
@@ -3259,8 +3335,16 @@
         <translation>ist festgehalten, wenn beide Riegel in ihr geleimt sind,</translation>
     </message>
     <message>
+        <source>it</source>
+        <translation>das Brett</translation>
+    </message>
+    <message>
         <source>it belongs to another file; cut it there</source>
         <translation>es gehört zu einer anderen Datei; dort schneiden</translation>
+    </message>
+    <message>
+        <source>it binds</source>
+        <translation>es klemmt</translation>
     </message>
     <message>
         <source>it grows {growth:.1f} mm wider than drawn and its grooves leave it {room:.1f} mm: {short:.1f} mm too little</source>
@@ -3277,6 +3361,10 @@
     <message>
         <source>it is a link with a scale or a mirror image; make a plain copy of it, then place and cut again</source>
         <translation>es ist eine Verknüpfung mit Maßstab oder ein Spiegelbild; eine einfache Kopie machen, dann neu setzen und schneiden</translation>
+    </message>
+    <message>
+        <source>it is held fast at lines {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them: a joint gives, or it splits{force}</source>
+        <translation>es ist quer zur Faser an Linien im Abstand von {apart:.0f} mm fest, zwischen denen es sich {least:+.1f} bis {most:+.1f} mm bewegt: Eine Verbindung gibt nach, oder es reißt{force}</translation>
     </message>
     <message>
         <source>it is not in the model any more</source>
@@ -3313,6 +3401,10 @@
     <message>
         <source>it would come through, or nearly, on the other side; take a shorter screw or move it</source>
         <translation>sie käme auf der anderen Seite durch, oder beinahe; eine kürzere Schraube nehmen oder sie versetzen</translation>
+    </message>
+    <message>
+        <source>its grain does not run along it, so it winds: a corner lifts up to {lift:.1f} mm over the other three if nothing holds it</source>
+        <translation>seine Faser läuft nicht längs, darum verwindet es sich: Eine Ecke hebt sich bis {lift:.1f} mm über die anderen drei, wenn nichts es hält</translation>
     </message>
     <message>
         <source>its hinges sit {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them while what it hangs on does not: they bind, and the screws tear out or it splits (fittings taken as fixed to what they touch)</source>
@@ -3403,8 +3495,16 @@
         <translation>neben jeder Kante {leave:.1f} mm lassen, oder sie aus überfälzten Brettern machen, jedes an einer Linie fest; oder Sperrholz nehmen</translation>
     </message>
     <message>
+        <source>leave {room:.0f} mm of room in the grooves at its edges, glue it at one line at most; or use plywood</source>
+        <translation>in den Nuten an seinen Kanten {room:.0f} mm Platz lassen, höchstens an einer Linie leimen; oder Sperrholz nehmen</translation>
+    </message>
+    <message>
         <source>leave {today:.1f} mm above it today, which becomes {least:.1f} to {most:.1f} mm; use quarter-sawn wood for sides; never plane a drawer that sticks in the damp season until it has dried</source>
         <translation>heute {today:.1f} mm darüber lassen, woraus {least:.1f} bis {most:.1f} mm werden; für Seiten Holz mit stehenden Ringen nehmen; eine Schublade, die in der feuchten Zeit klemmt, nie hobeln, ehe sie getrocknet ist</translation>
+    </message>
+    <message>
+        <source>leave {today:.1f} mm today, which becomes {least:.1f} to {most:.1f} mm; never plane a part that sticks in the damp season until it has dried</source>
+        <translation>heute {today:.1f} mm lassen, daraus werden {least:.1f} bis {most:.1f} mm; ein Teil, das in der feuchten Zeit klemmt, nie hobeln, ehe es getrocknet ist</translation>
     </message>
     <message>
         <source>legs moved apart</source>
@@ -3417,6 +3517,10 @@
     <message>
         <source>let it rest, then plane both faces alike in light passes; ask for conditioned stock</source>
         <translation>ruhen lassen, dann beide Seiten gleich in leichten Durchgängen hobeln; nach entspannter Ware fragen</translation>
+    </message>
+    <message>
+        <source>let it slide out under the drawer's back: cut the back narrower, so that only the groove of the front holds it</source>
+        <translation>ihn unter dem Hinterstück der Schublade hinausgleiten lassen: das Hinterstück schmaler schneiden, so dass nur die Nut im Vorderstück ihn hält</translation>
     </message>
     <message>
         <source>let it stand proud by {proud:.1f} mm or more and ease its edges, or stop the tenon inside; do not plane it flush in the dry season; or turn the rings so that the part around it moves less along the tenon</source>
@@ -3433,6 +3537,10 @@
     <message>
         <source>lightly heated maritime home</source>
         <translation>wenig beheizt, Meeresklima</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation>wahrscheinlich</translation>
     </message>
     <message>
         <source>lock line drifts</source>
@@ -3559,6 +3667,10 @@
         <translation>nein: ein Spalt öffnet sich</translation>
     </message>
     <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
         <source>not metered; the air of the place brings wood to {mc} % today, boards lag</source>
         <translation>nicht gemessen; die Luft am Ort bringt Holz heute auf {mc} %, Bretter hinken nach</translation>
     </message>
@@ -3577,6 +3689,10 @@
     <message>
         <source>not to be foretold</source>
         <translation>nicht vorherzusagen</translation>
+    </message>
+    <message>
+        <source>nothing and {missing:.1f} mm are missing</source>
+        <translation>nichts, und es fehlen {missing:.1f} mm</translation>
     </message>
     <message>
         <source>nothing can be cut: {why}</source>
@@ -3687,6 +3803,10 @@
         <translation>Mark im Brett</translation>
     </message>
     <message>
+        <source>place more of them, or others</source>
+        <translation>mehr davon setzen, oder andere</translation>
+    </message>
+    <message>
         <source>place the plan again, then cut</source>
         <translation>den Plan neu setzen, dann schneiden</translation>
     </message>
@@ -3705,6 +3825,10 @@
     <message>
         <source>plan how the top is held, and place it</source>
         <translation>planen, wie die Platte gehalten wird, und den Plan setzen</translation>
+    </message>
+    <message>
+        <source>possible</source>
+        <translation>möglich</translation>
     </message>
     <message>
         <source>pressed</source>
@@ -3757,6 +3881,10 @@
     <message>
         <source>round tenon loosens</source>
         <translation>Rundzapfen lockert sich</translation>
+    </message>
+    <message>
+        <source>run its grain from side to side, fix it in the front's groove, and let it slide under the back: a slotted screw there, and room behind</source>
+        <translation>seine Faser von Seite zu Seite laufen lassen, ihn in der Nut des Vorderstücks befestigen und unter dem Hinterstück gleiten lassen: dort eine Schraube im Langloch, und Platz dahinter</translation>
     </message>
     <message>
         <source>runner across the side</source>
@@ -3843,6 +3971,10 @@
         <translation>Langlöcher sind schon geschnitten</translation>
     </message>
     <message>
+        <source>solid across {width:.0f} mm of grain that moves {least:+.1f} to {most:+.1f} mm: {how} (75 mm most often; common practice, no source)</source>
+        <translation>fest quer über {width:.0f} mm Faser, die sich {least:+.1f} bis {most:+.1f} mm bewegt: {how} (meist 75 mm; übliche Praxis, keine Quelle)</translation>
+    </message>
+    <message>
         <source>solid across {width} that moves {moves}</source>
         <translation>fest auf {width}, die sich {moves} bewegen</translation>
     </message>
@@ -3853,6 +3985,10 @@
     <message>
         <source>solid wood</source>
         <translation>Massivholz</translation>
+    </message>
+    <message>
+        <source>some let it pass up to 100 mm</source>
+        <translation>manche lassen es bis 100 mm gelten</translation>
     </message>
     <message>
         <source>something that was not told, or several causes at once</source>
@@ -3919,6 +4055,14 @@
         <translation>das Ende von {inner} ist in {outer} eingezinkt</translation>
     </message>
     <message>
+        <source>the gap between them, {drawn:.1f} mm as drawn, comes down to {left}: {what}</source>
+        <translation>die Fuge zwischen ihnen, {drawn:.1f} mm wie gezeichnet, geht zurück auf {left}: {what}</translation>
+    </message>
+    <message>
+        <source>the gap between them, {drawn:.1f} mm as drawn, opens to {most:.1f} mm</source>
+        <translation>die Fuge zwischen ihnen, {drawn:.1f} mm wie gezeichnet, öffnet sich auf {most:.1f} mm</translation>
+    </message>
+    <message>
         <source>the grain of one of them is not known</source>
         <translation>von einem der beiden ist die Faserrichtung nicht bekannt</translation>
     </message>
@@ -3947,6 +4091,10 @@
         <translation>der Mitte seiner Leimlänge</translation>
     </message>
     <message>
+        <source>the mitre of two pieces {width:.0f} mm wide opens {gap:.1f} mm at the {where} (stock above some {limit:.0f} mm opens; common practice, no source)</source>
+        <translation>die Gehrung zweier {width:.0f} mm breiter Stücke öffnet sich {gap:.1f} mm an der {where} (über etwa {limit:.0f} mm Breite öffnet sie sich; übliche Praxis, keine Quelle)</translation>
+    </message>
+    <message>
         <source>the model, its tags or the year have changed since the hardware was placed</source>
         <translation>das Modell, seine Angaben oder das Jahr haben sich geändert, seit die Beschläge gesetzt wurden</translation>
     </message>
@@ -3957,6 +4105,14 @@
     <message>
         <source>the moulding</source>
         <translation>die Profilleiste</translation>
+    </message>
+    <message>
+        <source>the panel</source>
+        <translation>die Leimholzplatte</translation>
+    </message>
+    <message>
+        <source>the parts press on each other</source>
+        <translation>die Teile drücken aufeinander</translation>
     </message>
     <message>
         <source>the rings, and a change of moisture since it was flat</source>
@@ -4019,6 +4175,10 @@
         <translation>sie sind schon geschnitten</translation>
     </message>
     <message>
+        <source>they are drawn in the same place, {depth:.2f} mm deep: what joins them cannot be told</source>
+        <translation>sie sind am selben Ort gezeichnet, {depth:.2f} mm tief: Was sie verbindet, ist nicht zu sagen</translation>
+    </message>
+    <message>
         <source>they come close and touch nowhere over an area</source>
         <translation>sie kommen sich nahe und berühren sich auf keiner Fläche</translation>
     </message>
@@ -4039,6 +4199,10 @@
         <translation>eng</translation>
     </message>
     <message>
+        <source>tips off its support: its weight or an anchor beyond the support turns it over</source>
+        <translation>kippt von ihrer Auflage: Ihr Gewicht oder eine Befestigung außerhalb der Auflage dreht sie um</translation>
+    </message>
+    <message>
         <source>to fill in</source>
         <translation>auszufüllen</translation>
     </message>
@@ -4049,6 +4213,10 @@
     <message>
         <source>today leave {gap:.1f} mm beside each edge in grooves at least {groove:.1f} mm deep; glue or pin it at the middle of each end only</source>
         <translation>heute {gap:.1f} mm neben jeder Kante lassen, in Nuten von mindestens {groove:.1f} mm Tiefe; nur in der Mitte jedes Endes leimen oder stiften</translation>
+    </message>
+    <message>
+        <source>toe, outside</source>
+        <translation>Außenecke</translation>
     </message>
     <message>
         <source>tongue in its groove, {unit}</source>
@@ -4127,12 +4295,24 @@
         <translation>unbekannt</translation>
     </message>
     <message>
+        <source>unlikely</source>
+        <translation>unwahrscheinlich</translation>
+    </message>
+    <message>
         <source>up to {tension:.0f} MPa pull across the grain: a split is {chance}</source>
         <translation>bis {tension:.0f} MPa Zug quer zur Faser: ein Riss ist {chance}</translation>
     </message>
     <message>
         <source>use a lock whose bolt shoots {throw:.0f} mm or more, or pack the strike out; a narrower or quarter-sawn stile, or a framed door, keeps the lock where it is</source>
         <translation>ein Schloss mit {throw:.0f} mm Riegelausschluss oder mehr nehmen oder das Schließblech unterlegen; ein schmaleres Rahmenholz oder eines mit stehenden Ringen, oder eine gerahmte Tür, hält das Schloss am Ort</translation>
+    </message>
+    <message>
+        <source>use narrower or quarter-sawn stock, lock it with a spline or a loose tenon and accept a fine line, or join the corner with a tenon and shoulder instead</source>
+        <translation>schmaleres Holz oder solches mit stehenden Ringen nehmen, die Gehrung mit einer Feder oder einem losen Zapfen sichern und eine feine Linie hinnehmen, oder die Ecke statt dessen mit Zapfen und Brüstung verbinden</translation>
+    </message>
+    <message>
+        <source>use quarter-sawn wood or narrower parts, or let the door or front cover the edge</source>
+        <translation>Holz mit stehenden Ringen oder schmalere Teile nehmen, oder die Tür oder Front die Kante überdecken lassen</translation>
     </message>
     <message>
         <source>verdict</source>
@@ -4167,6 +4347,10 @@
         <translation>breiter Zapfen</translation>
     </message>
     <message>
+        <source>wider than practice allows</source>
+        <translation>breiter, als die Praxis zulässt</translation>
+    </message>
+    <message>
         <source>width across the grain, {unit}</source>
         <translation>Breite quer zur Faser, {unit}</translation>
     </message>
@@ -4177,6 +4361,14 @@
     <message>
         <source>width today {size}</source>
         <translation>Breite heute {size}</translation>
+    </message>
+    <message>
+        <source>with nothing under it</source>
+        <translation>mit nichts darunter</translation>
+    </message>
+    <message>
+        <source>with the {count} fasteners drawn under it</source>
+        <translation>mit den {count} darunter gezeichneten Befestigungen</translation>
     </message>
     <message>
         <source>wood</source>
@@ -4259,6 +4451,10 @@
         <translation>quer zur Faser {height:.0f} mm hoch, wächst sie um {grows:.1f} mm, und die Öffnung wächst nicht mit: Von den {drawn:.1f} mm darüber bleiben {left:.1f} mm, und sie klemmt</translation>
     </message>
     <message>
+        <source>{how} the top goes {off:.1f} mm out of flat{also}</source>
+        <translation>{how} weicht die Platte {off:.1f} mm von der Ebene ab{also}</translation>
+    </message>
+    <message>
         <source>{inner} has its tongue in {outer} and the grains run the same way</source>
         <translation>{inner} greift mit der Feder in {outer}, mit gleicher Faserrichtung</translation>
     </message>
@@ -4305,6 +4501,10 @@
     <message>
         <source>{least} to {most}</source>
         <translation>{least} bis {most}</translation>
+    </message>
+    <message>
+        <source>{left:.1f} mm</source>
+        <translation>{left:.1f} mm</translation>
     </message>
     <message>
         <source>{left} of {drawn} left</source>
@@ -4413,6 +4613,10 @@
     <message>
         <source>{short:.1f} mm short of its groove</source>
         <translation>{short:.1f} mm vor ihrer Nut</translation>
+    </message>
+    <message>
+        <source>{show} on the show face, {back} on the back: one face answers the air before the other, and from that alone {what} {way} {cup:.1f} mm if nothing holds it</source>
+        <translation>{show} auf der Sichtseite, {back} auf der Rückseite: Eine Seite folgt der Luft früher als die andere, und davon allein wird {what}, wenn nichts hält, {cup:.1f} mm {way}</translation>
     </message>
     <message>
         <source>{sign} stands for letters that no typeface on this computer has; the sheet as .html has them all.</source>
