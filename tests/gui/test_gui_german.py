@@ -168,7 +168,10 @@ def test_report_and_labels(piece, doc, pump, wait_until, shot):
 
 
 # What only changes the document, or has its own test above.
-NO_PANEL = {"Accept", "Untag", "Annotate", "Remove", "CutSlots", "TakeHardware", "Tag", "Year", "Report"}
+NO_PANEL = {
+    *("Accept", "Untag", "Annotate", "Remove", "CutSlots", "TakeHardware", "Tag", "Year", "Report"),
+    *("Template", "Schedule", "DrawTop", "ExportCut", "RemovePapers"),
+}
 
 
 def test_every_other_command(piece, doc, pump, wait_until, shot):

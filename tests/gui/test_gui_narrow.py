@@ -16,7 +16,10 @@ if QtWidgets is None:
     from PySide import QtGui as QtWidgets
 
 ROOM = 235  # pixels: a dock of 280, as the host gives it at first, less scroll bar and frames
-NO_PANEL = {"Separator", "Untag", "Annotate", "Remove", "CutSlots", "TakeHardware", "Report"}
+NO_PANEL = {
+    *("Separator", "Untag", "Annotate", "Remove", "CutSlots", "TakeHardware", "Report"),
+    *("Template", "Schedule", "DrawTop", "ExportCut", "RemovePapers"),
+}
 
 
 @pytest.fixture(params=["English", "German"])

@@ -152,7 +152,9 @@ class AttachmentPanel:
     # ---- what is chosen ---------------------------------------------------------------------------------
 
     def _pointed(self) -> None:
-        if self.alive:
+        if (
+            self.alive and self.doc in App.listDocuments().values()
+        ):  # the host may close a document under a panel
             self.fields.point_at({leaf.key for leaf in chosen_boards(self.doc).leaves})
 
     def _show_chosen(self) -> None:
