@@ -23,6 +23,15 @@ def say(template: str, /, **values: object) -> str:
     return (_catalogue.get() or {}).get(template, template).format(**values)
 
 
+def word(text: str) -> str:
+    """A name that may be one of ours, such as that of a year of air, or a user's own, which stays as it is.
+
+    >>> word("my {shop}")
+    'my {shop}'
+    """
+    return (_catalogue.get() or {}).get(text, text)
+
+
 @contextmanager
 def speaking(catalogue: Mapping[str, str] | None) -> Iterator[None]:
     """Say everything inside in another language. ``catalogue``: template → template with the same fields.

@@ -33,7 +33,7 @@ def force_words(found: RestrainedJoint | None) -> str:
     """A sentence to add to a finding; "" where no force is known."""
     if found is None or found.force_n is None or found.month is None:
         return ""
-    kn, month = found.force_n / 1000, MONTHS[found.month]
+    kn, month = found.force_n / 1000, say(MONTHS[found.month])
     if found.stress_mpa is None:
         return say(". Were all to stay elastic, {kn:.1f} kN would bear on it in {month}", kn=kn, month=month)
     if found.strength_mpa is None:

@@ -17,6 +17,7 @@ from movement_core.holding.model import Point
 from movement_core.holding.polygon import convex_hull, polygon_area
 from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.piece.solve import SolvedPart, SolvedPiece
+from movement_core.wording import say
 
 Floats = NDArray[np.float64]
 
@@ -231,7 +232,11 @@ def _touching(boxes: _Boxes, place: TopPlace) -> TopPlace:
     captured = _captured(place, kinds["passing"])
     if not captured and min(covered.values()) >= COVERED_SHARE * place.length_mm * place.width_mm:
         below = [*kinds["under"], *kinds["battens"], *kinds["fasteners"]]
-        captured = f"it is a layer between others: on it {_some(kinds['above'])}, under it {_some(below)}"
+        captured = say(
+            "it is a layer between others: on it {above}, under it {below}",
+            above=_some(kinds["above"]),
+            below=_some(below),
+        )
     return replace(
         place,
         under=tuple(kinds["under"]),
@@ -245,7 +250,12 @@ def _touching(boxes: _Boxes, place: TopPlace) -> TopPlace:
 
 def _some(found: Sequence[Near]) -> str:
     names = [one.name for one in found[:NAMED]]
-    return ", ".join(names) + (f" and {len(found) - NAMED} more" if len(found) > NAMED else "")
+    first = ", ".join(names)
+    return (
+        say("{first} and {count} more", first=first, count=len(found) - NAMED)
+        if len(found) > NAMED
+        else first
+    )
 
 
 def _around(points: Floats) -> tuple[Point, ...]:
@@ -304,7 +314,7 @@ def touch(one: Near, other: Near) -> bool:
 def _captured(place: TopPlace, passing: Sequence[Near]) -> str:
     """Why the panel is no top: parts that reach through its whole thickness along two opposite edges."""
     size = np.array([place.length_mm, place.width_mm])
-    for axis, what in ((1, "long edges"), (0, "ends")):
+    for axis in (1, 0):
         held: dict[int, tuple[float, list[str]]] = {-1: (0.0, []), 1: (0.0, [])}
         for one in passing:
             for side in (-1, 1):
@@ -317,5 +327,8 @@ def _captured(place: TopPlace, passing: Sequence[Near]) -> str:
                     length, names = held[side]
                     held[side] = (length + float(shared), [*names, one.name])
         if all(length >= EDGE_SHARE * size[1 - axis] for length, _ in held.values()):
-            return f"its {what} are housed in {', '.join(dict.fromkeys(held[-1][1] + held[1][1]))}"
+            holders = ", ".join(dict.fromkeys(held[-1][1] + held[1][1]))
+            if axis:
+                return say("its long edges are housed in {holders}", holders=holders)
+            return say("its ends are housed in {holders}", holders=holders)
     return ""

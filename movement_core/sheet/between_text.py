@@ -10,16 +10,9 @@ from movement_core.piece.crossing import HARMLESS, IF_SOLID, SPLITS, UNKNOWN
 from movement_core.piece.restrained import RELAXED
 from movement_core.wording import say
 
-VERDICT_WORDS = {
-    HARMLESS: "harmless",
-    SPLITS: "solid and too wide",
-    IF_SOLID: "too wide if they are solid",
-    UNKNOWN: "not known",
-}
 FIT_MM = 3.0  # gaps drawn wider than this are rooms, not fits: their figures are in the data
 MOVES_MM = 0.2  # gaps that change by less over the year are set as drawn
 STRAINED, MOST_STRAINED = 0.3, 5  # of the strength: joints below it are not told; how many are
-HEADING = ("leave today", "becomes", "as drawn", "is then", "between")
 
 
 def between_lines(entry: Mapping[str, Any]) -> list[str]:
@@ -28,10 +21,17 @@ def between_lines(entry: Mapping[str, Any]) -> list[str]:
     crossings: Sequence[Mapping[str, Any]] = entry.get("crossings", [])
     if crossings:
         verdicts = Counter(crossing["verdict"] for crossing in crossings)
-        told = ", ".join(f"{count} {VERDICT_WORDS[verdict]}" for verdict, count in verdicts.most_common())
+        words = _verdict_words()
+        told = ", ".join(f"{count} {words[verdict]}" for verdict, count in verdicts.most_common())
+        one = len(crossings) == 1
         lines.append(
-            f"Grain crosses at {len(crossings)} joint{'s' if len(crossings) > 1 else ''}: {told}. "
-            "The report as JSON lists each with its reason."
+            say("Grain crosses at 1 joint: {told}. The report as JSON lists each with its reason.", told=told)
+            if one
+            else say(
+                "Grain crosses at {count} joints: {told}. The report as JSON lists each with its reason.",
+                count=len(crossings),
+                told=told,
+            )
         )
     lines += _strained_lines(entry.get("joints", []), crossings)
     alike: dict[tuple[str, ...], list[str]] = {}
@@ -40,9 +40,19 @@ def between_lines(entry: Mapping[str, Any]) -> list[str]:
         if fits:
             alike.setdefault(_figures(gap), []).append(" | ".join(gap["parts"]))
     if alike:
-        lines.append("Gaps round doors and drawers that move, mm")
-        lines += _table([HEADING, *((*figures, _some(pairs)) for figures, pairs in alike.items())])
+        heading = (say("leave today"), say("becomes"), say("as drawn"), say("is then"), say("between"))
+        lines.append(say("Gaps round doors and drawers that move, mm"))
+        lines += _table([heading, *((*figures, _some(pairs)) for figures, pairs in alike.items())])
     return lines
+
+
+def _verdict_words() -> dict[str, str]:
+    return {
+        HARMLESS: say("harmless"),
+        SPLITS: say("solid and too wide"),
+        IF_SOLID: say("too wide if they are solid"),
+        UNKNOWN: say("not known"),
+    }
 
 
 def _strained_lines(joints: Sequence[Mapping[str, Any]], crossings: Sequence[Mapping[str, Any]]) -> list[str]:
@@ -74,7 +84,7 @@ def _strained(joint: Mapping[str, Any]) -> str:
         "{parts}: {kn:.1f} kN in {month}, {way} with {stress:.1f} MPa (clear wood bears {strength:.1f})",
         parts=" | ".join(joint["parts"]),
         kn=joint["force_n"] / 1000,
-        month=joint["month"],
+        month=say(joint["month"]),
         way=joint["way"],
         stress=joint["stress_mpa"],
         strength=joint["strength_mpa"],
@@ -85,18 +95,25 @@ def _strained(joint: Mapping[str, Any]) -> str:
 def _figures(gap: Mapping[str, Any]) -> tuple[str, ...]:
     return (
         f"{gap['leave_today_mm']:.1f}",
-        f"{gap['becomes_least_mm']:.1f} {gap['becomes_least_month'][:3]} to "
-        f"{gap['becomes_most_mm']:.1f} {gap['becomes_most_month'][:3]}",
+        say(
+            "{least:.1f} {dry} to {most:.1f} {wet}",
+            least=gap["becomes_least_mm"],
+            dry=say(gap["becomes_least_month"])[:3],
+            most=gap["becomes_most_mm"],
+            wet=say(gap["becomes_most_month"])[:3],
+        ),
         f"{gap['drawn_mm']:.1f}",
-        f"{gap['least_mm']:.1f} to {gap['most_mm']:.1f}",
+        say("{least:.1f} to {most:.1f}", least=gap["least_mm"], most=gap["most_mm"]),
     )
 
 
 def _table(rows: Sequence[tuple[str, ...]]) -> list[str]:
-    widths = [max(len(row[column]) for row in rows) for column in range(len(HEADING) - 1)]
+    widths = [max(len(row[column]) for row in rows) for column in range(len(rows[0]) - 1)]
     return ["  ".join([*(cell.ljust(width) for cell, width in zip(row, widths)), row[-1]]) for row in rows]
 
 
 def _some(pairs: Sequence[str], most: int = 2) -> str:
     shown = ", ".join(pairs[:most])
-    return shown if len(pairs) <= most else f"{shown} and {len(pairs) - most} more"
+    if len(pairs) <= most:
+        return shown
+    return say("{first} and {count} more", first=shown, count=len(pairs) - most)

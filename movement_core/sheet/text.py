@@ -10,15 +10,12 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from movement_core.sheet.between_text import between_lines
+from movement_core.wording import say, word
 
 WIDTH = 118
 MOST_NOTES = 8
 NAME_CELLS = 60  # columns of a name in running text
 MESSAGE_CELLS = (700, 300)  # columns kept of the start and of the end of a message
-CAUTION = (
-    "Estimates from averages, for movement only: a board differs from its species by some 15 %. Loads, overhead, "
-    "children, stairs and wall fixings belong to local codes and licensed practice."
-)
 
 
 def as_text(entry: Mapping[str, Any]) -> str:
@@ -28,14 +25,21 @@ def as_text(entry: Mapping[str, Any]) -> str:
         blocks.append(_table(entry["parts"]))
     blocks += _panels(entry.get("panels", []))
     between = ["  " + printable(line) for line in between_lines(entry)]
-    blocks += ["Between the parts\n" + "\n".join(between)] if between else []
+    blocks += [say("Between the parts") + "\n" + "\n".join(between)] if between else []
     blocks += _notes(entry["parts"], entry.get("hidden", []))
     names = [each["name"] for each in (*entry["parts"], *entry.get("panels", []))]
     blocks += _findings(entry["findings"], names)
     blocks += _errors(entry["errors"], names)
     if any(part["today_mm"] is not None or part.get("today_range_mm") for part in entry["parts"]):
-        blocks.append(_wrapped(CAUTION, ""))
+        blocks.append(_wrapped(_caution(), ""))
     return "\n\n".join(blocks)
+
+
+def _caution() -> str:
+    return say(
+        "Estimates from averages, for movement only: a board differs from its species by some 15 %. Loads, overhead, "
+        "children, stairs and wall fixings belong to local codes and licensed practice."
+    )
 
 
 def _heading(entry: Mapping[str, Any]) -> str:
@@ -43,35 +47,49 @@ def _heading(entry: Mapping[str, Any]) -> str:
     year, today = entry.get("year"), entry.get("today")
     if year and today:
         low, high = min(year["moisture_percent"]), max(year["moisture_percent"])
-        about = (
-            f"Year: {year['name']}: its air brings wood to {low:.1f} % in {year['driest_month']} and {high:.1f} % "
-            f"in {year['wettest_month']}. Basis: {year['basis']}."
+        about = say(
+            "Year: {year}: its air brings wood to {low:.1f} % in {dry} and {high:.1f} % in {wet}. Basis: {basis}.",
+            year=word(year["name"]),
+            low=low,
+            dry=say(year["driest_month"]),
+            high=high,
+            wet=say(year["wettest_month"]),
+            basis=year["basis"],
         )
         lines.append(_wrapped(about, "  "))
         lines += [_wrapped(printable(note), "    ") for note in year.get("notes", [])[:MOST_NOTES]]
         if len(year.get("notes", [])) > MOST_NOTES:
-            lines.append(f"    … and {len(year['notes']) - MOST_NOTES} more of the kind")
-        if today["moisture_percent"] is not None:
-            wood = f"{today['moisture_percent']:.1f} %"
-            told = (
-                f"wood at {wood} by meter"
-                if today["metered"]
-                else f"the air brings wood to {wood}; boards lag"
+            lines.append(
+                "    " + say("… and {count} more of the kind", count=len(year["notes"]) - MOST_NOTES)
             )
-            lines.append(f"  Today: {today['date']}, {told}.")
+        if today["moisture_percent"] is not None:
+            wood = today["moisture_percent"]
+            told = (
+                say("wood at {wood:.1f} % by meter", wood=wood)
+                if today["metered"]
+                else say("the air brings wood to {wood:.1f} %; boards lag", wood=wood)
+            )
+            lines.append("  " + say("Today: {date}, {told}.", date=today["date"], told=told))
     return "\n".join(lines)
 
 
-_COLUMNS = ("part", "material", "rings", "as drawn", "today", "driest", "wettest", "±", "thickness", "cup")
 _LEFT = 3  # columns with words
+
+
+def _columns() -> tuple[str, ...]:
+    return (
+        say("part"), say("material"), say("rings"), say("as drawn"), say("today"), say("driest"), say("wettest"), "±",
+        say("thickness"), say("cup"),
+    )  # fmt: skip
 
 
 def _table(parts: Sequence[Mapping[str, Any]]) -> str:
     alike: dict[tuple[str, ...], list[str]] = {}
     for part in parts:
         alike.setdefault(_row(part), []).append(printable(part["name"]))
-    rows = [_COLUMNS, *((_first_of(names, 28), *row) for row, names in alike.items())]
-    widths = [max(_cells(row[column]) for row in rows) for column in range(len(_COLUMNS))]
+    columns = _columns()
+    rows = [columns, *((_first_of(names, 28), *row) for row, names in alike.items())]
+    widths = [max(_cells(row[column]) for row in rows) for column in range(len(columns))]
     lines = [
         "  " + "  ".join(_padded(c, w, left=i < _LEFT) for i, (c, w) in enumerate(zip(row, widths))).rstrip()
         for row in rows
@@ -79,13 +97,18 @@ def _table(parts: Sequence[Mapping[str, Any]]) -> str:
     lines.insert(1, "  " + "  ".join("-" * width for width in widths))
     rules = Counter(part["doubt"]["wettest"]["rules"] for part in parts if part["doubt"])
     if rules:
-        causes = ", ".join(f"{cause} ({count})" for cause, count in rules.most_common())
-        lines.append(f"  What makes most of the ±, by number of parts: {causes}.")
-    lines += [
-        "  ±: likely error of driest and wettest, two times in three; twice that is nearly certain.",
-        "  mm. As drawn: length × width × thickness. Today, driest, wettest: width across the grain, with the month.",
-        "  Thickness and cup: driest..wettest; cup + is a crown on the show face, - a hollow. ? is not known.",
-    ]
+        causes = ", ".join(f"{word(cause)} ({count})" for cause, count in rules.most_common())
+        lines.append("  " + say("What makes most of the ±, by number of parts: {causes}.", causes=causes))
+    legend = (
+        say("±: likely error of driest and wettest, two times in three; twice that is nearly certain."),
+        say(
+            "mm. As drawn: length × width × thickness. Today, driest, wettest: width across the grain, with the month."
+        ),
+        say(
+            "Thickness and cup: driest..wettest; cup + is a crown on the show face, - a hollow. ? is not known."
+        ),
+    )
+    lines += ["  " + line for line in legend]
     return "\n".join(lines)
 
 
@@ -99,7 +122,7 @@ def _row(part: Mapping[str, Any]) -> tuple[str, ...]:
     as_drawn = [part["length_mm"], part["width_mm"], part["thickness_mm"]]
     if part["width_mm"] is None:
         as_drawn = list(part["box_mm"])
-    cut = part["cut"] or ("?" if part["kind"] in (None, "wood") else "")
+    cut = (say(part["cut"]) if part["cut"] else "") or ("?" if part["kind"] in (None, "wood") else "")
     angle = part["ring_angle_deg"]
     return (
         shortened(printable(part["species"] or "?"), 24),
@@ -115,7 +138,7 @@ def _row(part: Mapping[str, Any]) -> tuple[str, ...]:
 def _size(group: Mapping[str, Any], name: str, month: bool = True, sign: bool = False) -> str:
     """A figure of one day, as one number where its range rounds to one, else as least–most."""
     value, spread = group[f"{name}_mm"], group.get(f"{name}_range_mm")
-    when = f" {group[f'{name}_month'][:3]}" if month and group.get(f"{name}_month") else ""
+    when = f" {say(group[f'{name}_month'])[:3]}" if month and group.get(f"{name}_month") else ""
     if value is None and not spread:
         return "?"
     texts = [_signed(v) if sign else f"{v:.1f}" for v in (spread or (value, value))]
@@ -155,56 +178,81 @@ def _panels(panels: Sequence[Mapping[str, Any]]) -> list[str]:
         return []
     lines = []
     for panel in panels:
-        about = (
-            f"{_name(panel['name'])}: {len(panel['boards'])} boards edge to edge, {panel['width_mm']:.1f} drawn; "
-            f"today {_size(panel, 'today')}, driest {_size(panel, 'driest')}, wettest {_size(panel, 'wettest')}. "
+        about = say(
+            "{name}: {count} boards edge to edge, {width:.1f} drawn; today {today}, driest {driest}, wettest "
+            "{wettest}.",
+            name=_name(panel["name"]),
+            count=len(panel["boards"]),
+            width=panel["width_mm"],
+            today=_size(panel, "today"),
+            driest=_size(panel, "driest"),
+            wettest=_size(panel, "wettest"),
         )
-        lines.append(_wrapped(about + _profile(panel), "  "))
-    return ["Glued panels, mm, free: fixed to nothing\n" + "\n".join(lines)]
+        lines.append(_wrapped(f"{about} {_profile(panel)}", "  "))
+    return [say("Glued panels, mm, free: fixed to nothing") + "\n" + "\n".join(lines)]
 
 
 def _profile(panel: Mapping[str, Any]) -> str:
     if panel["months"] is None:
-        return f"Its profile is not known: {_brief(panel['profile_unknown'])}."
+        return say("Its profile is not known: {reason}.", reason=_brief(panel["profile_unknown"]))
     told = []
-    for way, sign in (("crown", 1), ("hollow", -1)):
+    for way, sign in ((say("crown"), 1), (say("hollow"), -1)):
         month, most = max(panel["months"].items(), key=lambda item: sign * item[1]["departure_mm"])
         if sign * most["departure_mm"] >= 0.05:
-            told.append(f"{way} {abs(most['departure_mm']):.1f} in {month}")
+            told.append(
+                say("{way} {size:.1f} in {month}", way=way, size=abs(most["departure_mm"]), month=say(month))
+            )
     step = max(month["greatest_step_mm"] for month in panel["months"].values())
-    shape = " and ".join(told) if told else "it stays flat within 0.05"
-    return f"{shape[0].upper()}{shape[1:]}; greatest step at a glue line {step:.2f}."
+    shape = say(" and ").join(told) if told else say("it stays flat within 0.05")
+    return say(
+        "{shape}; greatest step at a glue line {step:.2f}.", shape=shape[0].upper() + shape[1:], step=step
+    )
 
 
 def _notes(parts: Sequence[Mapping[str, Any]], hidden: Sequence[str]) -> list[str]:
     told: dict[str, list[str]] = {}
     for part in parts:
-        for word, fact in part["facts"].items():
-            if fact["origin"] == "inferred" and word in ("grain", "show", "rings", "fitted"):
-                told.setdefault(f"{word} inferred, {_without_sizes(fact['reason'])}", []).append(part["name"])
-            if fact["origin"] == "missing" and word == "show" and part["cup"]:
-                told.setdefault(f"show face not known, {fact['reason']}", []).append(part["name"])
+        for about, fact in part["facts"].items():
+            if fact["origin"] == "inferred" and about in ("grain", "show", "rings", "fitted"):
+                inferred = say(
+                    "{fact} inferred, {reason}", fact=say(about), reason=_without_sizes(fact["reason"])
+                )
+                told.setdefault(inferred, []).append(part["name"])
+            if fact["origin"] == "missing" and about == "show" and part["cup"]:
+                unknown = say("show face not known, {reason}", reason=fact["reason"])
+                told.setdefault(unknown, []).append(part["name"])
         if part["twist"]:
             told.setdefault(_twist(part["twist"]), []).append(part["name"])
         for note in part["notes"]:
             told.setdefault(note, []).append(part["name"])
     if hidden:
-        told["hidden, and left out"] = list(hidden)
+        told[say("hidden, and left out")] = list(hidden)
     every = [part["name"] for part in parts]
     lines = [_wrapped(f"{_brief(note, every)}: {_some(names)}", "  ") for note, names in told.items()]
-    return ["Inferred and noted\n" + "\n".join(lines)] if lines else []
+    return [say("Inferred and noted") + "\n" + "\n".join(lines)] if lines else []
 
 
 def _twist(twist: Mapping[str, Any]) -> str:
     if twist["driest_deg"] is None:
         turns = (twist["driest_from_rings_deg"], twist["wettest_from_rings_deg"])
-        return f"the rings twist it {turns[0]:+.2f}° driest, {turns[1]:+.2f}° wettest; {twist['notes'][0]}"
+        return say(
+            "the rings twist it {dry:+.2f}° driest, {wet:+.2f}° wettest; {note}",
+            dry=turns[0],
+            wet=turns[1],
+            note=twist["notes"][0],
+        )
     ends = "; ".join(
-        f"{when} {min(twist[f'{when}_deg']):+.2f} to {max(twist[f'{when}_deg']):+.2f}°, a corner off by "
-        f"{min(twist[f'{when}_corner_lift_mm']):.1f} to {max(twist[f'{when}_corner_lift_mm']):.1f}"
-        for when in ("driest", "wettest")
+        say(
+            "{when} {least:+.2f} to {most:+.2f}°, a corner off by {low:.1f} to {high:.1f}",
+            when=word,
+            least=min(twist[f"{when}_deg"]),
+            most=max(twist[f"{when}_deg"]),
+            low=min(twist[f"{when}_corner_lift_mm"]),
+            high=max(twist[f"{when}_corner_lift_mm"]),
+        )
+        for when, word in (("driest", say("driest")), ("wettest", say("wettest")))
     )
-    return f"twists: {ends}"
+    return say("twists: {ends}", ends=ends)
 
 
 def _without_sizes(reason: str) -> str:
@@ -218,29 +266,32 @@ def _some(names: Sequence[str], most: int = 6) -> str:
 
 def _listed(shown: Sequence[str], most: int = 6) -> str:
     first = ", ".join(shown[:most])
-    return first if len(shown) <= most else f"{first} and {len(shown) - most} more"
+    if len(shown) <= most:
+        return first
+    return say("{first} and {count} more", first=first, count=len(shown) - most)
 
 
 def _findings(findings: Sequence[Mapping[str, Any]], names: Sequence[str]) -> list[str]:
     if not findings:
-        return ["No findings."]
+        return [say("No findings.")]
     alike: dict[tuple[str, str, str], list[str]] = {}
     for finding in findings:
-        when = f" (worst in {finding['month']})" if finding["month"] else ""
+        when = " " + say("(worst in {month})", month=say(finding["month"])) if finding["month"] else ""
         key = (finding["severity"], finding["message"] + when, finding["remedy"])
         alike.setdefault(key, []).append(" + ".join(_name(name) for name in finding["parts"]))
     lines = []
     for (severity, message, remedy), where in alike.items():
-        lines.append(_wrapped(f"[{severity}] {_listed(where)}: {_brief(message, names)}", "  "))
+        lines.append(_wrapped(f"[{say(severity)}] {_listed(where)}: {_brief(message, names)}", "  "))
         lines.append(_wrapped(f"→ {_brief(remedy, names)}", "      "))
-    count = f"{len(findings)} finding{'s' if len(findings) > 1 else ''}"
+    count = say("{count} findings", count=len(findings)) if len(findings) > 1 else say("1 finding")
     return [count + "\n" + "\n".join(lines)]
 
 
 def _errors(errors: Sequence[Mapping[str, Any]], names: Sequence[str]) -> list[str]:
     if not errors:
         return []
-    return ["Could not be checked\n" + "\n".join(_wrapped(_brief(e["message"], names), "  ") for e in errors)]
+    lines = [_wrapped(_brief(e["message"], names), "  ") for e in errors]
+    return [say("Could not be checked") + "\n" + "\n".join(lines)]
 
 
 def _wrapped(text: str, indent: str) -> str:

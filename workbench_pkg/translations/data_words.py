@@ -12,7 +12,7 @@ DATA_WORDS = (
     "glued edge", "glued cross-grain", "glued end grain", "tenoned", "dovetailed", "lapped", "screwed", "hinged",
     "fixed at a point", "pegged", "housed free", "slides", "rests", "near", "overlap", "unknown",
     # what a part may leave unsaid
-    "species", "grain", "rings", "moisture",
+    "species", "grain", "rings", "moisture", "show", "fitted",
     # how a joint is strained
     "pulled", "pressed", "sheared",
     # gravity of a finding

@@ -2087,6 +2087,10 @@
         <translation>„hold“ auf der Befehlszeile probiert Befestigungen, Querleisten und Hirnleisten durch, mit ihren Plätzen</translation>
     </message>
     <message>
+        <source>(worst in {month})</source>
+        <translation>(am schlimmsten im {month})</translation>
+    </message>
+    <message>
         <source>, {crushed:.1f} mm of it crushed in the damp season</source>
         <translation>, davon in der feuchten Zeit {crushed:.1f} mm zerdrückt</translation>
     </message>
@@ -2117,6 +2121,10 @@
     <message>
         <source>. Were all to stay elastic, {kn:.1f} kN would press in {month}: {stress:.1f} MPa, where clear wood is crushed from {strength:.1f}</source>
         <translation>. Bliebe alles elastisch, drückten im {month} {kn:.1f} kN: {stress:.1f} MPa, wo fehlerfreies Holz ab {strength:.1f} zerdrückt wird</translation>
+    </message>
+    <message>
+        <source>1 finding</source>
+        <translation>1 Befund</translation>
     </message>
     <message>
         <source>1 reading, {mean:.1f} %</source>
@@ -2175,6 +2183,10 @@
         <translation>August</translation>
     </message>
     <message>
+        <source>Between the parts</source>
+        <translation>Zwischen den Teilen</translation>
+    </message>
+    <message>
         <source>Between {one} and {other}: from {least} {unit} in {tight} to {most} {unit} in {wide}.</source>
         <translation>Zwischen {one} und {other}: von {least} {unit} im {tight} bis {most} {unit} im {wide}.</translation>
     </message>
@@ -2221,6 +2233,10 @@
     <message>
         <source>Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {end}. On rail: from the rail's own end, tenon included, toward {edge} or {end}. Travel: + toward {other}; its likely error is included. Screw today: its centre from the slot's end toward {edge}. Aside: from the rail's middle line, + toward {other}. Slots are rounded up, room left is rounded down.</source>
         <translation>Kante: Schraube in der Platte, von der Außenkante bei {edge}, wie die Platte heute ist. Ende: vom Ende bei {end}. An der Zarge: vom eigenen Ende der Zarge mit Zapfen, zu {edge} oder {end} hin. Weg: + zu {other} hin; sein wahrscheinlicher Fehler ist enthalten. Schraube heute: ihre Mitte vom Ende des Langlochs zu {edge} hin. Daneben: von der Mittellinie der Zarge, + zu {other} hin. Langlöcher sind aufgerundet, Restspiel ist abgerundet.</translation>
+    </message>
+    <message>
+        <source>Estimates from averages, for movement only: a board differs from its species by some 15 %. Loads, overhead, children, stairs and wall fixings belong to local codes and licensed practice.</source>
+        <translation>Schätzungen aus Mittelwerten, nur für das Arbeiten des Holzes: Ein Brett weicht von seiner Holzart um etwa 15 % ab. Lasten, Teile über Kopf, Kinder, Treppen und Wandbefestigungen sind Sache der örtlichen Vorschriften und zugelassener Fachleute.</translation>
     </message>
     <message>
         <source>Every fastener; tick what is done</source>
@@ -2271,8 +2287,24 @@
         <translation>Fugen</translation>
     </message>
     <message>
+        <source>Gaps round doors and drawers that move, mm</source>
+        <translation>Fugen um Türen und Schubladen, die sich ändern, mm</translation>
+    </message>
+    <message>
         <source>Gaps to leave today</source>
         <translation>Heute zu lassende Fugen</translation>
+    </message>
+    <message>
+        <source>Glued panels, mm, free: fixed to nothing</source>
+        <translation>Leimholzplatten, mm, frei: an nichts befestigt</translation>
+    </message>
+    <message>
+        <source>Grain crosses at 1 joint: {told}. The report as JSON lists each with its reason.</source>
+        <translation>Fasern kreuzen sich an 1 Verbindung: {told}. Der Bericht als JSON nennt jede mit ihrem Grund.</translation>
+    </message>
+    <message>
+        <source>Grain crosses at {count} joints: {told}. The report as JSON lists each with its reason.</source>
+        <translation>Fasern kreuzen sich an {count} Verbindungen: {told}. Der Bericht als JSON nennt jede mit ihrem Grund.</translation>
     </message>
     <message>
         <source>G{line}: {leave}, becomes {least} to {most}</source>
@@ -2295,6 +2327,10 @@
         <translation>In keinem der Bilder: {numbers}.</translation>
     </message>
     <message>
+        <source>Inferred and noted</source>
+        <translation>Erschlossen und vermerkt</translation>
+    </message>
+    <message>
         <source>It cannot be worked out before this is said:</source>
         <translation>Vorher muss noch gesagt werden:</translation>
     </message>
@@ -2309,6 +2345,10 @@
     <message>
         <source>Its air</source>
         <translation>Seine Luft</translation>
+    </message>
+    <message>
+        <source>Its profile is not known: {reason}.</source>
+        <translation>Ihr Profil ist nicht bekannt: {reason}.</translation>
     </message>
     <message>
         <source>Its upper left cross: {end} from the datum end at {at_end}, {edge} from the datum edge of {at_edge}.</source>
@@ -2421,6 +2461,10 @@
     <message>
         <source>No door, drawer or panel in grooves was found whose gap changes with the seasons.</source>
         <translation>Keine Tür, Schublade oder Füllung in Nuten gefunden, deren Fuge sich mit den Jahreszeiten ändert.</translation>
+    </message>
+    <message>
+        <source>No findings.</source>
+        <translation>Keine Befunde.</translation>
     </message>
     <message>
         <source>No way to hold it that was tried keeps it within the wish. What would help:</source>
@@ -2603,6 +2647,10 @@
         <translation>Das Stück {side}</translation>
     </message>
     <message>
+        <source>Thickness and cup: driest..wettest; cup + is a crown on the show face, - a hollow. ? is not known.</source>
+        <translation>Dicke und Wölbung: am trockensten..am feuchtesten; Wölbung + ist rund auf der Sichtseite, - hohl. ? ist nicht bekannt.</translation>
+    </message>
+    <message>
         <source>Through the seasons: {name}</source>
         <translation>Durch die Jahreszeiten: {name}</translation>
     </message>
@@ -2625,6 +2673,10 @@
     <message>
         <source>Today, driest and wettest: two figures are the ends of what is possible where rings or moisture are not said exactly. Total: from driest to wettest. ±: likely error of the driest or wettest, right two times in three; twice that is nearly certain. Fixed to, free on: other parts by number, as far as shape and tags tell; (?) where it is not known whether a joint is glued.</source>
         <translation>Heute, am trockensten und am feuchtesten: Zwei Zahlen sind die Enden des Möglichen, wo Jahrringe oder Holzfeuchte nicht genau gesagt sind. Gesamt: vom trockensten zum feuchtesten. ±: wahrscheinlicher Fehler davon, richtig in zwei von drei Fällen; das Doppelte ist fast sicher. Fest an, frei auf: andere Teile nach Nummer, soweit Form und Angaben es zeigen; (?) wo nicht bekannt ist, ob eine Verbindung verleimt ist.</translation>
+    </message>
+    <message>
+        <source>Today: {date}, {told}.</source>
+        <translation>Heute: {date}, {told}.</translation>
     </message>
     <message>
         <source>Tongue and tenons for {end}</source>
@@ -2657,6 +2709,10 @@
     <message>
         <source>What it rests on</source>
         <translation>Worauf es beruht</translation>
+    </message>
+    <message>
+        <source>What makes most of the ±, by number of parts: {causes}.</source>
+        <translation>Was das ± am meisten bestimmt, nach Zahl der Teile: {causes}.</translation>
     </message>
     <message>
         <source>What rules the error</source>
@@ -2729,6 +2785,10 @@
     <message>
         <source>Worst in</source>
         <translation>Am schlimmsten im</translation>
+    </message>
+    <message>
+        <source>Year: {year}: its air brings wood to {low:.1f} % in {dry} and {high:.1f} % in {wet}. Basis: {basis}.</source>
+        <translation>Jahr: {year}: Seine Luft bringt Holz auf {low:.1f} % im {dry} und {high:.1f} % im {wet}. Grundlage: {basis}.</translation>
     </message>
     <message>
         <source>a board differs by, %</source>
@@ -2831,6 +2891,10 @@
         <translation>Splintseite sichtbar</translation>
     </message>
     <message>
+        <source>becomes</source>
+        <translation>wird</translation>
+    </message>
+    <message>
         <source>bed rail fittings</source>
         <translation>Bettbeschläge</translation>
     </message>
@@ -2917,6 +2981,10 @@
     <message>
         <source>crowns</source>
         <translation>rund</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <translation>Wölbung</translation>
     </message>
     <message>
         <source>cut one out of the other, or draw them apart</source>
@@ -3049,6 +3117,10 @@
     <message>
         <source>fit the tongue with {play:.1f} mm of play or less, or set soft strips behind it</source>
         <translation>die Feder mit höchstens {play:.1f} mm Spiel einpassen oder weiche Streifen dahinter setzen</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>eingepasst</translation>
     </message>
     <message>
         <source>fix it at one fitting and give the other's screws or bolt an upright slot; or set them nearer together, within {width:.0f} mm of the rail's height; tighten them again each season: what carries people must not come loose</source>
@@ -3199,6 +3271,10 @@
         <translation>wächst {grown}, Spielraum {room}</translation>
     </message>
     <message>
+        <source>harmless</source>
+        <translation>harmlos</translation>
+    </message>
+    <message>
         <source>heart side shows</source>
         <translation>Kernseite sichtbar</translation>
     </message>
@@ -3237,6 +3313,10 @@
     <message>
         <source>here follows {tile}</source>
         <translation>hier folgt {tile}</translation>
+    </message>
+    <message>
+        <source>hidden, and left out</source>
+        <translation>ausgeblendet und weggelassen</translation>
     </message>
     <message>
         <source>hinge line drifts</source>
@@ -3335,6 +3415,10 @@
         <translation>ist festgehalten, wenn beide Riegel in ihr geleimt sind,</translation>
     </message>
     <message>
+        <source>is then</source>
+        <translation>ist dann</translation>
+    </message>
+    <message>
         <source>it</source>
         <translation>das Brett</translation>
     </message>
@@ -3357,6 +3441,10 @@
     <message>
         <source>it hangs by fittings {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them while what they hook into does not: they bind, or tear out (fittings taken as fixed to what they touch)</source>
         <translation>sie hängt an Beschlägen, die quer zur Faser {apart:.0f} mm auseinander sitzen; dazwischen bewegt sie sich {least:+.1f} bis {most:+.1f} mm, ihr Gegenüber nicht: Sie klemmen oder reißen aus (Beschläge als fest an dem angenommen, was sie berühren)</translation>
+    </message>
+    <message>
+        <source>it is a layer between others: on it {above}, under it {below}</source>
+        <translation>sie ist eine Lage zwischen anderen: auf ihr {above}, unter ihr {below}</translation>
     </message>
     <message>
         <source>it is a link with a scale or a mirror image; make a plain copy of it, then place and cut again</source>
@@ -3395,12 +3483,20 @@
         <translation>es reißt</translation>
     </message>
     <message>
+        <source>it stays flat within 0.05</source>
+        <translation>sie bleibt auf 0,05 eben</translation>
+    </message>
+    <message>
         <source>it will not come back: fasten so that it can move, let it settle at its usual moisture, then flatten</source>
         <translation>es kommt nicht zurück: so befestigen, dass es arbeiten kann, bei üblicher Feuchte zur Ruhe kommen lassen, dann ebnen</translation>
     </message>
     <message>
         <source>it would come through, or nearly, on the other side; take a shorter screw or move it</source>
         <translation>sie käme auf der anderen Seite durch, oder beinahe; eine kürzere Schraube nehmen oder sie versetzen</translation>
+    </message>
+    <message>
+        <source>its ends are housed in {holders}</source>
+        <translation>ihre Enden sind eingelassen in {holders}</translation>
     </message>
     <message>
         <source>its grain does not run along it, so it winds: a corner lifts up to {lift:.1f} mm over the other three if nothing holds it</source>
@@ -3413,6 +3509,10 @@
     <message>
         <source>its legs stand {apart:.0f} mm apart across the grain of the board above, which moves them {least:+.1f} to {most:+.1f} mm, and its own length does not change: its shoulders open or press, and its tenons work loose</source>
         <translation>seine Beine stehen {apart:.0f} mm auseinander quer zur Faser des Bretts darüber, das sie um {least:+.1f} bis {most:+.1f} mm bewegt, und seine eigene Länge ändert sich nicht: Seine Brüstungen öffnen sich oder drücken, und seine Zapfen lockern sich</translation>
+    </message>
+    <message>
+        <source>its long edges are housed in {holders}</source>
+        <translation>ihre Längskanten sind eingelassen in {holders}</translation>
     </message>
     <message>
         <source>its peg</source>
@@ -3489,6 +3589,10 @@
     <message>
         <source>leave in the mortise today, {unit}</source>
         <translation>heute im Zapfenloch lassen, {unit}</translation>
+    </message>
+    <message>
+        <source>leave today</source>
+        <translation>heute lassen</translation>
     </message>
     <message>
         <source>leave {leave:.1f} mm beside each edge, or make it of shiplapped boards, each fixed at one line; or use plywood</source>
@@ -3571,6 +3675,10 @@
         <translation>den Zapfen trockener machen, als er im Gebrauch je wird, etwa 5 %, und das Holz um ihn im Gleichgewicht mit der Wohnung; quer zur Faser des Lochs verkeilen oder verstiften; die Ringe des Zapfens so drehen, dass er sich längs der Faser des Lochs am wenigsten bewegt. Was Menschen trägt, darf sich nicht lockern</translation>
     </message>
     <message>
+        <source>material</source>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
         <source>measure before you cut</source>
         <translation>messen, bevor geschnitten wird</translation>
     </message>
@@ -3597,6 +3705,10 @@
     <message>
         <source>mitre opens</source>
         <translation>Gehrung öffnet sich</translation>
+    </message>
+    <message>
+        <source>mm. As drawn: length × width × thickness. Today, driest, wettest: width across the grain, with the month.</source>
+        <translation>mm. Wie gezeichnet: Länge × Breite × Dicke. Heute, am trockensten, am feuchtesten: Breite quer zur Faser, mit dem Monat.</translation>
     </message>
     <message>
         <source>moisture</source>
@@ -3669,6 +3781,10 @@
     <message>
         <source>none</source>
         <translation>keiner</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>not metered; the air of the place brings wood to {mc} % today, boards lag</source>
@@ -3939,6 +4055,14 @@
         <translation>Brüstung öffnet sich</translation>
     </message>
     <message>
+        <source>show</source>
+        <translation>Sichtseite</translation>
+    </message>
+    <message>
+        <source>show face not known, {reason}</source>
+        <translation>Sichtseite nicht bekannt, {reason}</translation>
+    </message>
+    <message>
         <source>slide line</source>
         <translation>Linie des Auszugs</translation>
     </message>
@@ -3977,6 +4101,10 @@
     <message>
         <source>solid across {width} that moves {moves}</source>
         <translation>fest auf {width}, die sich {moves} bewegen</translation>
+    </message>
+    <message>
+        <source>solid and too wide</source>
+        <translation>fest und zu breit</translation>
     </message>
     <message>
         <source>solid on stable core</source>
@@ -4033,6 +4161,10 @@
     <message>
         <source>that is how breadboard ends are: say it to the client; cut them level at the moisture that the home has longest and ease the corners, or make the top of quarter-sawn wood; or hold it flat with battens below</source>
         <translation>so sind Hirnleisten: es dem Kunden sagen; sie bei der Feuchte bündig schneiden, die die Wohnung am längsten hat, und die Ecken brechen, oder die Platte aus Holz mit stehenden Ringen machen; oder sie mit Querleisten darunter eben halten</translation>
+    </message>
+    <message>
+        <source>the air brings wood to {wood:.1f} %; boards lag</source>
+        <translation>die Luft bringt Holz auf {wood:.1f} %; Bretter hinken nach</translation>
     </message>
     <message>
         <source>the back</source>
@@ -4113,6 +4245,10 @@
     <message>
         <source>the parts press on each other</source>
         <translation>die Teile drücken aufeinander</translation>
+    </message>
+    <message>
+        <source>the rings twist it {dry:+.2f}° driest, {wet:+.2f}° wettest; {note}</source>
+        <translation>die Jahrringe verdrehen es am trockensten um {dry:+.2f}°, am feuchtesten um {wet:+.2f}°; {note}</translation>
     </message>
     <message>
         <source>the rings, and a change of moisture since it was flat</source>
@@ -4231,6 +4367,10 @@
         <translation>zu viele Teile, um es zu berechnen</translation>
     </message>
     <message>
+        <source>too wide if they are solid</source>
+        <translation>zu breit, falls sie fest sind</translation>
+    </message>
+    <message>
         <source>top not flat</source>
         <translation>Platte nicht eben</translation>
     </message>
@@ -4269,6 +4409,10 @@
     <message>
         <source>turn the view, or press 'Look at the end'</source>
         <translation>die Ansicht drehen oder den Knopf zum Ansehen des Endes drücken</translation>
+    </message>
+    <message>
+        <source>twists: {ends}</source>
+        <translation>verdreht sich: {ends}</translation>
     </message>
     <message>
         <source>two fixed lines</source>
@@ -4375,6 +4519,10 @@
         <translation>Holz</translation>
     </message>
     <message>
+        <source>wood at {wood:.1f} % by meter</source>
+        <translation>Holz bei {wood:.1f} %, gemessen</translation>
+    </message>
+    <message>
         <source>wood?</source>
         <translation>Holz?</translation>
     </message>
@@ -4401,6 +4549,10 @@
     <message>
         <source>{count} faces that meet were not followed: what they press is not told</source>
         <translation>{count} Flächen, die sich treffen, wurden nicht verfolgt: Was sie drücken, ist nicht gesagt</translation>
+    </message>
+    <message>
+        <source>{count} findings</source>
+        <translation>{count} Befunde</translation>
     </message>
     <message>
         <source>{count} readings, mean {mean:.1f} %</source>
@@ -4431,8 +4583,16 @@
         <translation>{end}: Eine Platte von {thick:.0f} mm lässt keinen Platz für einen Nagel, der unter der Sichtseite bleibt; kein Nagel</translation>
     </message>
     <message>
+        <source>{fact} inferred, {reason}</source>
+        <translation>{fact} erschlossen, {reason}</translation>
+    </message>
+    <message>
         <source>{finish}: up to {mc:+.1f} % between the faces on the way from {start:.1f} to {air:.1f} %</source>
         <translation>{finish}: bis zu {mc:+.1f} % zwischen den Seiten auf dem Weg von {start:.1f} nach {air:.1f} %</translation>
+    </message>
+    <message>
+        <source>{first} and {count} more</source>
+        <translation>{first} und {count} weitere</translation>
     </message>
     <message>
         <source>{head}. Datum edge: {edge}</source>
@@ -4499,6 +4659,14 @@
         <translation>{least:+.2f} bis {most:+.2f} mm auf jeder Fläche</translation>
     </message>
     <message>
+        <source>{least:.1f} to {most:.1f}</source>
+        <translation>{least:.1f} bis {most:.1f}</translation>
+    </message>
+    <message>
+        <source>{least:.1f} {dry} to {most:.1f} {wet}</source>
+        <translation>{least:.1f} {dry} bis {most:.1f} {wet}</translation>
+    </message>
+    <message>
         <source>{least} to {most}</source>
         <translation>{least} bis {most}</translation>
     </message>
@@ -4559,6 +4727,10 @@
         <translation>{name}: {count} Bretter Kante an Kante</translation>
     </message>
     <message>
+        <source>{name}: {count} boards edge to edge, {width:.1f} drawn; today {today}, driest {driest}, wettest {wettest}.</source>
+        <translation>{name}: {count} Bretter Kante an Kante, {width:.1f} gezeichnet; heute {today}, am trockensten {driest}, am feuchtesten {wettest}.</translation>
+    </message>
+    <message>
         <source>{name}: {least} to {most} % RH; brings wood to {dry} % in {driest} and {wet} % in {wettest}</source>
         <translation>{name}: {least} bis {most} % rel. Feuchte; bringt Holz auf {dry} % im {driest} und {wet} % im {wettest}</translation>
     </message>
@@ -4611,6 +4783,10 @@
         <translation>{screws} Schrauben auf {count} Blättern {paper}, in wahrer Größe. Nur Blätter, auf denen etwas zu bohren ist, werden gedruckt.</translation>
     </message>
     <message>
+        <source>{shape}; greatest step at a glue line {step:.2f}.</source>
+        <translation>{shape}; größter Absatz an einer Leimfuge {step:.2f}.</translation>
+    </message>
+    <message>
         <source>{short:.1f} mm short of its groove</source>
         <translation>{short:.1f} mm vor ihrer Nut</translation>
     </message>
@@ -4651,6 +4827,10 @@
         <translation>{warmth:.0f} °C und {damp:.0f} % relative Feuchte</translation>
     </message>
     <message>
+        <source>{way} {size:.1f} in {month}</source>
+        <translation>{way} {size:.1f} im {month}</translation>
+    </message>
+    <message>
         <source>{what} is fixed solid across {width:.0f} mm of grain, which moves {least:+.1f} to {most:+.1f} mm against it: {comes} ({practice})</source>
         <translation>{what} ist auf {width:.0f} mm quer zur Faser fest, die sich dagegen {least:+.1f} bis {most:+.1f} mm bewegt: {comes} ({practice})</translation>
     </message>
@@ -4665,6 +4845,10 @@
     <message>
         <source>{what}: there is no wood to cut</source>
         <translation>{what}: da ist kein Holz zu schneiden</translation>
+    </message>
+    <message>
+        <source>{when} {least:+.2f} to {most:+.2f}°, a corner off by {low:.1f} to {high:.1f}</source>
+        <translation>{when} {least:+.2f} bis {most:+.2f}°, eine Ecke weicht um {low:.1f} bis {high:.1f} ab</translation>
     </message>
     <message>
         <source>{when}, {month}: between {low} and {high} {unit} (+ crown, − hollow)</source>
@@ -4691,8 +4875,16 @@
         <translation>± sobald es bekannt ist, {unit}</translation>
     </message>
     <message>
+        <source>±: likely error of driest and wettest, two times in three; twice that is nearly certain.</source>
+        <translation>±: wahrscheinlicher Fehler von am trockensten und am feuchtesten, in zwei von drei Fällen; das Doppelte ist fast sicher.</translation>
+    </message>
+    <message>
         <source>× {factor:.2f} for density</source>
         <translation>× {factor:.2f} für die Dichte</translation>
+    </message>
+    <message>
+        <source>… and {count} more of the kind</source>
+        <translation>… und {count} weitere dieser Art</translation>
     </message>
 </context>
 <context>
