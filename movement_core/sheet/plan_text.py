@@ -7,12 +7,13 @@ from typing import Any
 
 from movement_core.sheet.lines import capital, table, wrapped
 from movement_core.sheet.text import printable
+from movement_core.wording import say
 
 
 def plan_text(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
     """The chosen plan of a top."""
     counted = ", ".join(f"{one['count']} × {one['name']}" for one in plan["hardware"])
-    lines = [f"  Chosen: {counted}"]
+    lines = ["  " + say("Chosen: {counted}", counted=counted)]
     lines += [wrapped(f"{text}.", "    ") for text in plan["seasons"]]
     told = (plan["fixed_line"], *plan["remarks"], *plan["flags"])
     lines += [wrapped(f"{capital(printable(text))}.", "    ") for text in told]
@@ -23,14 +24,15 @@ def plan_text(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
     return "\n".join(lines)
 
 
-_COLUMNS = (
-    "no", "rail", "kind", "edge", "end", "on rail", "moves", "slot", "at", "aside", "screw", "tongue", "room", "pull",
-    "allowed",
-)  # fmt: skip
+def _columns() -> tuple[str, ...]:
+    return (
+        say("no"), say("rail"), say("kind"), say("edge"), say("end"), say("on rail"), say("moves"), say("slot"),
+        say("at"), say("aside"), say("screw"), say("tongue"), say("room"), say("pull"), say("allowed"),
+    )  # fmt: skip
 
 
 def _fasteners(plan: Mapping[str, Any]) -> list[str]:
-    return table([_COLUMNS, *(_row(one) for one in plan["fasteners"])], left=(1, 2))
+    return table([_columns(), *(_row(one) for one in plan["fasteners"])], left=(1, 2))
 
 
 def _row(one: Mapping[str, Any]) -> tuple[str, ...]:
@@ -67,46 +69,70 @@ def _legend(plan: Mapping[str, Any], datum: Mapping[str, str]) -> str:
     """What the columns mean, only those that are shown."""
     edge, other, end = (printable(datum[name]) for name in ("edge", "other_edge", "end"))
     told = [
-        f"mm, N. Edge: screw into the top, from the outer edge of {edge}, as the top is today. End: from the top's end "
-        f"at {end}. On rail: from the rail's own end (tenon included) toward {edge} or {end}. Moves: how far the top "
-        f"has gone there since it was fitted, + toward {other}: least/today/most, its likely error included."
+        say(
+            "mm, N. Edge: screw into the top, from the outer edge of {edge}, as the top is today. End: from the top's "
+            "end at {end}. On rail: from the rail's own end (tenon included) toward {edge} or {end}. Moves: how far "
+            "the top has gone there since it was fitted, + toward {other}: least/today/most, its likely error "
+            "included.",
+            edge=edge,
+            end=end,
+            other=other,
+        )
     ]
     fasteners = plan["fasteners"]
     if any(one["slot_length_mm"] for one in fasteners):
         told.append(
-            f"Slot: its length. At: its middle on the rail. Screw: its centre today, from the slot's end toward {edge}."
+            say(
+                "Slot: its length. At: its middle on the rail. Screw: its centre today, from the slot's end toward "
+                "{edge}.",
+                edge=edge,
+            )
         )
     if any(one["slot_middle_aside_mm"] is not None for one in fasteners):
-        told.append(f"Aside: from the rail's middle line to the slot's middle, + toward {other}.")
+        told.append(
+            say("Aside: from the rail's middle line to the slot's middle, + toward {other}.", other=other)
+        )
     if any(one["tongue_today_mm"] is not None for one in fasteners):
-        told.append("Tongue: how deep to set it in its groove today.")
+        told.append(say("Tongue: how deep to set it in its groove today."))
     if any(one["margin_mm"] is not None for one in fasteners):
-        told.append("Room: what is left in the worst month.")
+        told.append(say("Room: what is left in the worst month."))
     return " ".join(told)
 
 
 def _hardware(kind: Mapping[str, Any]) -> str:
     if kind["screw_length_mm"]:
-        screw = (
-            f"screw {kind['screw_shank_mm']:g} × {kind['screw_length_mm']:.0f} mm; "
-            f"{kind['passes_before_top_mm']:g} mm of it lie before the top, and {kind['wood_left_above_mm']:g} mm of "
-            "wood stay above its point"
+        screw = say(
+            "screw {shank:g} × {length:.0f} mm; {before:g} mm of it lie before the top, and {left:g} mm of wood stay "
+            "above its point",
+            shank=kind["screw_shank_mm"],
+            length=kind["screw_length_mm"],
+            before=kind["passes_before_top_mm"],
+            left=kind["wood_left_above_mm"],
         )
     else:
-        screw = "no stock screw stays inside the top"
+        screw = say("no stock screw stays inside the top")
     told = [f"{capital(kind['name'])}: {screw}"]
     if kind["allowable_pull_n"] is not None:
-        weakest = f"{kind['weakest_known_link']}, ultimate ÷ {kind['safety']:g}"
-        told.append(f"allowed {kind['allowable_pull_n']:.0f} N ({weakest})")
+        told.append(
+            say(
+                "allowed {pull:.0f} N ({weakest}, ultimate ÷ {safety:g})",
+                pull=kind["allowable_pull_n"],
+                weakest=kind["weakest_known_link"],
+                safety=kind["safety"],
+            )
+        )
     if kind["unknown_links"]:
-        told.append(f"no published figure for {', '.join(kind['unknown_links'])}")
+        told.append(say("no published figure for {links}", links=", ".join(kind["unknown_links"])))
     return f"{'; '.join(told)}. {capital(kind['note'])}."
 
 
 def _metal(base: Mapping[str, Any]) -> str:
     if base["insert_mm"] is None:
-        return "No stock threaded insert stays inside the top."
-    return (
-        f"Threaded inserts up to {base['insert_mm']:.0f} mm long leave {base['wood_left_above_mm']:g} mm of wood; "
-        f"washers of {base['washer_mm']:.0f} mm bear on both sides of every slot."
+        return say("No stock threaded insert stays inside the top.")
+    return say(
+        "Threaded inserts up to {insert:.0f} mm long leave {left:g} mm of wood; washers of {washer:.0f} mm bear on "
+        "both sides of every slot.",
+        insert=base["insert_mm"],
+        left=base["wood_left_above_mm"],
+        washer=base["washer_mm"],
     )

@@ -2179,6 +2179,10 @@
         <translation>Wie gezeichnet, hält keine Luftfeuchte jedes Teil frei: vor Bau oder Lieferung das Blatt des Herstellers ansehen.</translation>
     </message>
     <message>
+        <source>Aside: from the rail's middle line to the slot's middle, + toward {other}.</source>
+        <translation>Daneben: von der Mittellinie der Zarge zur Mitte des Langlochs, + zu {other} hin.</translation>
+    </message>
+    <message>
         <source>August</source>
         <translation>August</translation>
     </message>
@@ -2197,6 +2201,10 @@
     <message>
         <source>Checked by, date</source>
         <translation>Geprüft von, Datum</translation>
+    </message>
+    <message>
+        <source>Chosen: {counted}</source>
+        <translation>Gewählt: {counted}</translation>
     </message>
     <message>
         <source>Could not be checked</source>
@@ -2467,6 +2475,10 @@
         <translation>Keine Befunde.</translation>
     </message>
     <message>
+        <source>No stock threaded insert stays inside the top.</source>
+        <translation>Keine handelsübliche Gewindemuffe bleibt in der Platte.</translation>
+    </message>
+    <message>
         <source>No way to hold it that was tried keeps it within the wish. What would help:</source>
         <translation>Kein durchgerechneter Weg hält sie so eben wie gewünscht. Was helfen würde:</translation>
     </message>
@@ -2543,6 +2555,10 @@
         <translation>Restspiel</translation>
     </message>
     <message>
+        <source>Room: what is left in the worst month.</source>
+        <translation>Spiel: was im schlimmsten Monat übrig bleibt.</translation>
+    </message>
+    <message>
         <source>Round doors and drawers that move</source>
         <translation>Um Türen und Schubladen, die sich bewegen</translation>
     </message>
@@ -2599,6 +2615,10 @@
         <translation>Langloch längs der Leiste, {unit}</translation>
     </message>
     <message>
+        <source>Slot: its length. At: its middle on the rail. Screw: its centre today, from the slot's end toward {edge}.</source>
+        <translation>Langloch: seine Länge. Bei: seine Mitte an der Zarge. Schraube: ihre Mitte heute, vom Ende des Langlochs zu {edge} hin.</translation>
+    </message>
+    <message>
         <source>So narrow a range can hardly be kept in a home: ask your maker to give the piece more room first.</source>
         <translation>Ein so enger Bereich lässt sich in einer Wohnung kaum halten: Bitten Sie Ihren Möbelbauer, dem Stück zuerst mehr Spielraum zu geben.</translation>
     </message>
@@ -2651,6 +2671,10 @@
         <translation>Dicke und Wölbung: am trockensten..am feuchtesten; Wölbung + ist rund auf der Sichtseite, - hohl. ? ist nicht bekannt.</translation>
     </message>
     <message>
+        <source>Threaded inserts up to {insert:.0f} mm long leave {left:g} mm of wood; washers of {washer:.0f} mm bear on both sides of every slot.</source>
+        <translation>Gewindemuffen bis {insert:.0f} mm Länge lassen {left:g} mm Holz; Scheiben von {washer:.0f} mm liegen auf beiden Seiten jedes Langlochs auf.</translation>
+    </message>
+    <message>
         <source>Through the seasons: {name}</source>
         <translation>Durch die Jahreszeiten: {name}</translation>
     </message>
@@ -2685,6 +2709,10 @@
     <message>
         <source>Tongue {thick} {unit} thick and {deep} deep, tenons {long} long. Glue only from {low} to {high} {unit} from the middle of the top. Cut to the top's width today, each end of it stands proud (+) or short (−) by {dry} when driest and {wet} when wettest.</source>
         <translation>Feder {thick} {unit} dick und {deep} tief, Zapfen {long} lang. Nur von {low} bis {high} {unit} von der Plattenmitte leimen. Auf die heutige Plattenbreite geschnitten, steht jedes Ende am trockensten um {dry} und am feuchtesten um {wet} vor (+) oder zurück (−).</translation>
+    </message>
+    <message>
+        <source>Tongue: how deep to set it in its groove today.</source>
+        <translation>Feder: wie tief sie heute in ihre Nut zu setzen ist.</translation>
     </message>
     <message>
         <source>Unlikely: {names}</source>
@@ -2839,6 +2867,10 @@
         <translation>zulässig</translation>
     </message>
     <message>
+        <source>allowed {pull:.0f} N ({weakest}, ultimate ÷ {safety:g})</source>
+        <translation>zulässig {pull:.0f} N ({weakest}, Bruchlast ÷ {safety:g})</translation>
+    </message>
+    <message>
         <source>an assembly holds it by its joints; cut it in the document or container that it comes from</source>
         <translation>eine Baugruppe hält es mit ihren Verbindungen; im Dokument oder Behälter schneiden, aus dem es kommt</translation>
     </message>
@@ -2865,6 +2897,10 @@
     <message>
         <source>aside</source>
         <translation>daneben</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>bei</translation>
     </message>
     <message>
         <source>at each edge it stands {least:+.1f} to {most:+.1f} mm from the top through the year (+ proud, - short), if the top is held in the middle</source>
@@ -3555,6 +3591,10 @@
         <translation>in anderer Luft aufbewahrt ({air}) und so eingelegt, wie sie von dort kommt, steht sie {steps} über ihr Gegenüber vor (+) oder bleibt dahinter zurück (-)</translation>
     </message>
     <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
         <source>lapped</source>
         <translation>überblattet</translation>
     </message>
@@ -3707,6 +3747,10 @@
         <translation>Gehrung öffnet sich</translation>
     </message>
     <message>
+        <source>mm, N. Edge: screw into the top, from the outer edge of {edge}, as the top is today. End: from the top's end at {end}. On rail: from the rail's own end (tenon included) toward {edge} or {end}. Moves: how far the top has gone there since it was fitted, + toward {other}: least/today/most, its likely error included.</source>
+        <translation>mm, N. Kante: Schraube in der Platte, von der Außenkante bei {edge}, wie die Platte heute ist. Ende: vom Ende der Platte bei {end}. An der Zarge: vom eigenen Ende der Zarge (mit Zapfen) zu {edge} oder {end} hin. Weg: wie weit die Platte dort seit dem Einpassen gegangen ist, + zu {other} hin: kleinster/heute/größter, ihr wahrscheinlicher Fehler ist enthalten.</translation>
+    </message>
+    <message>
         <source>mm. As drawn: length × width × thickness. Today, driest, wettest: width across the grain, with the month.</source>
         <translation>mm. Wie gezeichnet: Länge × Breite × Dicke. Heute, am trockensten, am feuchtesten: Breite quer zur Faser, mit dem Monat.</translation>
     </message>
@@ -3735,6 +3779,10 @@
         <translation>Leiste quer zur Seite</translation>
     </message>
     <message>
+        <source>moves</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
         <source>museum</source>
         <translation>Museum</translation>
     </message>
@@ -3745,6 +3793,10 @@
     <message>
         <source>never bolt or clamp it flat by force: it splits, or tears its fasteners out later</source>
         <translation>nie mit Gewalt gerade schrauben oder zwingen: es reißt, oder reißt später seine Befestigungen aus</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>no end of {part} can be seen from here</source>
@@ -3760,7 +3812,7 @@
     </message>
     <message>
         <source>no published figure for {links}</source>
-        <translation>keine veröffentlichte Zahl für {links}</translation>
+        <translation>kein veröffentlichter Wert für {links}</translation>
     </message>
     <message>
         <source>no single cause need be the whole of it</source>
@@ -3951,6 +4003,10 @@
         <translation>gedrückt</translation>
     </message>
     <message>
+        <source>pull</source>
+        <translation>Zug</translation>
+    </message>
+    <message>
         <source>pull, N</source>
         <translation>Zug, N</translation>
     </message>
@@ -3971,6 +4027,10 @@
         <translation>radial</translation>
     </message>
     <message>
+        <source>rail</source>
+        <translation>Zarge</translation>
+    </message>
+    <message>
         <source>rests</source>
         <translation>liegt auf</translation>
     </message>
@@ -3989,6 +4049,10 @@
     <message>
         <source>rings?</source>
         <translation>Ringe?</translation>
+    </message>
+    <message>
+        <source>room</source>
+        <translation>Spiel</translation>
     </message>
     <message>
         <source>room beside both edges, {unit}</source>
@@ -4015,6 +4079,10 @@
         <translation>sagen, wie es befestigt ist: {moves} Bewegung auf {width}</translation>
     </message>
     <message>
+        <source>screw</source>
+        <translation>Schraube</translation>
+    </message>
+    <message>
         <source>screw from the slot's end today</source>
         <translation>Schraube vom Schlitzende, heute</translation>
     </message>
@@ -4025,6 +4093,10 @@
     <message>
         <source>screw {number} beside {rail}</source>
         <translation>Schraube {number} neben {rail}</translation>
+    </message>
+    <message>
+        <source>screw {shank:g} × {length:.0f} mm; {before:g} mm of it lie before the top, and {left:g} mm of wood stay above its point</source>
+        <translation>Schraube {shank:g} × {length:.0f} mm; {before:g} mm davon liegen vor der Platte, und über ihrer Spitze bleiben {left:g} mm Holz</translation>
     </message>
     <message>
         <source>screw {shank} × {length} mm, {left} {unit} of wood stay above its point</source>
@@ -4069,6 +4141,10 @@
     <message>
         <source>slides</source>
         <translation>gleitet</translation>
+    </message>
+    <message>
+        <source>slot</source>
+        <translation>Langloch</translation>
     </message>
     <message>
         <source>slot in the tenon</source>
@@ -4353,6 +4429,10 @@
     <message>
         <source>toe, outside</source>
         <translation>Außenecke</translation>
+    </message>
+    <message>
+        <source>tongue</source>
+        <translation>Feder</translation>
     </message>
     <message>
         <source>tongue in its groove, {unit}</source>
