@@ -6,6 +6,8 @@ month 3: humidity 140 is impossible. Allowed: 0 to 100 %. To do: check the colum
 
 from __future__ import annotations
 
+from movement_core.wording import say
+
 LONGEST = 1000  # characters of each part of what is told; a whole file may stand in one cell
 
 
@@ -24,7 +26,7 @@ class HeartsideError(Exception):
         what, where, allowed, todo = (_readable(each) for each in (what, where, allowed, todo))
         self.what, self.where, self.allowed, self.todo = what, where, allowed, todo
         text = f"{where}: {what}" if where else what
-        for heading, more in (("Allowed", allowed), ("To do", todo)):
+        for heading, more in ((say("Allowed"), allowed), (say("To do"), todo)):
             if more:
                 text = f"{text.rstrip('.')}. {heading}: {more}"
         super().__init__(text if text.endswith((".", "?", "!")) else text + ".")

@@ -2167,6 +2167,10 @@
         <translation>Luft: {name}; {basis}.</translation>
     </message>
     <message>
+        <source>Allowed</source>
+        <translation>Zulässig</translation>
+    </message>
+    <message>
         <source>An estimate from averages: a board differs from its species by some 15 %.</source>
         <translation>Eine Schätzung aus Mittelwerten: ein Brett weicht von seiner Art um etwa 15 % ab.</translation>
     </message>
@@ -2689,6 +2693,10 @@
     <message>
         <source>To decide: {measure}</source>
         <translation>Zum Entscheiden: {measure}</translation>
+    </message>
+    <message>
+        <source>To do</source>
+        <translation>Zu tun</translation>
     </message>
     <message>
         <source>To do: {remedy}</source>
