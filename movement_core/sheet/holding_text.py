@@ -9,6 +9,7 @@ from movement_core.sheet.bar_text import bar_lines
 from movement_core.sheet.lines import capital, table, wrapped
 from movement_core.sheet.plan_text import plan_text
 from movement_core.sheet.text import printable
+from movement_core.wording import say
 
 MOST_PROBLEMS = 4
 
@@ -16,7 +17,7 @@ MOST_PROBLEMS = 4
 def holding_text(entries: Sequence[Mapping[str, Any]]) -> str:
     """Every top one after another, and the cautions of all of them once."""
     cautions = list(dict.fromkeys(text for entry in entries for text in entry.get("cautions", [])))
-    mind = ["\n".join(["Mind", *(wrapped(text, "  ") for text in cautions)])] if cautions else []
+    mind = ["\n".join([say("Mind"), *(wrapped(text, "  ") for text in cautions)])] if cautions else []
     return "\n\n".join([*(top_text(entry) for entry in entries), *mind])
 
 
@@ -27,7 +28,7 @@ def top_text(entry: Mapping[str, Any]) -> str:
         f"{entry['thickness_mm']:.0f} mm, {_boards(len(entry['boards']))}"
     )
     if entry["missing"]:
-        lines = [heading, "  It cannot be worked out before this is said:"]
+        lines = [heading, "  " + say("It cannot be worked out before this is said:")]
         lines += [wrapped(printable(text), "    ") for text in entry["missing"]]
         return "\n".join(lines)
     blocks = ["\n".join([heading, *_about(entry)]), _alternatives(entry)]
@@ -39,12 +40,12 @@ def top_text(entry: Mapping[str, Any]) -> str:
     blocks += bar_lines(entry["recipes"], entry["datum"])
     if entry["notes"]:
         notes = [wrapped(f"{capital(printable(note))}.", "    ") for note in entry["notes"]]
-        blocks.append("\n".join(["  Taken", *notes]))
+        blocks.append("\n".join(["  " + say("Taken"), *notes]))
     return "\n\n".join(block for block in blocks if block)
 
 
 def _boards(count: int) -> str:
-    return "one board" if count == 1 else f"{count} boards edge to edge"
+    return say("one board") if count == 1 else say("{count} boards edge to edge", count=count)
 
 
 def _about(entry: Mapping[str, Any]) -> list[str]:
@@ -140,10 +141,10 @@ def _alternatives(entry: Mapping[str, Any]) -> str:
     if not plans:
         return ""
     rows = [_HEAD, *(_alternative(plan) for plan in plans)]
-    lines = ["  Ways to hold it (mm out of flat; N)", *table(rows, left=(0, 7))]
+    lines = ["  " + say("Ways to hold it (mm out of flat; N)"), *table(rows, left=(0, 7))]
     refused = list(dict.fromkeys(text for plan in entry["plans"] for text in plan["refused"]))
     if refused:
-        lines.append("  Refused")
+        lines.append("  " + say("Refused"))
         lines += [wrapped(printable(text), "    ") for text in refused]
     return "\n".join(lines)
 
@@ -160,23 +161,26 @@ def _alternative(plan: Mapping[str, Any]) -> tuple[str, ...]:
         f"{plan['worst_out_of_flat_mm']:.1f}",
         f"{plan['worst_pull_n']:.0f}",
         "?" if allowed is None else f"{allowed:.0f}",
-        "holds it" if plan["found"] else "does not hold it",
+        say("holds it") if plan["found"] else say("does not hold it"),
     )
 
 
 def _none(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
     if entry["flat_by_itself"]:
         lines = [
-            "  It stays within the wish with nothing holding it down; fasteners only keep it in its place."
+            "  "
+            + say(
+                "It stays within the wish with nothing holding it down; fasteners only keep it in its place."
+            )
         ]
     elif entry["rails"]:
-        lines = ["  No plan of these kinds holds it."]
+        lines = ["  " + say("No plan of these kinds holds it.")]
     else:
-        lines = ["  There is no rail to fasten it to, and by itself it does not stay flat."]
+        lines = ["  " + say("There is no rail to fasten it to, and by itself it does not stay flat.")]
     if entry["rails"] and not entry["flat_by_itself"]:
         lines += [wrapped(text, "    ") for text in _nearest(plan)]
     if plan["what_would"] and not entry["flat_by_itself"]:
-        lines.append("  What would help, each tried out")
+        lines.append("  " + say("What would help, each tried out"))
         lines += [wrapped(f"{capital(text)}.", "    ") for text in plan["what_would"]]
     return "\n".join(lines)
 

@@ -2344,7 +2344,11 @@
     </message>
     <message>
         <source>It cannot be worked out before this is said:</source>
-        <translation>Vorher muss noch gesagt werden:</translation>
+        <translation>Sie lässt sich nicht berechnen, ehe dies gesagt ist:</translation>
+    </message>
+    <message>
+        <source>It stays within the wish with nothing holding it down; fasteners only keep it in its place.</source>
+        <translation>Sie bleibt so eben wie gewünscht, ohne dass etwas sie niederhält; Befestigungen halten sie nur am Ort.</translation>
     </message>
     <message>
         <source>It stays within the wish with nothing holding it down; fasteners only keep it in place.</source>
@@ -2479,6 +2483,10 @@
         <translation>Keine Befunde.</translation>
     </message>
     <message>
+        <source>No plan of these kinds holds it.</source>
+        <translation>Kein Plan mit diesen Arten hält sie.</translation>
+    </message>
+    <message>
         <source>No stock threaded insert stays inside the top.</source>
         <translation>Keine handelsübliche Gewindemuffe bleibt in der Platte.</translation>
     </message>
@@ -2553,6 +2561,10 @@
     <message>
         <source>Read at</source>
         <translation>Gemessen an</translation>
+    </message>
+    <message>
+        <source>Refused</source>
+        <translation>Verworfen</translation>
     </message>
     <message>
         <source>Room left</source>
@@ -2635,6 +2647,10 @@
         <translation>Quelle</translation>
     </message>
     <message>
+        <source>Taken</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
         <source>Taken for this top</source>
         <translation>Für diese Platte gewählt</translation>
     </message>
@@ -2669,6 +2685,10 @@
     <message>
         <source>The piece {side}</source>
         <translation>Das Stück {side}</translation>
+    </message>
+    <message>
+        <source>There is no rail to fasten it to, and by itself it does not stay flat.</source>
+        <translation>Es gibt keine Zarge, an der sie zu befestigen wäre, und von selbst bleibt sie nicht eben.</translation>
     </message>
     <message>
         <source>Thickness and cup: driest..wettest; cup + is a crown on the show face, - a hollow. ? is not known.</source>
@@ -2727,6 +2747,10 @@
         <translation>Unwahrscheinlich: {names}</translation>
     </message>
     <message>
+        <source>Ways to hold it (mm out of flat; N)</source>
+        <translation>Wege, sie zu halten (mm uneben; N)</translation>
+    </message>
+    <message>
         <source>Ways to hold it that were tried</source>
         <translation>Wege, sie zu halten, die versucht wurden</translation>
     </message>
@@ -2769,6 +2793,10 @@
     <message>
         <source>What will move, and when</source>
         <translation>Was sich bewegt, und wann</translation>
+    </message>
+    <message>
+        <source>What would help, each tried out</source>
+        <translation>Was helfen würde, jedes durchgerechnet</translation>
     </message>
     <message>
         <source>Where it stands</source>
@@ -3903,6 +3931,10 @@
         <translation>an der Zarge</translation>
     </message>
     <message>
+        <source>one board</source>
+        <translation>ein Brett</translation>
+    </message>
+    <message>
         <source>one face breathes more than the other (finish)</source>
         <translation>eine Seite atmet mehr als die andere (Oberfläche)</translation>
     </message>
@@ -4633,6 +4665,10 @@
     <message>
         <source>{change:+.1f} % since it was flat; {boards} boards, heart side {heart}</source>
         <translation>{change:+.1f} %, seit es eben war; {boards} Bretter, Kernseite {heart}</translation>
+    </message>
+    <message>
+        <source>{count} boards edge to edge</source>
+        <translation>{count} Bretter Kante an Kante</translation>
     </message>
     <message>
         <source>{count} faces that meet were not followed: what they press is not told</source>
