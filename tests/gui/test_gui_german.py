@@ -5,7 +5,7 @@ from __future__ import annotations
 import FreeCAD
 import FreeCADGui
 import pytest
-from PySide import QtGui
+from PySide import QtCore, QtGui
 
 from movement_core.wording import say
 from tests.gui import bench_piece as bench
@@ -206,8 +206,8 @@ def shown_widgets():
     window = FreeCADGui.getMainWindow()
     return [
         each
-        for each in window.findChildren(QtWidgets.QWidget)
-        if each.objectName().startswith("Heartside") and each.isVisible()
+        for each in window.findChildren(QtWidgets.QWidget, QtCore.QRegularExpression("^Heartside"))
+        if each.isVisible()
     ]
 
 

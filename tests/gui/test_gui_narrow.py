@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import FreeCADGui
 import pytest
+from PySide import QtCore
 
 from tests.gui import bench_piece as bench
 from workbench_pkg.panels import working
@@ -37,10 +38,8 @@ def forms():
     window = FreeCADGui.getMainWindow()
     return [
         each
-        for each in window.findChildren(QtWidgets.QWidget)
-        if each.objectName().startswith("Heartside")
-        and each.objectName().endswith("Panel")
-        and each.isVisible()
+        for each in window.findChildren(QtWidgets.QWidget, QtCore.QRegularExpression("^Heartside.*Panel$"))
+        if each.isVisible()
     ]
 
 

@@ -5,14 +5,28 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from workbench_pkg.host.qt import QtCore
+import FreeCADGui as Gui
+
+from workbench_pkg.host.qt import QtCore, QtWidgets
 
 _LEFT = QtCore.Qt.LeftButton
 
 
 def viewport_of(view: Any) -> Any:
-    """The widget that a 3D view draws in."""
-    return view.graphicsView().viewport()
+    """The widget that a 3D view draws in.
+
+    Where someone still keeps the Python side of a closed view, the binding takes a new view at the same address for
+    the closed one; then the widget is looked for in the window in front.
+    """
+    try:
+        return view.graphicsView().viewport()
+    except RuntimeError:
+        area = Gui.getMainWindow().findChild(QtWidgets.QMdiArea)
+        inside = area.activeSubWindow() or area
+        for widget in inside.findChildren(QtWidgets.QWidget, "qt_scrollarea_viewport"):
+            if widget.isVisible():
+                return widget
+        raise
 
 
 class Mouse(QtCore.QObject):
