@@ -18,7 +18,7 @@ if QtWidgets is None:
 
 ROOM = 235  # pixels: a dock of 280, as the host gives it at first, less scroll bar and frames
 NO_PANEL = {
-    *("Separator", "Untag", "Annotate", "Remove", "CutSlots", "TakeHardware", "Report"),
+    *("Separator", "Accept", "Untag", "Annotate", "Remove", "CutSlots", "TakeHardware", "Report"),
     *("Template", "Schedule", "DrawTop", "ExportCut", "RemovePapers"),
 }
 
