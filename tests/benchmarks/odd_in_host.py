@@ -12,6 +12,7 @@ import os
 import sys
 import tempfile
 import time
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
@@ -48,7 +49,7 @@ def job(path: Path) -> dict[str, Any]:
     }
 
 
-def run(numbers: range, folder: Path) -> tuple[list[str], dict[str, float]]:
+def run(numbers: Iterable[int], folder: Path) -> tuple[list[str], dict[str, float]]:
     """What went wrong, and the figures of the sweep."""
     from tests.fuzzing.odd_documents import make
 

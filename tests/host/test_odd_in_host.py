@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from tests.benchmarks.odd_in_host import run
 
-
 # Links in a circle: 0.20 was once seen to give no answer within 30 s; the time limit of the batch ends such a file.
 MAY_HANG = {33}
 
