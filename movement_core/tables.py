@@ -1,4 +1,4 @@
-"""Read the CSV tables that ship in movement_core/data. The only place of the core that touches files."""
+"""Read the CSV tables that ship in movement_core/data. Only sheet/schemas.py touches files besides."""
 
 from __future__ import annotations
 
