@@ -304,6 +304,25 @@ def test_scaled_and_mirrored_links(doc):
     assert found["Flipped"].global_solid().Volume == pytest.approx(BOARD)
 
 
+@pytest.mark.parametrize("where", ["placed", "drawn"])
+def test_a_round_solid_that_stands_nowhere_is_told_and_costs_no_other(doc, where):
+    """The host meshes such a sphere for ever, and a mirror of it passes the place on into its geometry."""
+    box(doc, "Rail")
+    ball = doc.addObject("Part::Feature", "Ball")
+    ball.Shape = Part.makeSphere(3)
+    ball.Placement = at(float("nan"), 0, 0)
+    if where == "drawn":
+        mirror = doc.addObject("Part::Mirroring", "Mirror")
+        mirror.Source = ball
+        mirror.Normal = V(1, 0, 0)
+        ball.Visibility = False
+    doc.recompute()
+    found = read_leaves(doc)
+    assert [leaf.name for leaf in found.leaves] == ["Rail"]
+    (told,) = [str(one) for one in found.unreadable if one.visible]
+    assert "no numbers" in told
+
+
 @pytest.mark.parametrize("use_link", [True, False])
 def test_draft_arrays(doc, use_link):
     import Draft

@@ -10,6 +10,8 @@ from collections import Counter
 from dataclasses import dataclass, field, replace
 from typing import Any
 
+import numpy as np
+
 from workbench_pkg.host.leaf import AS_MATRIX, AS_OBJECT, Leaf, Reading, Unreadable
 from workbench_pkg.host.own import OwnSolid
 from workbench_pkg.host.relations import (
@@ -157,6 +159,10 @@ class _Walk:
         if not solids:
             return
         matrix = place.root.getSubObject(place.sub, retType=AS_MATRIX)
+        # The host meshes for ever what stands nowhere, so it is told before anything else is asked of it.
+        if not np.isfinite(matrix.A).all() or not all(np.isfinite(own.vertices).all() for _, own in solids):
+            self.give_up(place, obj, "its place or its corners are no numbers: give it a place again")
+            return
         if abs(matrix.determinant()) < 1e-12:
             self.give_up(place, obj, "its link is scaled to nothing")
             return
