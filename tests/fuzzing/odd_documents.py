@@ -91,7 +91,7 @@ def make(number: int) -> Any:
     how = rng.randrange(8)
     if how == 0:  # parts in parts
         inner: Any = made[0]
-        for _ in range(rng.choice((3, 10, 30))):
+        for _ in range(rng.choice((3, 10, 200))):
             outer = doc.addObject("App::Part", "Nest")
             outer.addObject(inner)
             inner = outer
