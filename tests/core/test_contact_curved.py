@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from movement_core.piece.contact import rays
 from movement_core.piece.contact.bodies import Body
 from movement_core.piece.contact.contacts import contacts_of
 from movement_core.piece.contact.rays import MESH_MM
@@ -119,3 +120,24 @@ def test_curved_faces_that_fit_without_being_known_cylinders():
     assert contact.surface == "curved"
     assert contact.area_mm2 == pytest.approx(2 * PI * 50 * 100, rel=0.01)
     assert found.overlaps == ()
+
+
+def test_many_rays_meet_the_same_in_halves_as_all_at_once(monkeypatch):
+    """Rays from a ball of radius 50 mm to the inside of one of 60 mm: 10 mm to the chords of its facets."""
+    turn, height = np.meshgrid(
+        np.linspace(0, 2 * np.pi, 61), np.linspace(0.1, np.pi - 0.1, 31), indexing="ij"
+    )
+    grid = np.stack([np.sin(height) * np.cos(turn), np.sin(height) * np.sin(turn), np.cos(height)], axis=-1)
+    a, b, c, d = grid[:-1, :-1], grid[1:, :-1], grid[1:, 1:], grid[:-1, 1:]
+    inward = 60 * np.concatenate([np.stack([a, b, c], axis=2), np.stack([a, c, d], axis=2)]).reshape(-1, 3, 3)
+    rng = np.random.default_rng(4)
+    normals = rng.normal(size=(400, 3))
+    normals /= np.linalg.norm(normals, axis=1)[:, None]
+    normals = normals[np.abs(normals[:, 2]) < 0.9]
+    monkeypatch.setattr(rays, "MOST_PAIRS", 10**12)
+    at_once = rays._to_mesh(inward, 50 * normals, normals, 15.0)
+    monkeypatch.setattr(rays, "MOST_PAIRS", 1)
+    halved = rays._to_mesh(inward, 50 * normals, normals, 15.0)
+    found = np.isfinite(at_once)
+    assert found.all() and at_once == pytest.approx(10.0, abs=0.25)
+    assert halved == pytest.approx(at_once, abs=1e-9)

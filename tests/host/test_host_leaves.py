@@ -320,7 +320,18 @@ def test_a_round_solid_that_stands_nowhere_is_told_and_costs_no_other(doc, where
     found = read_leaves(doc)
     assert [leaf.name for leaf in found.leaves] == ["Rail"]
     (told,) = [str(one) for one in found.unreadable if one.visible]
-    assert "no numbers" in told
+    assert "no number" in told
+
+
+def test_what_is_longer_than_any_piece_is_told_with_its_length(doc):
+    rail = box(doc, "Rail")
+    far = link(doc, "Far", rail)
+    far.Scale = 1e9
+    doc.recompute()
+    found = read_leaves(doc)
+    assert [leaf.name for leaf in found.leaves] == ["Rail"]
+    (told,) = map(str, found.unreadable)
+    assert "400,000 km" in told and "scale" in told
 
 
 @pytest.mark.parametrize("use_link", [True, False])

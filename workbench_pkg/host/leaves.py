@@ -35,6 +35,7 @@ _OBJECT, _MATRIX = (
     6,
 )  # return types of getSubObject: the object, and its matrix with link scale and transform
 _MAX_DEPTH = 64
+LARGEST_MM = 1e6  # own judgement: no piece is longer, and meshes of such things have no end
 
 __all__ = ["Leaf", "Reading", "Unreadable", "read_leaves"]
 
@@ -160,8 +161,14 @@ class _Walk:
             return
         matrix = place.root.getSubObject(place.sub, retType=AS_MATRIX)
         # The host meshes for ever what stands nowhere, so it is told before anything else is asked of it.
-        if not np.isfinite(matrix.A).all() or not all(np.isfinite(own.vertices).all() for _, own in solids):
-            self.give_up(place, obj, "its place or its corners are no numbers: give it a place again")
+        length_mm = np.max([own.length_mm for _, own in solids]) * max(matrix.col(i).Length for i in range(3))
+        if not np.isfinite([*matrix.A, length_mm]).all():
+            self.give_up(place, obj, "its place or its size is no number: give it a place again")
+            return
+        if length_mm > LARGEST_MM:
+            self.give_up(
+                place, obj, f"it is {length_mm / 1e6:,.0f} km long: check its units, or its link's scale"
+            )
             return
         if abs(matrix.determinant()) < 1e-12:
             self.give_up(place, obj, "its link is scaled to nothing")

@@ -6,6 +6,7 @@ same board gives the same figures at every place where it stands.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -56,6 +57,13 @@ class OwnSolid:
         solid = self._given.copy()
         solid.Placement = self._placement.inverse().multiply(solid.Placement)
         return solid
+
+    @cached_property
+    def length_mm(self) -> float:
+        """Longest side of its box, roughly; no finite number where it stands nowhere or has no end."""
+        box = self.solid.BoundBox
+        low, high = np.array([[box.XMin, box.YMin, box.ZMin], [box.XMax, box.YMax, box.ZMax]])
+        return float((high - low).max()) if np.isfinite([low, high]).all() else math.nan
 
     @cached_property
     def signed_volume_mm3(self) -> float:

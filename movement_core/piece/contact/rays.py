@@ -24,6 +24,8 @@ MOST_RAYS = 2000  # from one face
 CONFORMING_SHARE = (
     0.5  # of the points that look at another curved face, to touch over an area (own judgement)
 )
+FEW_RAYS = 16  # fewer are not halved
+MOST_PAIRS = 500_000  # of rays and triangles that are met at once
 LEAST_AREA_MM2 = 1.0  # less of a curved gap than this is not listed
 
 
@@ -183,11 +185,18 @@ def _heights(scene: Scene, body: int, number: int, points: Floats, normals: Floa
 
 
 def _to_mesh(triangles: Floats, points: Floats, normals: Floats, reach: float) -> Floats:
+    """Heights above a mesh. Many rays are halved into neighbours, each of which meets only the triangles near it."""
     corners = triangles.min(axis=1), triangles.max(axis=1)
     near = (corners[0] < points.max(axis=0) + reach) & (corners[1] > points.min(axis=0) - reach)
     triangles = triangles[near.all(axis=1)]
     if not len(triangles):
         return np.full(len(points), np.inf)
+    if len(points) > FEW_RAYS and len(points) * len(triangles) > MOST_PAIRS:
+        order = np.argsort(points[:, np.ptp(points, axis=0).argmax()], kind="stable")
+        result = np.empty(len(points))
+        for half in np.array_split(order, 2):
+            result[half] = _to_mesh(triangles, points[half], normals[half], reach)
+        return result
     origin = points.mean(axis=0)  # near all of them, so that products of places lose nothing
     points = points - origin
     base, one, two = (
@@ -200,7 +209,7 @@ def _to_mesh(triangles: Floats, points: Floats, normals: Floats, reach: float) -
     level = np.einsum("ij,ij->i", base, outward)
     aside_one, aside_two, turned = np.cross(base, one), np.cross(base, two), np.cross(normals, points)
     result = np.full(len(points), np.inf)
-    rows = max(1, 2_000_000 // max(1, len(triangles)))
+    rows = max(1, 2_000_000 // len(triangles))
     for start in range(0, len(points), rows):
         some = slice(start, start + rows)
         p, n, t = points[some], normals[some], turned[some]
