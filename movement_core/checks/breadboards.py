@@ -13,7 +13,7 @@ from movement_core.checks.crossing_kinds import (
     ALONG,
     BREADBOARD,
     boards_with,
-    crossings_of_kind,
+    crossings_by_part,
     is_breadboard,
 )
 from movement_core.checks.finding import BREAKS, SHOWS, Finding
@@ -58,10 +58,7 @@ def breadboards(whole: WholePiece) -> list[Finding]:
     found = []
     for end in _ends(whole):
         found += [one for one in (_proud(whole, end), _tongue(whole, end), _pegs(whole, end)) if one]
-    groups: dict[tuple[int, str], list[Crossing]] = defaultdict(list)
-    for crossing in crossings_of_kind(whole, BREADBOARD):
-        groups[crossing.other, crossing.verdict].append(crossing)
-    return found + [_fixed(whole, crossings) for crossings in groups.values()]
+    return found + [_fixed(whole, crossings) for crossings in crossings_by_part(whole, BREADBOARD)]
 
 
 def _ends(whole: WholePiece) -> list[_End]:

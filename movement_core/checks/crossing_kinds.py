@@ -42,6 +42,14 @@ def crossings_of_kind(whole: WholePiece, kind: str) -> list[Crossing]:
     return _by_kind(whole).get(kind, [])
 
 
+def crossings_by_part(whole: WholePiece, kind: str) -> list[list[Crossing]]:
+    """The same, those together that one part has with the same verdict: what one finding tells."""
+    groups: dict[tuple[int, str], list[Crossing]] = defaultdict(list)
+    for crossing in crossings_of_kind(whole, kind):
+        groups[crossing.other, crossing.verdict].append(crossing)
+    return list(groups.values())
+
+
 @once_a_piece
 def _by_kind(whole: WholePiece) -> Mapping[str, list[Crossing]]:
     found: dict[str, list[Crossing]] = defaultdict(list)

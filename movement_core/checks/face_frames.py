@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
-
 from movement_core.checks.crossing_grain import confirm_words, crossing_finding, crossing_words
-from movement_core.checks.crossing_kinds import FACE_FRAME, crossings_of_kind
+from movement_core.checks.crossing_kinds import FACE_FRAME, crossings_by_part
 from movement_core.checks.finding import Finding
 from movement_core.piece.crossing import Crossing
 from movement_core.piece.limits import limit
@@ -15,10 +13,7 @@ from movement_core.wording import say
 
 def face_frames(whole: WholePiece) -> list[Finding]:
     """One finding for each piece of a frame that lies across the grain on the edges or ends of a carcase."""
-    groups: dict[tuple[int, str], list[Crossing]] = defaultdict(list)
-    for crossing in crossings_of_kind(whole, FACE_FRAME):
-        groups[crossing.other, crossing.verdict].append(crossing)
-    return [_finding(whole, crossings) for crossings in groups.values()]
+    return [_finding(whole, crossings) for crossings in crossings_by_part(whole, FACE_FRAME)]
 
 
 def _finding(whole: WholePiece, crossings: list[Crossing]) -> Finding:

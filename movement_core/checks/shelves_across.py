@@ -5,10 +5,8 @@ A shelf whose grain runs from side to side moves in depth with the sides, as a d
 
 from __future__ import annotations
 
-from collections import defaultdict
-
 from movement_core.checks.crossing_grain import confirm_words, crossing_finding, crossing_words
-from movement_core.checks.crossing_kinds import SHELF, crossings_of_kind
+from movement_core.checks.crossing_kinds import SHELF, crossings_by_part
 from movement_core.checks.finding import Finding
 from movement_core.piece.crossing import Crossing
 from movement_core.piece.limits import limit
@@ -18,10 +16,7 @@ from movement_core.wording import say
 
 def shelves_across(whole: WholePiece) -> list[Finding]:
     """One finding for each shelf that would hold the sides fast, or they it."""
-    groups: dict[tuple[int, str], list[Crossing]] = defaultdict(list)
-    for crossing in crossings_of_kind(whole, SHELF):
-        groups[crossing.other, crossing.verdict].append(crossing)
-    return [_finding(whole, crossings) for crossings in groups.values()]
+    return [_finding(whole, crossings) for crossings in crossings_by_part(whole, SHELF)]
 
 
 def _finding(whole: WholePiece, crossings: list[Crossing]) -> Finding:

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
 from dataclasses import replace
 
 import numpy as np
 
 from movement_core.checks.crossing_grain import confirm_words, crossing_finding, crossing_words
-from movement_core.checks.crossing_kinds import CORE, crossings_of_kind
+from movement_core.checks.crossing_kinds import CORE, crossings_by_part
 from movement_core.checks.finding import Finding
 from movement_core.piece.crossing import Crossing
 from movement_core.piece.limits import limit
@@ -24,10 +23,7 @@ EVEN = 0.8  # facings on both sides count as even down to this share of the thic
 
 def stable_cores(whole: WholePiece) -> list[Finding]:
     """One finding for each core with solid wood on it, if it is glued fast."""
-    groups: dict[tuple[int, str], list[Crossing]] = defaultdict(list)
-    for crossing in crossings_of_kind(whole, CORE):
-        groups[crossing.other, crossing.verdict].append(crossing)
-    return [_finding(whole, crossings) for crossings in groups.values()]
+    return [_finding(whole, crossings) for crossings in crossings_by_part(whole, CORE)]
 
 
 def bow_mm(

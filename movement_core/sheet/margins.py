@@ -6,7 +6,7 @@ A margin's *used* share is 0 where nothing of the room is ever used and 1 at the
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -142,16 +142,12 @@ def _share(taken: float, room: float) -> float:
 
 def _margin(whole: WholePiece, kind: str, year: GapYear, used: float, day: int, text: str) -> Margin:
     pair = year.gap.first, year.gap.second
-    return Margin(
-        kind,
-        tuple(whole.parts[i].part.key for i in pair),
-        tuple(whole.name(i) for i in pair),
-        used,
-        day,
-        text,
-        year.gap.centre,
-        year.gap.outline,
-    )
+    return Margin(kind, *_called(whole, pair), used, day, text, year.gap.centre, year.gap.outline)
+
+
+def _called(whole: WholePiece, indices: Sequence[int]) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """Keys and names of parts."""
+    return tuple(whole.parts[i].part.key for i in indices), tuple(whole.name(i) for i in indices)
 
 
 # ---- panels in grooves --------------------------------------------------------------------------------------
@@ -175,15 +171,7 @@ def _held(whole: WholePiece, kind: str, room: CaptiveRoom, used: float, day: int
     indices = (room.captive.part, *room.holders)
     frame = whole.parts[room.captive.part].part.frame
     place = frame.centre + frame.axes[0] * frame.width_mm / 2
-    return Margin(
-        kind,
-        tuple(whole.parts[i].part.key for i in indices),
-        tuple(whole.name(i) for i in indices),
-        used,
-        day,
-        text,
-        place,
-    )
+    return Margin(kind, *_called(whole, indices), used, day, text, place)
 
 
 # ---- joints across the grain --------------------------------------------------------------------------------
@@ -221,13 +209,5 @@ def _of_crossing(whole: WholePiece, crossing: Crossing, length: Length) -> Margi
     main = crossing.joint.meeting.main
     indices = crossing.carrier, crossing.other
     place = whole.parts[crossing.other].part.frame.centre if main is None else main.centre
-    return Margin(
-        SPLIT,
-        tuple(whole.parts[i].part.key for i in indices),
-        tuple(whole.name(i) for i in indices),
-        used,
-        day,
-        text,
-        place,
-        () if main is None else main.outline,
-    )
+    outline = () if main is None else main.outline
+    return Margin(SPLIT, *_called(whole, indices), used, day, text, place, outline)

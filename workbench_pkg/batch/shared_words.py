@@ -25,7 +25,7 @@ ROOMS = {  # field of the core's Rooms → option, unit, meaning
 class Shared:
     """Parsers to be handed to a command as parents.
 
-    What every command takes, what sentences are told in, the air, the day, the settings file.
+    What every command takes, what sentences are told in, the air, the day, the settings file, the plan of a top.
     """
 
     common: Parser
@@ -33,10 +33,11 @@ class Shared:
     air: Parser
     day: Parser
     settings: Parser
+    plan: Parser
 
 
 def shared_words() -> Shared:
-    return Shared(common_words(), language_words(), air_words(), day_words(), settings_words())
+    return Shared(common_words(), language_words(), air_words(), day_words(), settings_words(), plan_words())
 
 
 def common_words() -> Parser:
@@ -90,6 +91,25 @@ def day_words() -> Parser:
         "--built-on", type=values.date, default=None, metavar="DATE", help="the day it was built"
     )
     return parser
+
+
+def plan_words() -> Parser:
+    """Which top is held, how flat, and with what."""
+    parser = Parser(add_help=False)
+    plan = parser.add_argument_group("the top, and what holds it")
+    plan.add_argument("--top", default="", metavar="NAME", help="the top that this board belongs to")
+    plan.add_argument("--flatness", type=values.flatness, default=None, metavar="MM",
+                      help="most it may be out of flat in any month (default 1.5)")  # fmt: skip
+    plan.add_argument("--kind", action="append", default=[], metavar="NAME",
+                      help="kind of fastener; give it once a kind (default: those that suit)")  # fmt: skip
+    plan.add_argument("--fixed", default="centre", metavar="WHERE",
+                      help="the line that stays put: centre, or the board whose outer edge it is")  # fmt: skip
+    return parser
+
+
+def plan_typed(options: argparse.Namespace) -> dict[str, Any]:
+    """What was typed of the top and what holds it, for the worker."""
+    return {"top": options.top, "flatness": options.flatness, "kinds": options.kind, "fixed": options.fixed}
 
 
 def settings_words() -> Parser:

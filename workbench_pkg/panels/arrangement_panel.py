@@ -24,7 +24,7 @@ from workbench_pkg.host.units import short_length
 from workbench_pkg.panels import recorded, stale, working
 from workbench_pkg.panels.laying_view import LayingView, Shown
 from workbench_pkg.panels.season_watch import SeasonWatch
-from workbench_pkg.panels.telling import explain, told, unexpected
+from workbench_pkg.panels.telling import attempt, explain, told
 from workbench_pkg.panels.working_out import work_out_soon
 
 translate = App.Qt.translate
@@ -366,12 +366,7 @@ class ArrangementPanel(QtWidgets.QDockWidget):
         work_out_soon(doc, self.show_answer, key=NAME)
 
     def _safely(self, what: Callable[[], object]) -> None:
-        try:
-            what()
-        except HeartsideError as error:
-            self.trouble.setText(str(error))
-        except Exception as error:
-            self.trouble.setText(unexpected(error))
+        attempt(what, self.trouble)
 
     def keyPressEvent(self, event: QtGui.QKeyEvent) -> None:
         if event.key() == QtCore.Qt.Key_Escape:

@@ -11,7 +11,6 @@ from typing import Any, Protocol
 import FreeCAD as App
 import FreeCADGui as Gui
 
-from movement_core.errors import HeartsideError
 from movement_core.piece.contact.joints import HOLDS, KINDS, NEAR, OVERLAP, POINT, UNKNOWN, WHOLE, Joint
 from movement_core.piece.part import Part
 from movement_core.sheet.joint_list import JointRow, joint_rows
@@ -24,7 +23,7 @@ from workbench_pkg.panels.fixed_picking import Place, pointed_place, told_line
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.joints_table import JointsTable, explained
 from workbench_pkg.panels.season_watch import SeasonWatch
-from workbench_pkg.panels.telling import explain, told, unexpected
+from workbench_pkg.panels.telling import attempt, explain, told
 from workbench_pkg.panels.working_out import work_out_soon
 
 translate = App.Qt.translate
@@ -301,14 +300,8 @@ class JointsPanel:
     # ---- what the host calls ------------------------------------------------------------------------------
 
     def _safely(self, what: Callable[[], object]) -> None:
-        if not self.alive:
-            return
-        try:
-            what()
-        except HeartsideError as error:
-            self.trouble.setText(str(error))
-        except Exception as error:
-            self.trouble.setText(unexpected(error))
+        if self.alive:
+            attempt(what, self.trouble)
 
     def getStandardButtons(self) -> int:
         return enum_value(QtWidgets.QDialogButtonBox.Close)

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 import FreeCAD as App
 import FreeCADGui as Gui
 
+from movement_core.errors import HeartsideError
 from workbench_pkg.host.qt import QtCore, QtWidgets
 
 translate = App.Qt.translate
@@ -38,6 +40,16 @@ def problem(text: str) -> QtWidgets.QMessageBox:
     box.show()
     App.Console.PrintWarning(f"Heartside: {text}\n")
     return box
+
+
+def attempt(what: Callable[[], object], trouble: QtWidgets.QLabel) -> None:
+    """Do something that a panel was asked for; what is wrong with it stands in the panel."""
+    try:
+        what()
+    except HeartsideError as error:
+        trouble.setText(str(error))
+    except Exception as error:
+        trouble.setText(unexpected(error))
 
 
 def unexpected(error: BaseException) -> str:

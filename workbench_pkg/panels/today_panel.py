@@ -24,7 +24,7 @@ from workbench_pkg.host.units import set_step_mm, set_text
 from workbench_pkg.panels import recorded, rows, stale, working
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.season_watch import SeasonWatch
-from workbench_pkg.panels.telling import explain, told, unexpected
+from workbench_pkg.panels.telling import attempt, explain, told
 from workbench_pkg.panels.today_fields import TodayFields
 from workbench_pkg.panels.working_out import work_out_soon
 
@@ -321,14 +321,8 @@ class TodayPanel:
     # ---- what the host calls ------------------------------------------------------------------------------
 
     def _safely(self, what: Callable[[], object]) -> None:
-        if not self.alive:
-            return
-        try:
-            what()
-        except HeartsideError as error:
-            self.trouble.setText(str(error))
-        except Exception as error:
-            self.trouble.setText(unexpected(error))
+        if self.alive:
+            attempt(what, self.trouble)
 
     def getStandardButtons(self) -> int:
         return enum_value(QtWidgets.QDialogButtonBox.Close)

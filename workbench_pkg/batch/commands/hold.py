@@ -6,38 +6,23 @@ import argparse
 from pathlib import Path
 from typing import Any
 
-from workbench_pkg.batch import values
 from workbench_pkg.batch.answering import ALL_HOLD, FINDINGS, NOT_CHECKED, ask_worker, print_answer
-from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
+from workbench_pkg.batch.shared_words import Shared, file_typed, plan_typed, settings_typed
 
 
 def add_words(commands: Any, shared: Shared) -> None:
     hold = commands.add_parser(
         "hold",
-        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings],
+        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings, shared.plan],
         help="plan the fasteners that keep a top flat and let it move",
     )
     hold.add_argument("file", type=Path, metavar="FILE", help="FCStd, STEP or BREP; it is never written to")
-    hold.add_argument("--top", default="", metavar="NAME", help="only the top that this board belongs to")
-    hold.add_argument(
-        "--flatness", type=values.flatness, default=None, metavar="MM",
-        help="most it may be out of flat in any month (default 1.5)",
-    )  # fmt: skip
-    hold.add_argument(
-        "--kind", action="append", default=[], metavar="NAME",
-        help="kind of fastener; give it once a kind (default: those that suit)",
-    )  # fmt: skip
-    hold.add_argument(
-        "--fixed", default="centre", metavar="WHERE",
-        help="the line that stays put: centre, or the board whose outer edge it is",
-    )  # fmt: skip
     hold.add_argument("--format", choices=("text", "json"), default="text")
     hold.set_defaults(command="hold", carry_out=carry_out)
 
 
 def carry_out(options: argparse.Namespace) -> int:
-    job = {"command": "hold", **file_typed(options.file),
-           "top": options.top, "flatness": options.flatness, "kinds": options.kind, "fixed": options.fixed}  # fmt: skip
+    job = {"command": "hold", **file_typed(options.file), **plan_typed(options)}
     answer = ask_worker({**job, **settings_typed(options)})
     tops = answer.get("tops", [])
     print_answer(options, answer, {"path": str(options.file), "tops": tops})

@@ -7,15 +7,14 @@ import os
 from pathlib import Path
 from typing import Any
 
-from workbench_pkg.batch import values
 from workbench_pkg.batch.answering import ALL_HOLD, NOT_CHECKED, ask_worker
-from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
+from workbench_pkg.batch.shared_words import Shared, file_typed, plan_typed, settings_typed
 
 
 def add_words(commands: Any, shared: Shared) -> None:
     template = commands.add_parser(
         "template",
-        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings],
+        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings, shared.plan],
         help="write a drilling template for the fasteners of a top, at full size",
     )
     template.add_argument(
@@ -25,21 +24,7 @@ def add_words(commands: Any, shared: Shared) -> None:
         "--output", type=Path, required=True, metavar="OUT",
         help="the file to write: .pdf, .html, or .json (its figures alone)",
     )  # fmt: skip
-    template.add_argument(
-        "--top", default="", metavar="NAME", help="the top that this board belongs to (default: the first)"
-    )
     template.add_argument("--plan", default="", metavar="KIND", help="kind of the plan (default: the best)")
-    template.add_argument(
-        "--flatness", type=values.flatness, default=None, metavar="MM",
-        help="most it may be out of flat in any month (default 1.5)",
-    )  # fmt: skip
-    template.add_argument(
-        "--kind", action="append", default=[], metavar="NAME",
-        help="kind of fastener; give it once a kind (default: those that suit)",
-    )  # fmt: skip
-    template.add_argument(
-        "--fixed", default="centre", metavar="WHERE", help="the line that stays put, as for hold"
-    )
     template.add_argument("--paper", choices=("a4", "letter"), default="a4")
     template.add_argument(
         "--units", choices=("mm", "inch"), default="mm", help="of the distances that are written"
@@ -49,10 +34,9 @@ def add_words(commands: Any, shared: Shared) -> None:
 
 
 def carry_out(options: argparse.Namespace) -> int:
-    job = {"command": "template", **file_typed(options.file), "output": os.path.abspath(options.output),
-           "output_shown": str(options.output), "force": options.force, "top": options.top, "plan": options.plan,
-           "flatness": options.flatness, "kinds": options.kind, "fixed": options.fixed, "paper": options.paper,
-           "units": options.units}  # fmt: skip
+    job = {"command": "template", **file_typed(options.file), **plan_typed(options), "plan": options.plan,
+           "output": os.path.abspath(options.output), "output_shown": str(options.output),
+           "force": options.force, "paper": options.paper, "units": options.units}  # fmt: skip
     answer = ask_worker({**job, **settings_typed(options)})
     for error in answer.get("errors", []):
         print(error["message"])
