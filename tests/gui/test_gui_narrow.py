@@ -47,10 +47,18 @@ def asks_for(form):
     """The least width of a form, and which of its widgets ask for most."""
     widest = sorted(
         ((each.minimumSizeHint().width(), each.objectName() or type(each).__name__, told(each))
-         for each in form.findChildren(QtWidgets.QWidget) if each.isVisibleTo(form)),
+         for each in form.findChildren(QtWidgets.QWidget) if is_there(each) and each.isVisibleTo(form)),
         reverse=True,
     )  # fmt: skip
     return form.minimumSizeHint().width(), widest[:5]
+
+
+def is_there(widget):
+    """The binding may hand out the Python side of a widget that is gone, where another was made at its address."""
+    try:
+        return widget.objectName() is not None
+    except RuntimeError:
+        return False
 
 
 def told(widget):

@@ -16,6 +16,7 @@ import numpy as np
 from movement_core.sources import PROVENANCES
 
 WORDS = PROVENANCES
+IN_RANGE, OWN_ROOM = "within the range", "as far apart as we allow"
 
 
 @dataclass
@@ -71,10 +72,17 @@ def compared(name, source, provenance, expected, ours, unit, *, within=None, sha
     )
 
 
-def within_range(name, source, provenance, low, high, ours, unit, *, note=""):
-    """Assert that ``ours`` lies from ``low`` to ``high`` (the published range, or how far apart we stand)."""
-    low, high, given = np.broadcast_arrays(*(np.asarray(v, float) for v in (low, high, ours)))
-    _record(2, name, source, provenance, unit, "within the range", note, (low + high) / 2, low, high, given)
+def within_range(name, source, provenance, low, high, ours, unit, *, published=None, note=""):
+    """Assert that ``ours`` lies from ``low`` to ``high``, which is the published range.
+
+    Where the range is how far apart we may stand, ``published`` is the figure that the source gives: the report then
+    shows that one and the distance to it.
+    """
+    told = np.nan if published is None else published
+    low, high, given, told = np.broadcast_arrays(*(np.asarray(v, float) for v in (low, high, ours, told)))
+    wanted = (low + high) / 2 if published is None else told
+    allowed = IN_RANGE if published is None else OWN_ROOM
+    _record(2, name, source, provenance, unit, allowed, note, wanted, low, high, given)
 
 
 def _record(depth, name, source, provenance, unit, allowed, note, wanted, low, high, given):

@@ -6,6 +6,8 @@ import html
 
 import numpy as np
 
+from tests.validation.record import IN_RANGE, OWN_ROOM
+
 HEADING = "# How Heartside compares with the world"
 INTRO = """Written by `python3 -m tests validation --report`; do not edit by hand.
 
@@ -28,7 +30,7 @@ def cells(record):
     )  # fmt: skip
     room = np.maximum((high - low) / 2, 1e-300)
     worst = int(np.argmax(np.abs(ours - expected) / room))
-    is_range = record.allowed == "within the range"
+    is_range = record.allowed == IN_RANGE
     wanted = f"{_number(low[worst])} to {_number(high[worst])}" if is_range else _number(expected[worst])
     apart = ours - expected
     if is_range:  # how far outside the range: nothing
@@ -38,10 +40,13 @@ def cells(record):
     if not is_range and expected[worst] != 0 and abs(difference / expected[worst]) < 10:
         percent = f" ({100 * difference / expected[worst]:+.2g} %)"
     unit = f" {record.unit}" if record.unit else ""
+    allowed = record.allowed
+    if allowed == OWN_ROOM:
+        allowed = f"{_number(low[worst])} to {_number(high[worst])}{unit} (own)"
     return (
         record.name, record.source, record.provenance, str(len(ours)), wanted + unit,
         _number(ours[worst]) + unit, f"{difference:+.2g}{percent}" if not is_range else "inside",
-        f"{np.sqrt(np.mean(apart**2)):.2g}" if len(ours) > 1 and not is_range else "", record.allowed,
+        f"{np.sqrt(np.mean(apart**2)):.2g}" if len(ours) > 1 and not is_range else "", allowed,
     )  # fmt: skip
 
 

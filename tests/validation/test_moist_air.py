@@ -154,7 +154,8 @@ def test_heated_homes_are_as_dry_as_measured() -> None:
     winter = find_place("Montreal").indoors(Rooms(heating_c=21, moisture_gain_g_m3=2.5)).rh_percent
     within_range(
         "heated houses in a cold winter", "ASHRAE Transactions 72, abstract: 25 to 30 %", READ, 20, 32,
-        np.mean([winter[i] for i in (0, 1, 2, 11)]), "% RH", note="with little vapour from living: draughty houses",
+        np.mean([winter[i] for i in (0, 1, 2, 11)]), "% RH", published=27.5,
+        note="with little vapour from living: draughty houses; the middle of the published range is shown",
     )  # fmt: skip
 
 
