@@ -96,5 +96,12 @@ def fasteners_block(top: Mapping[str, Any]) -> Block:
     return Block(title, heads, rows)
 
 
+def without_empty(block: Block) -> Block:
+    """A block without the columns in which no row has anything: slots of a plan that has none."""
+    kept = [at for at in range(len(block.heads)) if any(row[at] is not None for row in block.rows)]
+    rows = tuple(tuple(row[at] for at in kept) for row in block.rows)
+    return Block(block.title, tuple(block.heads[at] for at in kept), rows)
+
+
 def _length(mm: float | None) -> Length | None:
     return None if mm is None else Length(float(mm))

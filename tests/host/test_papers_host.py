@@ -70,6 +70,8 @@ def test_the_drawing_page_shows_the_top_from_below(doc):
     for row, one in enumerate(told, 3):
         assert table.Source.get(f"A{row}") == one["number"]
         assert table.Source.get(f"C{row}").Value == pytest.approx(one["from_end_mm"])
+    heads = [table.Source.get(f"{letter}2") for letter in "ABCDEFGHI"]
+    assert heads[:2] == ["number", "on"] and "slot length" in heads  # slots are there, so their columns are
     assert remove_papers(doc) >= 6
     assert differences(before, property_dump(doc)) == []
 

@@ -9,7 +9,7 @@ import Part
 from movement_core.errors import InputError
 from movement_core.piece.hardware import hardware_of
 from movement_core.sheet.pages.material import planned_tops
-from movement_core.sheet.schedule import fasteners_block, schedule
+from movement_core.sheet.schedule import fasteners_block, schedule, without_empty
 from movement_core.sheet.template.marks import CutOutline, TemplateMarks, template_marks
 from movement_core.wording import say
 from workbench_pkg.actions.check import Answer, work_out
@@ -17,6 +17,8 @@ from workbench_pkg.actions.hardware import PlaceWish, plans_of
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.host.leaves import read_leaves
 from workbench_pkg.objects import papers as kept
+
+CROSS_MM = 1.8  # arm of a screw's cross on paper
 
 
 def write_schedule(doc: Any, answer: Answer | None = None) -> Any:
@@ -56,7 +58,7 @@ def draw_page(doc: Any, top: str = "", plan: str = "") -> Any:
     solids += _drawn_marks(marks, place)
     with one_step(doc, "Heartside: draw the top"):
         kept.remove(doc, (kept.PAGE, kept.DRAWN))
-        page = kept.write_page(doc, marks, fasteners_block(entry), solids, place.axes)
+        page = kept.write_page(doc, marks, without_empty(fasteners_block(entry)), solids, place.axes)
         doc.recompute()
     return page
 
@@ -79,10 +81,14 @@ def _drawn_marks(marks: TemplateMarks, place: Any) -> list[Any]:
         return origin + along * (x - half) + across * (y + low)
 
     wires: list[Any] = []
+    arm = CROSS_MM / kept.page_scale(marks)
     for screw in marks.screws:
         x, y = screw.place
         wires.append(Part.makeCircle((screw.hole_mm or 4.0) / 2, at(x, y), up))
-        wires += [Part.makeLine(at(x - 8, y), at(x + 8, y)), Part.makeLine(at(x, y - 8), at(x, y + 8))]
+        wires += [
+            Part.makeLine(at(x - arm, y), at(x + arm, y)),
+            Part.makeLine(at(x, y - arm), at(x, y + arm)),
+        ]
     cuts: list[CutOutline] = [cut for cut in marks.cuts if cut.purpose in ("slot", "mortise", "groove")]
     wires += [Part.makePolygon([at(*point) for point in (*cut.points, cut.points[0])]) for cut in cuts]
     return wires

@@ -16,6 +16,7 @@ import Part
 from movement_core.errors import HeartsideError
 from movement_core.sheet.schedule import Block, Cell, Length
 from movement_core.sheet.template.marks import TemplateMarks
+from movement_core.wording import say
 from workbench_pkg.host.marks import kind_of, mark, objects_of_kind
 from workbench_pkg.objects.results import results_of
 
@@ -23,9 +24,11 @@ GROUP, SCHEDULE, PAGE, DRAWN = "papers", "schedule", "drawing page", "drawing"
 LABEL = "Heartside papers"
 BLANK = "A4_Landscape_blank.svg"
 PAGE_MM, PLACE_FOR_VIEW_MM = (297.0, 210.0), (250.0, 90.0)
-TABLE_TEXT_POINTS = 9.0
-ROW_MM, COLUMN_MM = 7.94, 26.5  # of the host's table at its usual 30 and 100 dots
+TABLE_TEXT = 20.0  # the host's dots, as the widths of its columns
+ROW_MM, DOT_MM = 7.94, 0.265  # of the host's table: a row, and a dot of its columns
+LETTER_DOTS, BESIDE_DOTS = 11.0, 14.0  # room of a letter, and beside a text
 PLACE_FOR_TABLE_MM = (270.0, 84.0)
+THIN_MM = 0.25  # lines of the view
 FIRST_COLUMN_DOTS = 260  # names are long
 
 
@@ -108,9 +111,7 @@ def write_page(doc: Any, marks: TemplateMarks, block: Block, solids: Sequence[An
     template = doc.addObject("TechDraw::DrawSVGTemplate", "HeartsidePaper")  # takes no property of ours
     template.Template = str(blank_paper())
     page.Template = template
-    scale = _plain_scale(
-        min(PLACE_FOR_VIEW_MM[0] / marks.length_mm, PLACE_FOR_VIEW_MM[1] / marks.width_today_mm)
-    )
+    scale = page_scale(marks)
     view = mark(doc.addObject("TechDraw::DrawViewPart", "HeartsideView"), DRAWN)
     view.Label = f"{marks.name} from below"
     page.addView(view)
@@ -122,24 +123,53 @@ def write_page(doc: Any, marks: TemplateMarks, block: Block, solids: Sequence[An
     shown = mark(doc.addObject("TechDraw::DrawViewSpreadsheet", "HeartsideTable"), DRAWN)
     page.addView(shown)
     shown.Source = table
-    shown.CellStart, shown.CellEnd = "A1", _address(len(block.heads) - 1, len(block.rows) + 2)
-    high, wide = ROW_MM * (len(block.rows) + 2), COLUMN_MM * len(block.heads)
+    shown.CellStart, shown.CellEnd = "A2", _address(len(block.heads) - 1, len(block.rows) + 2)
+    high, wide = ROW_MM * (len(block.rows) + 1), DOT_MM * sum(_widen(table, block))
     fit = min(1.0, PLACE_FOR_TABLE_MM[1] / high, PLACE_FOR_TABLE_MM[0] / wide)
     shown.ScaleType, shown.Scale = "Custom", fit
-    shown.TextSize = TABLE_TEXT_POINTS
+    shown.TextSize = TABLE_TEXT
     shown.X, shown.Y = PAGE_MM[0] / 2, 52.0
     note = mark(doc.addObject("TechDraw::DrawViewAnnotation", "HeartsideNote"), DRAWN)
     page.addView(note)
     note.Text = [
-        f"{marks.name}, seen from below, 1:{1 / scale:g}",
-        f"Datum: outer edge at {marks.datum['edge']} (above) and end at {marks.datum['end']} (left)",
+        say("{title}, seen from below, 1:{by:g}", title=block.title, by=1 / scale),
+        say(
+            "Datum: outer edge at {edge} (above) and end at {end} (left)",
+            edge=marks.datum["edge"],
+            end=marks.datum["end"],
+        ),
     ]
     note.TextSize = 3.5
     note.X, note.Y = PAGE_MM[0] / 2, PAGE_MM[1] - 10.0
+    if App.GuiUp:
+        view.ViewObject.LineWidth = THIN_MM
     group = papers_group(doc)
     for obj in (shape, page):
         group.addObject(obj)
     return page
+
+
+def page_scale(marks: TemplateMarks) -> float:
+    """The scale at which a top is drawn."""
+    return _plain_scale(
+        min(PLACE_FOR_VIEW_MM[0] / marks.length_mm, PLACE_FOR_VIEW_MM[1] / marks.width_today_mm)
+    )
+
+
+def _widen(table: Any, block: Block) -> list[float]:
+    """Give each column of a table room for its longest text; the widths in dots."""
+    widths = []
+    for column, head in enumerate(block.heads):
+        texts = [head, *(_shown(row[column]) for row in block.rows)]
+        widths.append(max(map(len, texts)) * LETTER_DOTS + BESIDE_DOTS)
+        table.setColumnWidth(chr(ord("A") + column), int(widths[-1]))
+    return widths
+
+
+def _shown(cell: Cell) -> str:
+    if isinstance(cell, Length):
+        return f"{cell.mm:,.2f} mm"
+    return "" if cell is None else str(cell)
 
 
 def _plain_scale(most: float) -> float:

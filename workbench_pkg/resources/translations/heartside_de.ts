@@ -2223,6 +2223,10 @@
         <translation>Datum</translation>
     </message>
     <message>
+        <source>Datum: outer edge at {edge} (above) and end at {end} (left)</source>
+        <translation>Bezug: Außenkante bei {edge} (oben) und Ende bei {end} (links)</translation>
+    </message>
+    <message>
         <source>December</source>
         <translation>Dezember</translation>
     </message>
@@ -4925,6 +4929,10 @@
     <message>
         <source>{solid:.0f} mm may be solid, some let {most:.0f} pass; common practice, no source</source>
         <translation>{solid:.0f} mm dürfen fest sein, manche lassen {most:.0f} gelten; übliche Praxis, keine Quelle</translation>
+    </message>
+    <message>
+        <source>{title}, seen from below, 1:{by:g}</source>
+        <translation>{title}, von unten gesehen, 1:{by:g}</translation>
     </message>
     <message>
         <source>{title}. Heights × {factor}</source>
