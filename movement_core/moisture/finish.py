@@ -148,7 +148,7 @@ def _film(row: str, coats: int) -> tuple[float, str, str]:
 
 
 _FINISH_TEXT = re.compile(
-    r"^(?P<name>.*?)(?:[\s,]+[x×]?\s*(?P<coats>\d+)\s*(?:coats?|x|×)?)?$", re.IGNORECASE
+    r"^(?P<name>.*?)(?:[\s,]+[x×]?\s*(?P<coats>\d{1,3})\s*(?:coats?|x|×)?)?$", re.IGNORECASE
 )
 
 

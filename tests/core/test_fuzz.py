@@ -19,6 +19,7 @@ BROKE = (
     ("exchange", 31788),  # two ways to read quotes, doubled with each pair of them
     ("exchange", 33887),  # an entity with a number of 5,001 digits
     ("settings", 42647),  # NUL in what is told
+    ("properties", 84419),  # coats of a finish as a number of 5,002 digits
 )
 
 
