@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import time
+
 import FreeCAD
 import FreeCADGui
 from PySide import QtCore, QtGui
@@ -12,6 +14,7 @@ except ImportError:
     QtWidgets = QtGui
 
 WORKBENCH = "HeartsideWorkbench"
+PATIENCE_S = 10
 BOARDS = 5
 
 
@@ -55,10 +58,20 @@ def isometric() -> None:
 
 
 def widget(name: str, kind: type = QtWidgets.QWidget) -> QtWidgets.QWidget:
-    """A widget of the window by its name; fails where there is none."""
-    found = FreeCADGui.getMainWindow().findChild(kind, name)
-    assert found is not None, f"no widget {name}"
+    """A widget of the window by its name; on a busy machine it may take a moment to come. Fails where none does."""
+    until = time.monotonic() + PATIENCE_S
+    while (found := FreeCADGui.getMainWindow().findChild(kind, name)) is None:
+        assert time.monotonic() < until, f"no widget {name}; {state()}"
+        QtWidgets.QApplication.processEvents()
+        time.sleep(0.02)
     return found
+
+
+def state() -> str:
+    """What stands open in the window, for a test that does not find what it waits for."""
+    panel = FreeCADGui.Control.activeDialog()
+    boxes = [box.text() for box in FreeCADGui.getMainWindow().findChildren(QtWidgets.QMessageBox)]
+    return f"a task panel is open: {panel}; boxes: {boxes}; document: {FreeCAD.ActiveDocument}"
 
 
 def press(text: str) -> None:
