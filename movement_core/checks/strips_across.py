@@ -9,6 +9,7 @@ import numpy as np
 from movement_core.checks.crossing_grain import crossing_words, severity_of
 from movement_core.checks.crossing_kinds import STRIP, boards_with, crossings_of_kind
 from movement_core.checks.finding import Finding
+from movement_core.checks.force_words import force_figures, force_words, worst_force
 from movement_core.checks.told import told
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.crossing import Crossing
@@ -48,16 +49,18 @@ def _far(whole: WholePiece, index: int, direction: Floats) -> float:
 
 def _finding(whole: WholePiece, kind: str, crossings: list[Crossing]) -> Finding:
     worst = max(crossings, key=lambda one: one.worst_mm)
+    force = worst_force(whole, (crossing.joint.parts for crossing in crossings))
     what = say("the moulding") if kind == MOULDING else say("the strip (a runner, cleat or the like)")
     return told(
         whole,
         kind,
         severity_of(worst),
         (*(crossing.other for crossing in crossings), *(crossing.carrier for crossing in crossings)),
-        crossing_words(worst, what),
+        crossing_words(worst, what) + force_words(force),
         _remedy(kind),
         worst.month,
-        {"width_mm": worst.width_mm, "least_mm": worst.least_mm, "most_mm": worst.most_mm},
+        {"width_mm": worst.width_mm, "least_mm": worst.least_mm, "most_mm": worst.most_mm}
+        | force_figures(force),
     )
 
 

@@ -110,6 +110,9 @@ def test_a_drawer_bottom_with_its_grain_from_front_to_back(where):
     finding = only(drawer("y", where=where), "drawer-bottom", where, GLUED | CASE)
     assert set(finding.parts) == {"bottom", "side left", "side right"}
     assert finding.severity == "breaks"
+    borne = whole(drawer("y", where=where), where, confirmed=GLUED | CASE).forces.joints
+    assert 0 < finding.figures["force_n"] <= max(joint.force_n or 0.0 for joint in borne) + 1
+    assert "kN would press" in finding.message
 
 
 def test_a_drawer_bottom_with_its_grain_from_side_to_side():
@@ -223,6 +226,10 @@ def test_what_is_confirmed_decides():
     glued = {("side", "strip"): kinds.GLUED_CROSS}
     finding = only(side_with(OUTSIDE), "moulding-across-the-side", confirmed=glued)
     assert finding.severity == "breaks"
+    (joint,) = whole(side_with(OUTSIDE), confirmed=glued).forces.joints
+    assert finding.figures["force_n"] == pytest.approx(joint.force_n, abs=0.6)
+    assert finding.figures["relaxed_n"] < finding.figures["force_n"]
+    assert "17.4 kN would bear on the joint in February" in finding.message
     for kind in (kinds.SLIDES, kinds.FIXED_POINT, kinds.HOUSED):
         assert not found(side_with(OUTSIDE), "moulding-across-the-side", confirmed={("strip", "side"): kind})
 
