@@ -1,7 +1,8 @@
 """Sentences for people, which a front end may want in another language.
 
 Every sentence that the core says is written through :func:`say` as a template and its values. Without a catalogue the
-template itself is said. A front end that has translations says everything inside :func:`speaking`.
+template itself is said. A front end that has translations says everything inside :func:`speaking`. What is made once
+and remembered, or compared with, is a :func:`phrase`; :func:`word` says it when it is shown.
 """
 
 from __future__ import annotations
@@ -30,6 +31,15 @@ def word(text: str) -> str:
     'my {shop}'
     """
     return (_catalogue.get() or {}).get(text, text)
+
+
+def phrase(text: str) -> str:
+    """Marks a text that is kept as it is, to compare with or to be remembered, until :func:`word` says it.
+
+    >>> phrase("an anchor gives way at its limit")
+    'an anchor gives way at its limit'
+    """
+    return text
 
 
 @contextmanager

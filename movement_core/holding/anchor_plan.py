@@ -14,12 +14,13 @@ from movement_core.holding.fasteners import ACROSS, Engagement, Kind, engagement
 from movement_core.holding.free_surface import free_height
 from movement_core.holding.held import ROCKS, TIPS, Held
 from movement_core.holding.model import Anchor, LoadCase, Plate, Point
-from movement_core.holding.plan_model import Placed, Plan, Top, Wish
+from movement_core.holding.plan_model import NOWHERE, TOO_WEAK, Placed, Plan, Problem, Top, Wish
 from movement_core.holding.plan_words import fixed_line_note, problems_of, season_notes
 from movement_core.holding.plate import Trial, hold
 from movement_core.holding.rails import Rail, anchor_places
 from movement_core.holding.travel import INSTALLATION_MM, seen_from_the_mover, slot, travel
 from movement_core.holding.ways_out import what_would_help
+from movement_core.wording import say, word
 
 IDLE_N = 1.0  # an anchor pulled less than this holds nothing
 HANDLING = 3.0  # anchors together must be allowed this many times the top's weight (own): tops get lifted
@@ -294,9 +295,11 @@ def _finish(
         )
     problems = problems_of(placed, held, wish.flatness_mm)
     if not placed:
-        problems = (*problems, f"{kind.name}: no rail can take it", *refused)
+        nowhere = (say("{kind}: no rail can take it", kind=word(kind.name)), *refused)
+        problems = (*problems, *(Problem(NOWHERE, text) for text in nowhere))
     elif not _handled(top, places, capacity):
-        problems = (*problems, f"anchors together are allowed less than {HANDLING:g} times the top's weight")
+        weak = say("anchors together are allowed less than {times:g} times the top's weight", times=HANDLING)
+        problems = (*problems, Problem(TOO_WEAK, weak))
     return Plan(
         kind.kind,
         not problems and bool(placed),

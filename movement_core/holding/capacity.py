@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from movement_core.errors import InputError
 from movement_core.holding.fasteners import SAFETY, Kind
 from movement_core.sources import RECALLED, Source
+from movement_core.wording import phrase
 
 # Lengths sold in most places, mm (common practice).
 SCREW_LENGTHS_MM = (12, 16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100)
@@ -114,7 +115,7 @@ def fastener_capacity(
     if not (math.isfinite(safety) and safety >= 1):
         raise InputError(f"safety factor {safety!r}", where="fastener capacity", allowed="1 or more")
     screw = choose_screw(kind, top_thickness_mm, leave_mm)
-    withdrawal = "withdrawal of the screw from the top"
+    withdrawal = phrase("withdrawal of the screw from the top")
     insert = any("insert" in link for link in kind.unknown_links)
     if gravity_12 is None or screw is None or insert:
         unknown = kind.unknown_links if insert else (withdrawal, *kind.unknown_links)

@@ -14,6 +14,7 @@ from functools import cache
 from movement_core.errors import InputError, UnknownName
 from movement_core.sources import RECALLED, Source
 from movement_core.tables import number, rows
+from movement_core.wording import say, word
 
 ALONG, ACROSS = "along", "across"  # which way a rail runs, by the top's grain
 
@@ -204,13 +205,29 @@ def fits_travel(
     A top wider than trade practice gives the kind is refused too, with that figure.
     """
     low, high = throw_mm(kind, rail)
-    need = f"travel {least_mm:+.1f} to {most_mm:+.1f} mm"
+    need = say("travel {least:+.1f} to {most:+.1f} mm", least=least_mm, most=most_mm)
+    name = word(kind.name)
     in_and_out = rail == ALONG and kind.groove_mm is not None and most_mm - least_mm > high + 1e-9
     if in_and_out or least_mm < low - 1e-9 or most_mm > high + 1e-9:
-        where = "end" if rail == ACROSS else "long"
-        gives = f"{high:.1f} mm in all" if in_and_out else f"{low:+.1f} to {high:+.1f} mm"
-        return Fit(False, (low, high), f"{kind.name} on the {where} rail: {need}, it gives {gives}")
-    if top_width_mm is not None and kind.widest_top_mm is not None and top_width_mm > kind.widest_top_mm:
-        reason = f"{kind.name}: top {top_width_mm:.0f} mm wide, common practice stops at {kind.widest_top_mm:.0f} mm"
+        if in_and_out:
+            gives = say("{room:.1f} mm in all", room=high)
+        else:
+            gives = say("{least:+.1f} to {most:+.1f} mm", least=low, most=high)
+        if rail == ACROSS:
+            reason = say(
+                "{name} on the end rail: {need}, it gives {gives}", name=name, need=need, gives=gives
+            )
+        else:
+            reason = say(
+                "{name} on the long rail: {need}, it gives {gives}", name=name, need=need, gives=gives
+            )
         return Fit(False, (low, high), reason)
-    return Fit(True, (low, high), f"{kind.name}: {need} is within its throw")
+    if top_width_mm is not None and kind.widest_top_mm is not None and top_width_mm > kind.widest_top_mm:
+        reason = say(
+            "{name}: top {wide:.0f} mm wide, common practice stops at {widest:.0f} mm",
+            name=name,
+            wide=top_width_mm,
+            widest=kind.widest_top_mm,
+        )
+        return Fit(False, (low, high), reason)
+    return Fit(True, (low, high), say("{name}: {need} is within its throw", name=name, need=need))

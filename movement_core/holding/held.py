@@ -12,6 +12,7 @@ from numpy.typing import ArrayLike, NDArray
 from movement_core.holding import basis
 from movement_core.holding.free_surface import free_height
 from movement_core.holding.model import LoadCase, Plate
+from movement_core.wording import phrase
 
 if TYPE_CHECKING:
     from movement_core.holding.plate import Trial
@@ -21,11 +22,13 @@ Array = NDArray[np.float64]
 LIFT_MM = 0.05  # a gap a maker can find with a thin feeler (own)
 ROCK_MM = 0.3  # a gap under a top that is felt as rocking (own)
 
-DEEP_BENDING = "bent by more than half its thickness: beyond thin-plate theory, forces are a guess"
-DEEP_CUP = "free cup more than half its thickness: a curved panel is stiffer than shown, forces are too low"
-TIPS = "tips off its support: its weight or an anchor beyond the support turns it over"
-ROCKS = "free to rock: what it stands on or is held by lies on one line"
-GIVES_WAY = "an anchor gives way at its limit"
+DEEP_BENDING = phrase("bent by more than half its thickness: beyond thin-plate theory, forces are a guess")
+DEEP_CUP = phrase(
+    "free cup more than half its thickness: a curved panel is stiffer than shown, forces are too low"
+)
+TIPS = phrase("tips off its support: its weight or an anchor beyond the support turns it over")
+ROCKS = phrase("free to rock: what it stands on or is held by lies on one line")
+GIVES_WAY = phrase("an anchor gives way at its limit")
 
 
 @dataclass(frozen=True, eq=False)

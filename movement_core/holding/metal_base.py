@@ -9,15 +9,18 @@ import numpy as np
 
 from movement_core.errors import InputError
 from movement_core.holding.travel import Slot, WidthStrain, slot, travel
+from movement_core.wording import phrase
 
 INSERT_LENGTHS_MM = (8, 10, 12, 13, 15, 18, 20, 25, 30)  # sold in most places (common practice)
 LEAVE_MM = 4.0  # wood between an insert's hole and the show face (common practice)
-BLOCKED_FACE = (
+BLOCKED_FACE = phrase(
     "A flat steel face keeps the top's lower face from breathing: the upper one gives and takes moisture alone and "
     "the top cups toward the dry side. Raise it on washers or spacers of 3 mm or more, or finish both faces alike "
     "and ventilate the base."
 )
-NO_WOOD_TO_STEEL_GLUE = "Steel does not move with the seasons: never glue or screw the top to it solid."
+NO_WOOD_TO_STEEL_GLUE = phrase(
+    "Steel does not move with the seasons: never glue or screw the top to it solid."
+)
 
 
 @dataclass(frozen=True)

@@ -46,6 +46,17 @@ class Wish:
             raise InputError("no kinds to compare", where="wish", todo="name one or more fastener kinds")
 
 
+OUT_OF_FLAT, PULLED, UNSTEADY, NOWHERE, TOO_WEAK = "out of flat", "pulled", "unsteady", "nowhere", "too weak"
+
+
+@dataclass(frozen=True)
+class Problem:
+    """Why a plan does not meet the wish: ``kind`` is one of ``OUT_OF_FLAT`` … ``TOO_WEAK``."""
+
+    kind: str
+    text: str
+
+
 @dataclass(frozen=True)
 class Placed:
     """One fastener of a plan. Places in the panel frame and from its rail's start; travel across the grain.
@@ -89,7 +100,7 @@ class Plan:
     out_of_flat_mm: tuple[tuple[str, float], ...]
     worst_out_of_flat_mm: float
     worst_pull_n: float
-    problems: tuple[str, ...]
+    problems: tuple[Problem, ...]
     refused: tuple[str, ...]
     notes: tuple[str, ...]
     what_would: tuple[str, ...]

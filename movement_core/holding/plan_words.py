@@ -4,28 +4,51 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from movement_core.holding.fasteners import find_kind
 from movement_core.holding.held import ROCKS, TIPS, Held
 from movement_core.holding.model import Plate
-from movement_core.holding.plan_model import Placed
+from movement_core.holding.plan_model import OUT_OF_FLAT, PULLED, UNSTEADY, Placed, Problem
 from movement_core.holding.rails import Rail
+from movement_core.wording import say, word
 
 ON_THE_CENTRE = 0.15  # share of the width either side of the middle that counts as the centre (own)
 
 
-def problems_of(placed: Sequence[Placed], held: Sequence[Held], flatness_mm: float) -> tuple[str, ...]:
-    """One sentence for each wish that is not met in some load case."""
+def case_told(name: str) -> str:
+    """A load case in the language that is spoken: its month or day, and which reading of the rings it follows.
+
+    >>> case_told("driest day, bow upper bound")
+    'driest day, bow upper bound'
+    """
+    return ", ".join(word(part) for part in name.split(", "))
+
+
+def problems_of(placed: Sequence[Placed], held: Sequence[Held], flatness_mm: float) -> tuple[Problem, ...]:
+    """One for each wish that is not met in some load case."""
     found = []
     for h in held:
         if h.out_of_flat_mm > flatness_mm:
-            found.append(f"{h.case}: {h.out_of_flat_mm:.2f} mm out of flat, wished {flatness_mm:.2f} mm")
-        found.extend(f"{h.case}: {flag}" for flag in (ROCKS, TIPS) if flag in h.flags)
+            off = say(
+                "{case}: {flat:.2f} mm out of flat, wished {wished:.2f} mm",
+                case=case_told(h.case),
+                flat=h.out_of_flat_mm,
+                wished=flatness_mm,
+            )
+            found.append(Problem(OUT_OF_FLAT, off))
+        unsteady = [f"{case_told(h.case)}: {word(flag)}" for flag in (ROCKS, TIPS) if flag in h.flags]
+        found.extend(Problem(UNSTEADY, text) for text in unsteady)
     for p in placed:
         allowed = p.capacity.allowable_n
         if allowed is not None and p.pull_n > allowed:
-            found.append(
-                f"{p.kind} on {p.rail} at {p.from_rail_start_mm:.0f} mm: pulled with {p.pull_n:.0f} N, "
-                f"allowed {allowed:.0f} N"
+            pulled = say(
+                "{kind} on {rail} at {at:.0f} mm: pulled with {pull:.0f} N, allowed {allowed:.0f} N",
+                kind=word(find_kind(p.kind).name),
+                rail=p.rail,
+                at=p.from_rail_start_mm,
+                pull=p.pull_n,
+                allowed=allowed,
             )
+            found.append(Problem(PULLED, pulled))
     return tuple(found)
 
 
@@ -36,10 +59,22 @@ def fixed_line_note(placed: Sequence[Placed], rails: Sequence[Rail], fixed_mm: f
     ]
     if plain:
         where = ", ".join(sorted({p.rail for p in plain}))
-        return f"fixed line at {fixed_mm:+.0f} mm across: held by the plain holes on {where}"
+        return say(
+            "fixed line at {at:+.0f} mm across: held by the plain holes on {where}", at=fixed_mm, where=where
+        )
     across = [r.name for r in rails if r.direction == "across"]
-    where = "where " + " and ".join(across) + " cross it" if across else "on the rail nearest to it"
-    return f"fixed line at {fixed_mm:+.0f} mm across: add one plain screw {where}, or the whole top may creep aside"
+    if across:
+        return say(
+            "fixed line at {at:+.0f} mm across: add one plain screw where {rails} cross it, or the whole top may creep "
+            "aside",
+            at=fixed_mm,
+            rails=say(" and ").join(across),
+        )
+    return say(
+        "fixed line at {at:+.0f} mm across: add one plain screw on the rail nearest to it, or the whole top may creep "
+        "aside",
+        at=fixed_mm,
+    )
 
 
 def season_notes(placed: Sequence[Placed], held: Sequence[Held], plate: Plate) -> tuple[str, ...]:
@@ -48,24 +83,34 @@ def season_notes(placed: Sequence[Placed], held: Sequence[Held], plate: Plate) -
     for h in held:
         idle = [p for p in placed if h.case not in p.at_work]
         if not placed:
-            notes.append(f"{h.case}: nothing holds it, {h.out_of_flat_mm:.1f} mm out of flat")
+            notes.append(
+                say(
+                    "{case}: nothing holds it, {flat:.1f} mm out of flat",
+                    case=case_told(h.case),
+                    flat=h.out_of_flat_mm,
+                )
+            )
             continue
         centred = [p for p in placed if abs(p.place_mm[1]) <= ON_THE_CENTRE * plate.width_mm]
         working = [p for p in placed if h.case in p.at_work]
-        said = f"{h.case}: {h.out_of_flat_mm:.1f} mm out of flat"
+        said = [say("{case}: {flat:.1f} mm out of flat", case=case_told(h.case), flat=h.out_of_flat_mm)]
         if not working:
-            said += "; no anchor is pulled"
+            said.append(say("no anchor is pulled"))
         elif centred and all(p in centred for p in working):
-            said += (
-                "; the anchors near the middle of the width do all the holding and are enough by themselves"
+            said.append(
+                say(
+                    "the anchors near the middle of the width do all the holding and are enough by themselves"
+                )
             )
         elif centred and not any(p in centred for p in working):
-            said += "; the anchors near the middle of the width do nothing, those toward the edges hold"
+            said.append(
+                say("the anchors near the middle of the width do nothing, those toward the edges hold")
+            )
         if idle and working:
-            said += f"; {len(idle)} of {len(placed)} anchors idle"
+            said.append(say("{idle} of {count} anchors idle", idle=len(idle), count=len(placed)))
         gap = max((lift.gap_mm for lift in h.lifted), default=0.0)
         if gap > 0:
-            said += f"; it stands off its frame by up to {gap:.1f} mm"
-        notes.append(said)
-        notes.extend(f"{h.case}: {flag}" for flag in h.flags)
+            said.append(say("it stands off its frame by up to {gap:.1f} mm", gap=gap))
+        notes.append("; ".join(said))
+        notes.extend(f"{case_told(h.case)}: {word(flag)}" for flag in h.flags)
     return tuple(notes)

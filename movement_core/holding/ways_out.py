@@ -8,9 +8,10 @@ from dataclasses import replace
 from movement_core.holding.fasteners import find_kind
 from movement_core.holding.free_curvature import FreeCurvature
 from movement_core.holding.model import Anchor, Beam, LoadCase
-from movement_core.holding.plan_model import Plan, Top, Wish
+from movement_core.holding.plan_model import PULLED, Plan, Top, Wish
 from movement_core.holding.plate import Trial, hold
 from movement_core.holding.rails import Rail
+from movement_core.wording import say
 
 # A batten and a breadboard end to try: our own examples, plain hardwood.
 BATTEN_E_MPA, BATTEN_BREADTH_MM, BATTEN_DEPTH_MM = 12000.0, 45.0, 30.0
@@ -27,7 +28,7 @@ def what_would_help(
     said = [_battens(top, wish, nearest, cases), _breadboard_ends(top, nearest, cases)]
     said.append(_cross_rail(top, nearest, cases))
     said.append(_flatter_boards(wish, nearest, trial, cases))
-    if any("allowed" in problem for problem in nearest.problems):
+    if any(problem.kind == PULLED for problem in nearest.problems):
         said.append(_thickness(top, nearest, cases))
     return tuple(sentence for sentence in said if sentence)
 
@@ -54,9 +55,13 @@ def _battens(top: Top, wish: Wish, plan: Plan, cases: Sequence[LoadCase]) -> str
         battens = tuple(Beam((s, -half), (s, half), stiffness, screws) for s in places)
         flat, _ = _worst(replace(top, beams=top.beams + battens).prepared(), _anchors(plan), cases)
         size = f"{BATTEN_BREADTH_MM:.0f} × {BATTEN_DEPTH_MM:.0f} mm"
-        said = (
-            f"{count} battens of {size}, slotted but for the centre, would leave {flat:.1f} mm out of flat "
-            f"instead of {plan.worst_out_of_flat_mm:.1f} mm"
+        said = say(
+            "{count} battens of {size}, slotted but for the centre, would leave {flat:.1f} mm out of flat instead of "
+            "{worst:.1f} mm",
+            count=count,
+            size=size,
+            flat=flat,
+            worst=plan.worst_out_of_flat_mm,
         )
         if flat <= wish.flatness_mm:
             break
@@ -73,9 +78,12 @@ def _breadboard_ends(top: Top, plan: Plan, cases: Sequence[LoadCase]) -> str:
     stiffness = BATTEN_E_MPA * END_BREADTH_MM * plate.thickness_mm**3 / 12
     ends = tuple(Beam((s, -half), (s, half), stiffness, play_mm=TONGUE_PLAY_MM) for s in (-at, at))
     flat, _ = _worst(replace(top, beams=top.beams + ends).prepared(), _anchors(plan), cases)
-    return (
-        f"breadboard ends {END_BREADTH_MM:.0f} mm wide, a tongue with {TONGUE_PLAY_MM:g} mm of play, would leave "
-        f"{flat:.1f} mm out of flat"
+    return say(
+        "breadboard ends {breadth:.0f} mm wide, a tongue with {play:g} mm of play, would leave {flat:.1f} mm out of "
+        "flat",
+        breadth=END_BREADTH_MM,
+        play=TONGUE_PLAY_MM,
+        flat=flat,
     )
 
 
@@ -87,10 +95,12 @@ def _cross_rail(top: Top, plan: Plan, cases: Sequence[LoadCase]) -> str:
     half = top.plate.width_mm / 2 - 40
     if half <= 0 or not top.rails:
         return ""
-    rail = Rail("cross-rail to add", (0.0, -half), (0.0, half), 20.0)
+    rail = Rail(say("cross-rail to add"), (0.0, -half), (0.0, half), 20.0)
     more = [Anchor(0.0, share * half) for share in (-0.8, 0.0, 0.8)]
     flat, _ = _worst(replace(top, rails=(*top.rails, rail)).prepared(), _anchors(plan) + more, cases)
-    return f"a cross-rail in the middle with three anchors would leave {flat:.1f} mm out of flat"
+    return say(
+        "a cross-rail in the middle with three anchors would leave {flat:.1f} mm out of flat", flat=flat
+    )
 
 
 def _flatter_boards(wish: Wish, plan: Plan, trial: Trial, cases: Sequence[LoadCase]) -> str:
@@ -108,10 +118,11 @@ def _flatter_boards(wish: Wish, plan: Plan, trial: Trial, cases: Sequence[LoadCa
             high = share
     if low == 0.0:
         return ""
-    return (
-        f"boards that cup no more than {100 * low:.0f} % of these would do with this plan: narrower boards "
-        "(halving the width leaves a quarter to two fifths of the cup), quarter-sawn ones, or "
-        "building nearer to the moisture of use"
+    return say(
+        "boards that cup no more than {share:.0f} % of these would do with this plan: narrower boards (halving the "
+        "width leaves a quarter to two fifths of the cup), quarter-sawn ones, or building nearer to the moisture of "
+        "use",
+        share=100 * low,
     )
 
 
@@ -131,7 +142,11 @@ def _eased(case: LoadCase, share: float) -> LoadCase:
 def _thickness(top: Top, plan: Plan, cases: Sequence[LoadCase]) -> str:
     thinner = replace(top, plate=replace(top.plate, thickness_mm=0.85 * top.plate.thickness_mm))
     flat, pull = _worst(thinner.prepared(), _anchors(plan), cases)
-    return (
-        f"a top {0.85 * top.plate.thickness_mm:.0f} mm thick would pull with {pull:.0f} N instead of "
-        f"{plan.worst_pull_n:.0f} N ({flat:.1f} mm out of flat): a thicker one cups as much and pulls harder"
+    return say(
+        "a top {thick:.0f} mm thick would pull with {pull:.0f} N instead of {worst:.0f} N ({flat:.1f} mm out of flat): "
+        "a thicker one cups as much and pulls harder",
+        thick=0.85 * top.plate.thickness_mm,
+        pull=pull,
+        worst=plan.worst_pull_n,
+        flat=flat,
     )

@@ -19,6 +19,7 @@ from movement_core.holding.plate import Trial, hold
 from movement_core.holding.rails import Rail
 from movement_core.piece.top_place import Near, TopPlace
 from movement_core.piece.tops import FoundTop
+from movement_core.wording import say
 
 FLATNESS_MM = 1.5  # sensible rounding for a table (common practice, no source)
 METAL_KINDS = ("slotted steel",)
@@ -147,7 +148,7 @@ def edge_names(place: TopPlace) -> tuple[str, str]:
     if first != last:
         return first, last
     word = _toward(place.axes[0])
-    return f"{_opposite(word)} edge", f"{word} edge"
+    return say("{axis} edge", axis=_opposite(word)), say("{axis} edge", axis=word)
 
 
 def end_names(place: TopPlace) -> tuple[str, str]:
@@ -164,8 +165,9 @@ def end_names(place: TopPlace) -> tuple[str, str]:
         candidates.sort(
             key=lambda one: (one.high[1] - one.low[1] < 0.3 * place.width_mm, -side * _along(one), one.name)
         )
-        name = candidates[0].name if candidates else f"{word} end"
-        names.append(f"{word} end" if name in taken else name)
+        by_axis = say("{axis} end", axis=word)
+        name = candidates[0].name if candidates else by_axis
+        names.append(by_axis if name in taken else name)
         taken.add(name)
     return names[0], names[1]
 

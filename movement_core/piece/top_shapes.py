@@ -27,6 +27,7 @@ from movement_core.piece.top_place import TopPlace
 from movement_core.section.board import Board
 from movement_core.section.panel import Panel
 from movement_core.wood import strain_at_ring_angle
+from movement_core.wording import phrase
 
 Floats = NDArray[np.float64]
 
@@ -115,7 +116,7 @@ def load_cases(place: TopPlace, moistures: Moistures) -> tuple[LoadCase, ...]:
     return tuple(found)
 
 
-LEAST_CUP, MOST_CUP = "rings of the least cup", "rings of the most cup"
+LEAST_CUP, MOST_CUP = phrase("rings of the least cup"), phrase("rings of the most cup")
 
 
 def _readings(place: TopPlace) -> list[tuple[str, list[Board]]]:

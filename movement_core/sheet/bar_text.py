@@ -7,6 +7,7 @@ from typing import Any
 
 from movement_core.sheet.lines import wrapped
 from movement_core.sheet.text import printable
+from movement_core.wording import say, word
 
 
 def bar_lines(recipes: Sequence[Mapping[str, Any]], datum: Mapping[str, str]) -> list[str]:
@@ -17,56 +18,90 @@ def bar_lines(recipes: Sequence[Mapping[str, Any]], datum: Mapping[str, str]) ->
 def _block(recipe: Mapping[str, Any], datum: Mapping[str, str]) -> str:
     name = printable(recipe["part"])
     if recipe["why_not"]:
-        return wrapped(f"{name}, a {recipe['kind']}: {recipe['why_not']}", "  ")
-    if recipe["kind"] == "batten":
-        head = (
-            f"{name}, a batten: never glued. One plain hole in the middle, the other screws in slots along the batten; "
-            f"places from the middle of the top, + toward {printable(datum['other_edge'])}."
-        )
-        rows = [
-            f"screw {_place(screw['across_mm'])}: "
-            + (
-                f"slot {screw['slot_length_mm']:.1f} mm long, screw today {screw['screw_from_slot_end_today_mm']:.1f} "
-                f"mm from its end toward {printable(datum['edge'])}"
-                if screw["slot_length_mm"]
-                else "plain hole"
-            )
-            for screw in recipe["screws"]
-        ]
-        tail = (
-            f"The top stands {recipe['overhang_driest_mm']:.1f} mm beyond the batten's end when driest, "
-            f"{recipe['overhang_wettest_mm']:.1f} when wettest."
-        )
-        return "\n".join(
-            [wrapped(head, "  "), *(wrapped(row, "    ") for row in rows), wrapped(tail, "    ")]
-        )
-    head = (
-        f"{name}, a breadboard end: tongue {recipe['tongue_thickness_mm']:.0f} mm thick and "
-        f"{recipe['tongue_depth_mm']:.0f} deep, tenons {recipe['tenon_length_mm']:.0f} long; glue only from "
-        f"{recipe['glue_from_mm']:+.0f} to {recipe['glue_to_mm']:+.0f} mm from the middle of the top, + toward "
-        f"{printable(datum['other_edge'])}."
-    )
-    rows = []
-    for tenon in recipe["tenons"]:
-        room = (
-            f"leave {tenon['slack_front_today_mm']:.1f} mm in the mortise toward {printable(datum['edge'])} and "
-            f"{tenon['slack_back_today_mm']:.1f} toward {printable(datum['other_edge'])}; peg slot "
-            f"{tenon['slot_length_mm']:.1f} mm long in the tenon, peg today "
-            f"{tenon['screw_from_slot_end_today_mm']:.1f} from its end toward {printable(datum['edge'])}"
-            if tenon["slot_length_mm"]
-            else "no slack, pegged tight"
-        )
-        rows.append(f"tenon {_place(tenon['across_mm'])}, {tenon['width_mm']:.0f} mm wide: {room}")
-    tail = (
-        f"Cut to the top's width today it stands {_proud(recipe['proud_driest_mm'])} when driest, "
-        f"{_proud(recipe['proud_wettest_mm'])} when wettest, at each edge."
-    )
+        head = say("{part}, a {kind}", part=name, kind=word(recipe["kind"]))
+        return wrapped(f"{head}: {recipe['why_not']}", "  ")
+    batten = recipe["kind"] == "batten"
+    head, rows, tail = (_batten if batten else _breadboard_end)(name, recipe, datum)
     return "\n".join([wrapped(head, "  "), *(wrapped(row, "    ") for row in rows), wrapped(tail, "    ")])
 
 
+def _batten(name: str, recipe: Mapping[str, Any], datum: Mapping[str, str]) -> tuple[str, list[str], str]:
+    head = say(
+        "{part}, a batten: never glued. One plain hole in the middle, the other screws in slots along the batten; "
+        "places from the middle of the top, + toward {other}.",
+        part=name,
+        other=printable(datum["other_edge"]),
+    )
+    rows = []
+    for screw in recipe["screws"]:
+        hole = say("plain hole")
+        if screw["slot_length_mm"]:
+            hole = say(
+                "slot {length:.1f} mm long, screw today {today:.1f} mm from its end toward {edge}",
+                length=screw["slot_length_mm"],
+                today=screw["screw_from_slot_end_today_mm"],
+                edge=printable(datum["edge"]),
+            )
+        rows.append(say("screw {place}: {hole}", place=_place(screw["across_mm"]), hole=hole))
+    tail = say(
+        "The top stands {dry:.1f} mm beyond the batten's end when driest, {wet:.1f} when wettest.",
+        dry=recipe["overhang_driest_mm"],
+        wet=recipe["overhang_wettest_mm"],
+    )
+    return head, rows, tail
+
+
+def _breadboard_end(
+    name: str, recipe: Mapping[str, Any], datum: Mapping[str, str]
+) -> tuple[str, list[str], str]:
+    head = say(
+        "{part}, a breadboard end: tongue {thick:.0f} mm thick and {deep:.0f} deep, tenons {tenon:.0f} long; glue only "
+        "from {low:+.0f} to {high:+.0f} mm from the middle of the top, + toward {other}.",
+        part=name,
+        thick=recipe["tongue_thickness_mm"],
+        deep=recipe["tongue_depth_mm"],
+        tenon=recipe["tenon_length_mm"],
+        low=recipe["glue_from_mm"],
+        high=recipe["glue_to_mm"],
+        other=printable(datum["other_edge"]),
+    )
+    rows = [
+        say(
+            "tenon {place}, {wide:.0f} mm wide: {room}",
+            place=_place(tenon["across_mm"]),
+            wide=tenon["width_mm"],
+            room=_room(tenon, datum),
+        )
+        for tenon in recipe["tenons"]
+    ]
+    tail = say(
+        "Cut to the top's width today it stands {dry} when driest, {wet} when wettest, at each edge.",
+        dry=_proud(recipe["proud_driest_mm"]),
+        wet=_proud(recipe["proud_wettest_mm"]),
+    )
+    return head, rows, tail
+
+
+def _room(tenon: Mapping[str, Any], datum: Mapping[str, str]) -> str:
+    if not tenon["slot_length_mm"]:
+        return say("no slack, pegged tight")
+    return say(
+        "leave {front:.1f} mm in the mortise toward {edge} and {back:.1f} toward {other}; peg slot {length:.1f} mm "
+        "long in the tenon, peg today {today:.1f} from its end toward {edge}",
+        front=tenon["slack_front_today_mm"],
+        back=tenon["slack_back_today_mm"],
+        edge=printable(datum["edge"]),
+        other=printable(datum["other_edge"]),
+        length=tenon["slot_length_mm"],
+        today=tenon["screw_from_slot_end_today_mm"],
+    )
+
+
 def _place(across: float) -> str:
-    return "in the middle" if abs(across) < 0.5 else f"at {across:+.0f} mm"
+    return say("in the middle") if abs(across) < 0.5 else say("at {place:+.0f} mm", place=across)
 
 
 def _proud(value: float) -> str:
-    return f"{value:.1f} mm proud" if value >= 0 else f"{-value:.1f} mm short"
+    if value >= 0:
+        return say("{size:.1f} mm proud", size=value)
+    return say("{size:.1f} mm short", size=-value)

@@ -17,7 +17,8 @@ from movement_core.holding.fasteners import (
 from movement_core.holding.fixed_anyway import if_fixed
 from movement_core.holding.held import Held
 from movement_core.holding.metal_base import metal_base
-from movement_core.holding.plan_model import Placed, Plan
+from movement_core.holding.plan_model import OUT_OF_FLAT, PULLED, Placed, Plan
+from movement_core.holding.plan_words import case_told
 from movement_core.holding.rails import Rail
 from movement_core.piece.top_place import TopPlace
 from movement_core.piece.top_plan import TopPlans, edge_names, end_names
@@ -31,6 +32,7 @@ from movement_core.sheet.seasons import (
     hearts,
     season_sentences,
 )
+from movement_core.wording import say, word
 
 SCHEMA = "heartside-hold-1"
 LEAST_BESIDE_SLOT_MM = 8.0  # wood to leave on either side of a slot across a rail (own)
@@ -77,7 +79,7 @@ def plans_entry(plans: TopPlans) -> dict[str, Any]:
         "metal_base": _metal_entry(plans),
         "recipes": bar_recipes(found),
         "notes": list(found.notes),
-        "cautions": list(dict.fromkeys((*found.cautions, *plans.plans[0].cautions))),
+        "cautions": [word(text) for text in dict.fromkeys((*found.cautions, *plans.plans[0].cautions))],
     }
 
 
@@ -116,7 +118,8 @@ def _rail_entry(rail: Rail, place: TopPlace) -> dict[str, Any]:
 
 def _measured_from(rail: Rail, place: TopPlace) -> str:
     """Which end of a rail its distances count from: that toward the top's datum."""
-    return f"its end toward {(edge_names(place) if rail.direction == ACROSS else end_names(place))[0]}"
+    toward = (edge_names(place) if rail.direction == ACROSS else end_names(place))[0]
+    return say("its end toward {where}", where=toward)
 
 
 def _from_datum(rail: Rail, from_start_mm: float) -> float:
@@ -133,7 +136,7 @@ def _plan_entry(plan: Plan, plans: TopPlans) -> dict[str, Any]:
     used = list(dict.fromkeys(p.kind for p in plan.placed))
     return {
         "kind": plan.kind,
-        "name": kind.name,
+        "name": word(kind.name),
         "kinds_used": {name: sum(p.kind == name for p in plan.placed) for name in used},
         "found": plan.found,
         "count": len(plan.placed),
@@ -144,13 +147,18 @@ def _plan_entry(plan: Plan, plans: TopPlans) -> dict[str, Any]:
         "worst_case": worst,
         "worst_pull_n": _rounded(plan.worst_pull_n, 0),
         "allowable_pull_n": _rounded(min(allowed), 0) if allowed else None,
-        "problems": list(plan.problems),
+        "problems": [problem.text for problem in plan.problems],
+        "other_problems": [
+            problem.text for problem in plan.problems if problem.kind not in (OUT_OF_FLAT, PULLED)
+        ],
         "refused": list(plan.refused),
         "what_would": list(plan.what_would),
         "seasons": list(season_sentences(plans, plan)),
         "fixed_line": fixed_line_sentence(plans, plan),
         "remarks": _remarks(plan, plans),
-        "flags": sorted({f"{held.case}: {flag}" for held in plan.held for flag in held.flags}),
+        "flags": sorted(
+            {f"{case_told(held.case)}: {word(flag)}" for held in plan.held for flag in held.flags}
+        ),
         "hardware": [_hardware(name, plan) for name in used],
         "fasteners": [_fastener(i, placed, plans) for i, placed in enumerate(plan.placed, 1)],
     }
@@ -167,12 +175,18 @@ def _remarks(plan: Plan, plans: TopPlans) -> list[str]:
         left = (wide - max(slots)) / 2 if slots else wide
         if left < LEAST_BESIDE_SLOT_MM:
             found.append(
-                f"{rail} is {wide:.0f} mm broad: a slot of {max(slots):.1f} mm across it leaves {max(left, 0):.1f} mm "
-                "on each side; slot a cleat or a block screwed to its face instead"
+                say(
+                    "{rail} is {wide:.0f} mm broad: a slot of {slot:.1f} mm across it leaves {left:.1f} mm on each "
+                    "side; slot a cleat or a block screwed to its face instead",
+                    rail=rail,
+                    wide=wide,
+                    slot=max(slots),
+                    left=max(left, 0),
+                )
             )
     empty = [rail.name for rail in top.rails if all(p.rail != rail.name for p in plan.placed)]
     if empty and plan.placed:
-        found.append(f"no fastener on {', '.join(empty)}")
+        found.append(say("no fastener on {rails}", rails=", ".join(empty)))
     return found
 
 
@@ -188,17 +202,17 @@ def _hardware(name: str, plan: Plan) -> dict[str, Any]:
     screw = capacity.screw
     return {
         "kind": name,
-        "name": kind.name,
+        "name": word(kind.name),
         "count": sum(p.kind == name for p in plan.placed),
         "screw_length_mm": screw.length_mm if screw else None,
         "screw_shank_mm": kind.shank_mm,
         "wood_left_above_mm": _rounded(screw.left_mm, 1) if screw else None,
         "passes_before_top_mm": kind.through_mm,
         "allowable_pull_n": _rounded(capacity.allowable_n, 0),
-        "weakest_known_link": capacity.weakest,
+        "weakest_known_link": word(capacity.weakest),
         "safety": capacity.safety,
-        "unknown_links": list(capacity.unknown),
-        "note": kind.note,
+        "unknown_links": [word(link) for link in capacity.unknown],
+        "note": word(kind.note),
     }
 
 
@@ -244,15 +258,15 @@ def _free_way(placed: Placed, rail: Rail) -> str:
     kind = find_kind(placed.kind)
     if kind.kind.startswith("slotted"):
         if placed.slot is None:
-            return "not at all: it fixes the top here"
-        return (
-            "along its slot, with the rail" if rail.direction == ACROSS else "along its slot, across the rail"
-        )
+            return say("not at all: it fixes the top here")
+        if rail.direction == ACROSS:
+            return say("along its slot, with the rail")
+        return say("along its slot, across the rail")
     if kind.arm_mm is not None:
-        return "as far as its arm swings"
+        return say("as far as its arm swings")
     if rail.direction == ACROSS:
-        return "along the groove"
-    return "in and out of the groove" if kind.groove_mm else "not at all"
+        return say("along the groove")
+    return say("in and out of the groove") if kind.groove_mm else say("not at all")
 
 
 def _margin(placed: Placed, rail: Rail, kind: Kind) -> float | None:

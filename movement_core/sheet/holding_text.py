@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from movement_core.holding.plan_words import case_told
+from movement_core.piece.top_shapes import DRIEST, TODAY, WETTEST
 from movement_core.sheet.bar_text import bar_lines
 from movement_core.sheet.lines import capital, table, wrapped
 from movement_core.sheet.plan_text import plan_text
 from movement_core.sheet.text import printable
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 MOST_PROBLEMS = 4
 
@@ -49,98 +51,130 @@ def _boards(count: int) -> str:
 
 
 def _about(entry: Mapping[str, Any]) -> list[str]:
-    moisture, free = entry["moisture_percent"], entry["free_departure_mm"]
-    fitted = f"Fitted at {entry['fitted_percent']:.1f} %; " if entry["fitted_percent"] is not None else ""
-    air = (
-        f"{fitted}{moisture['driest day']:.1f} % on its driest day, {moisture['wettest day']:.1f} % on its wettest, "
-        f"{moisture['today']:.1f} % today."
-    )
-    lines = [air]
+    lines = [_moistures(entry)]
     if entry["hearts"]:
         lines.append(f"{capital(printable(entry['hearts']))}.")
-    lines.append(_rests(entry))
-    shapes = []
-    for day in ("driest day", "wettest day"):
-        values = [value for name, value in free.items() if name.split(",")[0] == day]
-        shapes.append(f"{_shape(values)} on the {day}")
-    worst = max(entry["unheld_out_of_flat_mm"].values())
-    lines.append(
-        f"Held by nothing it would {' and '.join(shapes)}; with its weight on its frame and no fastener it is "
-        f"{worst:.1f} mm out of flat at worst. Wished: {entry['wish']['flatness_mm']:g} mm in every month."
-    )
+    lines += [_rests(entry), _by_itself(entry)]
     if entry["drawn_fasteners"]:
-        drawn = max(entry["as_drawn_out_of_flat_mm"].values())
         lines.append(
-            f"As drawn, with {entry['drawn_fasteners']} small parts under it taken as its fasteners, it is "
-            f"{drawn:.1f} mm out of flat at worst."
+            say(
+                "As drawn, with {count} small parts under it taken as its fasteners, it is {flat:.1f} mm out of flat "
+                "at worst.",
+                count=entry["drawn_fasteners"],
+                flat=max(entry["as_drawn_out_of_flat_mm"].values()),
+            )
         )
     lines += entry["middle_of_ends"]["says"]
-    fixed = entry["if_fixed"]
-    if fixed:
-        lines.append(_if_fixed(fixed))
+    if entry["if_fixed"]:
+        lines.append(_if_fixed(entry["if_fixed"]))
     return [wrapped(line, "  ") for line in lines]
+
+
+def _moistures(entry: Mapping[str, Any]) -> str:
+    moisture = entry["moisture_percent"]
+    year = say(
+        "{driest:.1f} % on its driest day, {wettest:.1f} % on its wettest, {today:.1f} % today.",
+        driest=moisture[DRIEST],
+        wettest=moisture[WETTEST],
+        today=moisture[TODAY],
+    )
+    if entry["fitted_percent"] is None:
+        return year
+    return say("Fitted at {fitted:.1f} %; {year}", fitted=entry["fitted_percent"], year=year)
+
+
+def _by_itself(entry: Mapping[str, Any]) -> str:
+    shapes = {}
+    for day in (DRIEST, WETTEST):
+        values = [value for name, value in entry["free_departure_mm"].items() if name.split(",")[0] == day]
+        shapes[day] = _shape(values)
+    return say(
+        "Held by nothing it would {dry} on the driest day and {wet} on the wettest day; with its weight on its frame "
+        "and no fastener it is {worst:.1f} mm out of flat at worst. Wished: {wished:g} mm in every month.",
+        dry=shapes[DRIEST],
+        wet=shapes[WETTEST],
+        worst=max(entry["unheld_out_of_flat_mm"].values()),
+        wished=entry["wish"]["flatness_mm"],
+    )
 
 
 def _rests(entry: Mapping[str, Any]) -> str:
     told = []
-    for way, word in (("across", "across its grain"), ("along", "along it")):
+    for way, how in (("across", say("across its grain")), ("along", say("along it"))):
         names = [printable(rail["name"]) for rail in entry["rails"] if rail["runs"] == way]
         if names:
-            told.append(f"{', '.join(names)} ({word})")
+            told.append(f"{', '.join(names)} ({how})")
     if entry["rests_also_on"]:
-        told.append(
-            f"{', '.join(printable(name) for name in entry['rests_also_on'])} (no rail for fasteners)"
-        )
-    rests = f"Rests on {'; '.join(told)}." if told else "Nothing lies under it: it has no frame."
+        names = [printable(name) for name in entry["rests_also_on"]]
+        told.append(say("{names} (no rail for fasteners)", names=", ".join(names)))
+    alone = say("Nothing lies under it: it has no frame.")
+    rests = say("Rests on {names}.", names="; ".join(told)) if told else alone
     if entry["recipes"]:
-        bars = [f"{printable(one['part'])} ({one['kind']})" for one in entry["recipes"]]
-        rests += f" Stiffened by {', '.join(bars)}."
+        bars = [f"{printable(one['part'])} ({word(one['kind'])})" for one in entry["recipes"]]
+        rests += " " + say("Stiffened by {names}.", names=", ".join(bars))
     return rests
 
 
 def _shape(values: Sequence[float]) -> str:
     low, high = min(values), max(values)
     if max(abs(low), abs(high)) < 0.05:
-        return "lie flat"
+        return say("lie flat")
     if low * high < 0 and min(abs(low), abs(high)) >= 0.05:
-        return f"lie between {abs(low):.1f} mm hollow and a crown of {high:.1f} mm"
-    word = "crown" if low + high > 0 else "go hollow"
+        return say(
+            "lie between {low:.1f} mm hollow and a crown of {high:.1f} mm", low=abs(low), high=abs(high)
+        )
     sizes = sorted((abs(low), abs(high)))
-    far = f"{sizes[0]:.1f} to {sizes[1]:.1f}" if sizes[1] - sizes[0] >= 0.05 else f"{sizes[1]:.1f}"
-    return f"{word} {far} mm"
+    far = f"{sizes[1]:.1f}"
+    if sizes[1] - sizes[0] >= 0.05:
+        far = say("{least:.1f} to {most:.1f}", least=sizes[0], most=sizes[1])
+    return say("crown {far} mm", far=far) if low + high > 0 else say("go hollow {far} mm", far=far)
 
 
 def _if_fixed(fixed: Mapping[str, Any]) -> str:
     told = []
     if fixed["shrinkage_kept_mm"] and fixed["shrinkage_kept_mm"] >= 0.1:
-        strength = f" against a strength of {fixed['strength_mpa']:g}" if fixed["strength_mpa"] else ""
-        told.append(
-            f"{fixed['shrinkage_kept_mm']:.1f} mm of shrinkage would be kept, up to {fixed['tension_mpa']:.0f} MPa "
-            f"across the grain{strength}: a split is {_likely(fixed['split'])}"
+        kept = say(
+            "{kept:.1f} mm of shrinkage would be kept, up to {tension:.0f} MPa across the grain",
+            kept=fixed["shrinkage_kept_mm"],
+            tension=fixed["tension_mpa"],
         )
+        if fixed["strength_mpa"]:
+            kept += " " + say("against a strength of {strength:g}", strength=fixed["strength_mpa"])
+        told.append(f"{kept}: {_split(fixed['split'])}")
     if fixed["swelling_kept_mm"] and fixed["swelling_kept_mm"] >= 0.1:
-        crush = {"none": "no crushing", "begins": "the fibres begin to crush", "certain": "the fibres crush"}
-        told.append(f"{fixed['swelling_kept_mm']:.1f} mm of swelling would be kept: {crush[fixed['crush']]}")
-    return f"Glued or screwed solid across its whole width: {'; '.join(told) or 'it hardly moves'}."
+        crush = {
+            "none": say("no crushing"),
+            "begins": say("the fibres begin to crush"),
+            "certain": say("the fibres crush"),
+        }
+        kept = say("{kept:.1f} mm of swelling would be kept", kept=fixed["swelling_kept_mm"])
+        told.append(f"{kept}: {crush[fixed['crush']]}")
+    what = "; ".join(told) or say("it hardly moves")
+    return say("Glued or screwed solid across its whole width: {what}.", what=what)
 
 
-def _likely(split: str) -> str:
-    return {
-        "unknown": "not foreseeable, its strength across the grain is not known",
-        "none": "not to fear",
-    }.get(split, split)
+def _split(chance: str) -> str:
+    if chance == "unknown":
+        return say("whether it splits cannot be foreseen, its strength across the grain is not known")
+    if chance == "none":
+        return say("a split is not to fear")
+    return say("a split is {chance}", chance=word(chance))
 
 
 # ---- the alternatives ------------------------------------------------------------------------------------
 
-_HEAD = ("kind", "fasteners", "driest", "wettest", "worst", "pull", "allowed", "")
+
+def _head() -> tuple[str, ...]:
+    return (
+        say("kind"), say("fasteners"), say("driest"), say("wettest"), say("worst"), say("pull"), say("allowed"), "",
+    )  # fmt: skip
 
 
 def _alternatives(entry: Mapping[str, Any]) -> str:
     plans = [plan for plan in entry["plans"] if plan["count"]]
     if not plans:
         return ""
-    rows = [_HEAD, *(_alternative(plan) for plan in plans)]
+    rows = [_head(), *(_alternative(plan) for plan in plans)]
     lines = ["  " + say("Ways to hold it (mm out of flat; N)"), *table(rows, left=(0, 7))]
     refused = list(dict.fromkeys(text for plan in entry["plans"] for text in plan["refused"]))
     if refused:
@@ -151,7 +185,9 @@ def _alternatives(entry: Mapping[str, Any]) -> str:
 
 def _alternative(plan: Mapping[str, Any]) -> tuple[str, ...]:
     used = plan["kinds_used"]
-    name = " + ".join(f"{count} {kind}" for kind, count in used.items()) if len(used) > 1 else plan["name"]
+    name = (
+        " + ".join(f"{count} {word(kind)}" for kind, count in used.items()) if len(used) > 1 else plan["name"]
+    )
     allowed = plan["allowable_pull_n"]
     return (
         name,
@@ -190,13 +226,19 @@ def _nearest(plan: Mapping[str, Any]) -> list[str]:
     if not plan["count"]:
         return [f"{capital(text)}." for text in plan["refused"][:MOST_PROBLEMS]]
     told = [
-        f"The nearest, {plan['name']} with {plan['count']} fasteners, leaves {plan['worst_out_of_flat_mm']:.1f} mm "
-        f"out of flat ({plan['worst_case']})."
+        say(
+            "The nearest, {name} with {count} fasteners, leaves {flat:.1f} mm out of flat ({when}).",
+            name=plan["name"],
+            count=plan["count"],
+            flat=plan["worst_out_of_flat_mm"],
+            when=case_told(plan["worst_case"]),
+        )
     ]
     pull, allowed = plan["worst_pull_n"], plan["allowable_pull_n"]
     if allowed is not None and pull > allowed:
-        told.append(f"It is pulled with {pull:.0f} N, and {allowed:.0f} N are allowed.")
-    other = [
-        text for text in plan["problems"] if "out of flat, wished" not in text and "pulled with" not in text
-    ]
-    return [*told, *(f"{capital(printable(text))}." for text in other[:MOST_PROBLEMS])]
+        told.append(
+            say(
+                "It is pulled with {pull:.0f} N, and {allowed:.0f} N are allowed.", pull=pull, allowed=allowed
+            )
+        )
+    return [*told, *(f"{capital(printable(text))}." for text in plan["other_problems"][:MOST_PROBLEMS])]

@@ -7,7 +7,7 @@ from typing import Any
 
 from movement_core.sheet.lines import capital, table, wrapped
 from movement_core.sheet.text import printable
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 
 def plan_text(plan: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
@@ -40,7 +40,7 @@ def _row(one: Mapping[str, Any]) -> tuple[str, ...]:
     return (
         str(one["number"]),
         printable(one["rail"]),
-        one["kind"],
+        word(one["kind"]),
         f"{one['from_edge_today_mm']:.0f}",
         f"{one['from_end_mm']:.0f}",
         f"{one['on_rail_mm']:.0f}",

@@ -13,8 +13,10 @@ from movement_core.holding.model import LoadCase
 from movement_core.holding.plan_model import Placed, Plan
 from movement_core.holding.plan_words import ON_THE_CENTRE
 from movement_core.piece.top_plan import TopPlans, edge_names
+from movement_core.wording import say, word
 
 SHAPED_MM = 0.2  # a free shape nearer to flat than this is called flat
+FLAT, CROWN, HOLLOW = "flat", "crown", "hollow"
 DIFFERS_MC = 0.2  # percent: nearer to the built moisture than this is as built
 
 
@@ -29,14 +31,15 @@ def month_span(months: Sequence[int]) -> str:
     """ "November to February, June" from month numbers 0–11, running on over the turn of the year."""
     chosen = sorted(set(months))
     if not chosen or len(chosen) == 12:
-        return "all year" if chosen else ""
+        return say("all year") if chosen else ""
     starts = [m for m in chosen if (m - 1) % 12 not in chosen]
     spans = []
     for start in starts:
         end = start
         while (end + 1) % 12 in chosen:
             end = (end + 1) % 12
-        spans.append(MONTHS[start] if start == end else f"{MONTHS[start]} to {MONTHS[end]}")
+        first, last = word(MONTHS[start]), word(MONTHS[end])
+        spans.append(first if start == end else say("{first} to {last}", first=first, last=last))
     return ", ".join(spans)
 
 
@@ -61,14 +64,20 @@ def season_sentences(plans: TopPlans, plan: Plan) -> tuple[str, ...]:
     for (shape, who), found in alike.items():
         when = month_span([month for month, _, _ in found])
         free, flat = (max(one[at] for one in found) for at in (1, 2))
-        wants = "it wants to lie flat" if shape == "flat" else f"it wants to {shape} by up to {free:.1f} mm"
-        left = "" if shape == "flat" and not plan.placed else f"; {flat:.1f} mm out of flat at most"
-        told.append(f"{when}: {wants}; {who}{left}")
+        wants = {
+            FLAT: say("it wants to lie flat"),
+            CROWN: say("it wants to crown by up to {free:.1f} mm", free=free),
+            HOLLOW: say("it wants to go hollow by up to {free:.1f} mm", free=free),
+        }[shape]
+        said = [f"{when}: {wants}", who]
+        if shape != FLAT or plan.placed:
+            said.append(say("{flat:.1f} mm out of flat at most", flat=flat))
+        told.append("; ".join(said))
     return tuple(told)
 
 
 def _shape(departure: float) -> str:
-    return "flat" if abs(departure) < SHAPED_MM else "crown" if departure > 0 else "go hollow"
+    return FLAT if abs(departure) < SHAPED_MM else CROWN if departure > 0 else HOLLOW
 
 
 def _who_holds(placed: Sequence[Placed], held: Held, plans: TopPlans) -> str:
@@ -76,19 +85,17 @@ def _who_holds(placed: Sequence[Placed], held: Held, plans: TopPlans) -> str:
     centred = [p for p in placed if abs(p.place_mm[1]) <= ON_THE_CENTRE * width]
     working = [p for p in placed if held.case in p.at_work]
     if not placed:
-        return "nothing holds it"
+        return say("nothing holds it")
     if not working:
-        return "no fastener is pulled"
+        return say("no fastener is pulled")
     at_centre, at_edges = [p for p in working if p in centred], [p for p in working if p not in centred]
     if not at_edges:
-        return "the fasteners near the middle of its width hold it alone"
+        return say("the fasteners near the middle of its width hold it alone")
     if centred and not at_centre:
-        return "the fasteners near the middle of its width do nothing, those toward the edges hold it"
-    return (
-        "fasteners near the middle and toward the edges share the holding"
-        if at_centre
-        else ("the fasteners toward the edges hold it")
-    )
+        return say("the fasteners near the middle of its width do nothing, those toward the edges hold it")
+    if at_centre:
+        return say("fasteners near the middle and toward the edges share the holding")
+    return say("the fasteners toward the edges hold it")
 
 
 def centre_sentences(plans: TopPlans) -> tuple[str, ...]:
@@ -98,26 +105,52 @@ def centre_sentences(plans: TopPlans) -> tuple[str, ...]:
         return ()
     change = found.moistures.of_the_panel - float(found.moistures.flattened.mean())
     change = np.tile(change, len(plans.centre) // len(change))
-    where = f"one fastener at the middle of each end ({' and '.join(plans.centre_rails)})"
+    rails = say(" and ").join(plans.centre_rails)
     told = []
-    for way, chosen in (("drier", change < -DIFFERS_MC), ("damper", change > DIFFERS_MC)):
+    for drier, chosen in ((True, change < -DIFFERS_MC), (False, change > DIFFERS_MC)):
         cases = np.flatnonzero(chosen)
         if not len(cases):
-            told.append(f"It never gets {way} than when it was made flat, as far as this year's air goes.")
+            told.append(
+                say("It never gets drier than when it was made flat, as far as this year's air goes.")
+                if drier
+                else say("It never gets damper than when it was made flat, as far as this year's air goes.")
+            )
             continue
         flat = max(plans.centre[i].out_of_flat_mm for i in cases)
         loose = max(plans.loose[i].out_of_flat_mm for i in cases)
+        verdict = _verdict(flat, loose, plans.wish.flatness_mm)
         told.append(
-            f"While it is {way} than when it was made flat, {where} {_verdict(flat, loose, plans.wish.flatness_mm)}."
+            say(
+                "While it is drier than when it was made flat, one fastener at the middle of each end ({rails}) "
+                "{verdict}.",
+                rails=rails,
+                verdict=verdict,
+            )
+            if drier
+            else say(
+                "While it is damper than when it was made flat, one fastener at the middle of each end ({rails}) "
+                "{verdict}.",
+                rails=rails,
+                verdict=verdict,
+            )
         )
     return tuple(told)
 
 
 def _verdict(flat: float, loose: float, wish: float) -> str:
-    left = f"{flat:.1f} mm out of flat (wished {wish:g}, with none {loose:.1f})"
+    left = say(
+        "{flat:.1f} mm out of flat (wished {wish:g}, with none {loose:.1f})",
+        flat=flat,
+        wish=wish,
+        loose=loose,
+    )
     if loose - flat < max(0.05, 0.1 * loose):
-        return f"would do nothing{', and nothing is needed' if loose <= wish else ''}: {left}"
-    return f"would {'be enough to keep it flat' if flat <= wish else 'not be enough'}: {left}"
+        if loose <= wish:
+            return say("would do nothing, and nothing is needed: {left}", left=left)
+        return say("would do nothing: {left}", left=left)
+    if flat <= wish:
+        return say("would be enough to keep it flat: {left}", left=left)
+    return say("would not be enough: {left}", left=left)
 
 
 def hearts(plans: TopPlans) -> str:
@@ -132,23 +165,35 @@ def hearts(plans: TopPlans) -> str:
         toward_show = rings.pith_mm[1] > 0 if rings.pith_mm is not None else rings.heart == "show"
         (down if toward_show == over else up).append(solved.part.name)
     if up and down:
-        fewer, way = (down, "down") if len(down) <= len(up) else (up, "up")
-        return (
-            f"{len(up)} boards lie heart side up, {len(down)} heart side down ({way}: {', '.join(fewer)}), so the top "
-            "waves rather than bends one way"
+        return say(
+            "{up}, {down}, so the top waves rather than bends one way",
+            up=_side(len(up), up if len(up) < len(down) else (), True),
+            down=_side(len(down), down if len(down) <= len(up) else (), False),
         )
     if up:
-        return (
-            f"{_every(up)} heart side up: drier than when made flat the middle rises and the edges press down, damper "
-            "the edges lift"
+        what = say(
+            "drier than when made flat the middle rises and the edges press down, damper the edges lift"
         )
+        every = say("it lies heart side up") if len(up) == 1 else say("every board lies heart side up")
+        return f"{every}: {what}"
     if down:
-        return f"{_every(down)} heart side down: drier than when made flat the edges lift, damper the middle rises"
+        what = say("drier than when made flat the edges lift, damper the middle rises")
+        every = say("it lies heart side down") if len(down) == 1 else say("every board lies heart side down")
+        return f"{every}: {what}"
     return ""
 
 
-def _every(boards: Sequence[str]) -> str:
-    return "it lies" if len(boards) == 1 else "every board lies"
+def _side(count: int, named: Sequence[str], heart_up: bool) -> str:
+    """How many boards lie heart side up, or down, with their names where they are the fewer."""
+    if heart_up:
+        said = (
+            say("1 board lies heart side up")
+            if count == 1
+            else say("{count} boards lie heart side up", count=count)
+        )
+    else:
+        said = say("1 heart side down") if count == 1 else say("{count} heart side down", count=count)
+    return f"{said} ({', '.join(named)})" if named else said
 
 
 def fixed_line_sentence(plans: TopPlans, plan: Plan) -> str:
@@ -157,17 +202,25 @@ def fixed_line_sentence(plans: TopPlans, plan: Plan) -> str:
     assert top is not None
     edges = edge_names(place)
     at = plans.wish.fixed_mm
-    where = "the middle of its width"
+    where = say("the middle of its width")
     if abs(at) > 1e-6:
-        where = f"its edge at {edges[0] if at < 0 else edges[1]}"
+        where = say("its edge at {edge}", edge=edges[0] if at < 0 else edges[1])
     plain = [p for p in plan.placed if p.kind.startswith(("slotted", "plain")) and p.slot is None]
     if plain:
         rails = sorted({p.rail for p in plain})
-        return f"what stays put is {where}: the plain holes in {' and '.join(rails)} hold it there"
+        return say(
+            "what stays put is {where}: the plain holes in {rails} hold it there",
+            where=where,
+            rails=say(" and ").join(rails),
+        )
     crossing = [r.name for r in top.rails if r.direction == ACROSS]
     if crossing:
-        return (
-            f"what stays put is {where}: add one plain screw through {' and '.join(crossing)} there, or the whole top "
-            "may creep aside"
+        return say(
+            "what stays put is {where}: add one plain screw through {rails} there, or the whole top may creep aside",
+            where=where,
+            rails=say(" and ").join(crossing),
         )
-    return f"what stays put is {where}: add one plain screw near it, or the whole top may creep aside"
+    return say(
+        "what stays put is {where}: add one plain screw near it, or the whole top may creep aside",
+        where=where,
+    )

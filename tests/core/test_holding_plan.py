@@ -124,7 +124,7 @@ def test_none_exists_then_it_says_what_would():
     assert not any(plan.found for plan in plans)
     said = " ".join(plans[0].what_would)
     assert "battens" in said and "cross-rail" in said and "boards that cup no more than" in said
-    assert any("out of flat, wished" in problem for problem in plans[0].problems)
+    assert any("out of flat, wished" in problem.text for problem in plans[0].problems)
 
 
 def test_kind_that_cannot_make_the_travel_is_refused_with_the_figure():
@@ -144,7 +144,7 @@ def test_overloaded_screws_are_a_problem_not_a_plan():
     if plan.found:
         assert all(p.pull_n <= (p.capacity.allowable_n or 0) for p in plan.placed)
     else:
-        assert any("allowed" in problem for problem in plan.problems)
+        assert any("allowed" in problem.text for problem in plan.problems)
     strong = plan_anchors(top(dry=2.5e-4), Wish(3.0, kinds=("clip",), trade_spacing=False))[0]
     assert strong.found and len(strong.placed) < len(plan.placed) + (not plan.found) * 99
 
@@ -205,7 +205,7 @@ def test_top_without_a_frame_is_told_what_it_needs():
     bare = replace(TABLE, rails=())
     plans = plan_anchors(bare, Wish(0.5, kinds=("button",)))
     assert not plans[0].found and plans[0].placed == ()
-    assert any("no rail can take it" in problem for problem in plans[0].problems)
+    assert any("no rail can take it" in problem.text for problem in plans[0].problems)
     assert any("battens" in sentence for sentence in plans[0].what_would)
     assert any("breadboard ends" in sentence for sentence in plans[0].what_would)
 

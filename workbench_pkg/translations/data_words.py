@@ -2,6 +2,11 @@
 
 from __future__ import annotations
 
+# table → column → what parts its texts; "" where a cell is one text
+DATA_COLUMNS = {
+    "fastener_kinds": {"kind": "", "name": "", "unknown_links": ";", "note": ""},
+}
+
 DATA_WORDS = (
     # months
     "January", "February", "March", "April", "May", "June",
@@ -15,12 +20,12 @@ DATA_WORDS = (
     "species", "grain", "rings", "moisture", "show", "fitted",
     # how a joint is strained
     "pulled", "pressed", "sheared",
+    # bars under and at the ends of a top, and what a plan of it is about
+    "batten", "breadboard end", "driest day", "wettest day", "today",
     # gravity of a finding
     "breaks", "jams", "seen",
-    # how likely a split is, and how a top lies that nothing keeps in place
+    # how likely a split is
     "none", "unlikely", "possible", "likely",
-    "free to rock: what it stands on or is held by lies on one line",
-    "tips off its support: its weight or an anchor beyond the support turns it over",
     # years of air
     "heated cold-winter home", "humidified cold-winter home", "heated office, cold winters", "heated maritime home",
     "lightly heated maritime home", "arid upland home", "hot and damp, no cooling", "hot and damp, cooled",

@@ -2,28 +2,29 @@
 
 ``translate("Context", "text")``              a text of the window
 ``QT_TRANSLATE_NOOP("Context", "text")``      one that the host translates itself, such as the name of a command
-``say("template", …)``, ``tell("template", …)``  a sentence of the core, in the context ``SENTENCES``
+``say("…")``, ``tell("…")``, ``phrase("…")``  a sentence of the core, in the context ``SENTENCES``
 
-What ``say`` is given from the data stands in ``data_words``; the names of checks, such as "wide-tenon", are found
-where the checks are.
+What is said from the data stands in ``data_words``, or in the columns of tables that it names; the names of checks,
+such as "wide-tenon", are found where the checks are.
 """
 
 from __future__ import annotations
 
 import ast
+import csv
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-from workbench_pkg.translations.data_words import DATA_WORDS
+from workbench_pkg.translations.data_words import DATA_COLUMNS, DATA_WORDS
 
 ROOT = Path(__file__).resolve().parents[2]
 PACKAGES = ("movement_core", "workbench_pkg")
 CHECKS = "movement_core/checks"
 _CHECK_NAME = re.compile(r'"([a-z]+(?:-[a-z]+)+)"')
 SENTENCES = "HeartsideCore"
-_SAID = ("say", "tell")
+_SAID = ("say", "tell", "phrase")
 _CALLS = ("translate", "QT_TRANSLATE_NOOP")
 
 
@@ -38,6 +39,7 @@ class Literal:
 def literals(root: Path = ROOT) -> dict[Literal, str]:
     """Every text, and the first place where it stands. Raises ValueError where a text is no literal."""
     found = {Literal(SENTENCES, word): "a word of the data" for word in DATA_WORDS}
+    found |= {Literal(SENTENCES, text): where for where, text in _in_tables(root)}
     for package in PACKAGES:
         for path in sorted((root / package).rglob("*.py")):
             for literal, line in _in_file(path):
@@ -46,6 +48,19 @@ def literals(root: Path = ROOT) -> dict[Literal, str]:
         for name in _CHECK_NAME.findall(path.read_text(encoding="utf-8")):
             found.setdefault(Literal(SENTENCES, name.replace("-", " ")), str(path.relative_to(root)))
     return dict(sorted(found.items()))
+
+
+def _in_tables(root: Path) -> Iterator[tuple[str, str]]:
+    """Where it stands, and each text in the columns of our tables that are shown."""
+    for table, columns in DATA_COLUMNS.items():
+        path = root / "movement_core" / "data" / f"{table}.csv"
+        if not path.exists():
+            continue
+        lines = [line for line in path.read_text(encoding="utf-8").splitlines() if not line.startswith("#")]
+        for row in csv.DictReader(lines):
+            for column, parted in columns.items():
+                texts = row[column].split(parted) if parted else [row[column]]
+                yield from ((f"{path.name}, {column}", text.strip()) for text in texts if text.strip())
 
 
 def _in_file(path: Path) -> Iterator[tuple[Literal, int]]:

@@ -8,7 +8,7 @@ from typing import Any
 from movement_core.sheet.pages.lengths import Lengths
 from movement_core.sheet.pages.model import RIGHT, Block, Column, Paragraph, Pointer, Row, Table, Text, tell
 from movement_core.sheet.pages.names import isolated, sentence
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 
 def bar_blocks(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> list[Block]:
@@ -16,7 +16,7 @@ def bar_blocks(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> list[
     blocks: list[Block] = []
     for place, recipe in enumerate(entry["recipes"]):
         here = (*at, "recipes", place)
-        head = say("{part}, a {kind}", part=isolated(recipe["part"]), kind=say(recipe["kind"]))
+        head = say("{part}, a {kind}", part=isolated(recipe["part"]), kind=word(recipe["kind"]))
         if recipe["why_not"]:
             blocks.append(Paragraph(Text(f"{head}: {sentence(recipe['why_not'])}")))
         elif recipe["kind"] == "batten":

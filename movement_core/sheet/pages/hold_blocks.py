@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from movement_core.holding.plan_words import case_told
 from movement_core.sheet.lines import capital
 from movement_core.sheet.pages.bar_blocks import bar_blocks
 from movement_core.sheet.pages.lengths import Lengths, plain
@@ -30,7 +31,7 @@ from movement_core.sheet.pages.model import (
 )
 from movement_core.sheet.pages.names import isolated, sentence
 from movement_core.sheet.pages.plan_view import plan_picture
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 
 def hold_blocks(material: Material, lengths: Lengths, most_mm: tuple[float, float]) -> list[Block]:
@@ -93,7 +94,7 @@ def _about(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Block:
     told = tell(
         "With its weight on its frame and no fastener it is at worst {flat} {unit} out of flat ({when}); wished is "
         "{wish} {unit} in every month.",
-        flat=flat, wish=wish, unit=lengths.unit, when=say(worst),
+        flat=flat, wish=wish, unit=lengths.unit, when=case_told(worst),
     )  # fmt: skip
     hearts = f"{capital(sentence(entry['hearts']))}." if entry["hearts"] else ""
     return Paragraph(joined([told, hearts]))
@@ -107,9 +108,7 @@ def _ways(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Block:
             continue
         here = (*at, "plans", place)
         used = plan["kinds_used"]
-        name = (
-            " + ".join(f"{n} {say(kind)}" for kind, n in used.items()) if len(used) > 1 else say(plan["name"])
-        )
+        name = " + ".join(f"{n} {word(kind)}" for kind, n in used.items()) if len(used) > 1 else plan["name"]
         rows.append(
             Row(
                 (
@@ -212,7 +211,7 @@ def _fastener(one: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Row:
     return Row(
         (
             Text(str(one["number"])),
-            Text(say(one["kind"])),
+            Text(word(one["kind"])),
             Text(isolated(one["rail"])),
             figure("from_edge_today_mm"),
             figure("from_end_mm"),
@@ -237,7 +236,7 @@ def _hardware(plan: Mapping[str, Any], at: Pointer, lengths: Lengths) -> list[Bl
     items = []
     for place, kind in enumerate(plan["hardware"]):
         here = (*at, "hardware", place)
-        head = tell("{n} × {name}", n=plain(kind["count"], (*here, "count")), name=say(kind["name"]))
+        head = tell("{n} × {name}", n=plain(kind["count"], (*here, "count")), name=kind["name"])
         if kind["screw_length_mm"]:
             screw = tell(
                 "screw {shank} × {length} mm, {left} {unit} of wood stay above its point",
@@ -251,17 +250,13 @@ def _hardware(plan: Mapping[str, Any], at: Pointer, lengths: Lengths) -> list[Bl
         link = (
             say(
                 "gives first: {link}, ultimate ÷ {n}",
-                link=say(kind["weakest_known_link"]),
+                link=kind["weakest_known_link"],
                 n=f"{kind['safety']:g}",
             )
             if kind["weakest_known_link"]
             else ""
         )
         unknown = kind["unknown_links"]
-        no_figure = (
-            say("no published figure for {links}", links=", ".join(say(link) for link in unknown))
-            if unknown
-            else ""
-        )
-        items.append(joined([head, screw, link, no_figure, say(kind["note"])], "; "))
+        no_figure = say("no published figure for {links}", links=", ".join(unknown)) if unknown else ""
+        items.append(joined([head, screw, link, no_figure, kind["note"]], "; "))
     return [Heading(say("To buy or make"), 3), Listing(tuple(items))] if items else []

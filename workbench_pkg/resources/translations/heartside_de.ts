@@ -2123,8 +2123,16 @@
         <translation>. Bliebe alles elastisch, drückten im {month} {kn:.1f} kN: {stress:.1f} MPa, wo fehlerfreies Holz ab {strength:.1f} zerdrückt wird</translation>
     </message>
     <message>
+        <source>1 board lies heart side up</source>
+        <translation>1 Brett liegt mit der Kernseite oben</translation>
+    </message>
+    <message>
         <source>1 finding</source>
         <translation>1 Befund</translation>
+    </message>
+    <message>
+        <source>1 heart side down</source>
+        <translation>1 mit der Kernseite unten</translation>
     </message>
     <message>
         <source>1 reading, {mean:.1f} %</source>
@@ -2143,6 +2151,10 @@
         <translation>3. Die Platte soll heute {long} × {wide} {unit} messen, von {edge} bis {last}. Weicht ihre Breite ab, ist ihr Holz nicht so feucht wie angenommen: sagen, wie feucht es ist, und neu drucken.</translation>
     </message>
     <message>
+        <source>38-50 mm long, tongue 6-10 mm in a groove 6 x 6-10 mm, 10 mm below the top; grain along the tongue</source>
+        <translation>38–50 mm lang, Feder 6–10 mm in einer Nut 6 x 6–10 mm, 10 mm unter der Platte; Faser längs der Feder</translation>
+    </message>
+    <message>
         <source>4. Lay each sheet by the distances of its upper left cross; neighbours overlap, cross on cross.</source>
         <translation>4. Jedes Blatt nach den Abständen seines oberen linken Kreuzes auflegen; Nachbarn überlappen, Kreuz auf Kreuz.</translation>
     </message>
@@ -2157,6 +2169,10 @@
     <message>
         <source>; it is {rocks}</source>
         <translation>; sie {rocks}</translation>
+    </message>
+    <message>
+        <source>A flat steel face keeps the top's lower face from breathing: the upper one gives and takes moisture alone and the top cups toward the dry side. Raise it on washers or spacers of 3 mm or more, or finish both faces alike and ventilate the base.</source>
+        <translation>Eine ebene Stahlfläche lässt die Unterseite der Platte nicht atmen: Nur die Oberseite gibt Feuchte ab und nimmt sie auf, und die Platte wölbt sich zur trockenen Seite. Auf Scheiben oder Abstandshalter von 3 mm oder mehr legen, oder beide Seiten gleich behandeln und das Gestell belüften.</translation>
     </message>
     <message>
         <source>Air it was made for</source>
@@ -2177,6 +2193,10 @@
     <message>
         <source>April</source>
         <translation>April</translation>
+    </message>
+    <message>
+        <source>As drawn, with {count} small parts under it taken as its fasteners, it is {flat:.1f} mm out of flat at worst.</source>
+        <translation>Wie gezeichnet, mit {count} kleinen Teilen darunter als Befestigungen, ist sie schlimmstenfalls um {flat:.1f} mm uneben.</translation>
     </message>
     <message>
         <source>As it is drawn, no humidity keeps every part free: see the maker's sheet before it is built or delivered.</source>
@@ -2219,6 +2239,10 @@
         <translation>Querschnitt auf das Hirnholz gesehen, Sichtseite oben, mit dem Lauf der Jahrringe wie gebaut{bends}.</translation>
     </message>
     <message>
+        <source>Cut to the top's width today it stands {dry} when driest, {wet} when wettest, at each edge.</source>
+        <translation>Auf die heutige Breite der Platte geschnitten, steht sie an jeder Kante am trockensten {dry}, am feuchtesten {wet}.</translation>
+    </message>
+    <message>
         <source>Date</source>
         <translation>Datum</translation>
     </message>
@@ -2255,8 +2279,16 @@
         <translation>Schätzungen aus Mittelwerten, nur für das Arbeiten des Holzes: Ein Brett weicht von seiner Holzart um etwa 15 % ab. Lasten, Teile über Kopf, Kinder, Treppen und Wandbefestigungen sind Sache der örtlichen Vorschriften und zugelassener Fachleute.</translation>
     </message>
     <message>
+        <source>Estimates from averages, not guarantees: a board differs from its species by some 15 %. Elastic forces are upper bounds: wood creeps and frames give.</source>
+        <translation>Schätzungen aus Mittelwerten, keine Zusagen: Ein Brett weicht von seiner Holzart um etwa 15 % ab. Elastische Kräfte sind Obergrenzen: Holz kriecht, und Gestelle geben nach.</translation>
+    </message>
+    <message>
         <source>Every fastener; tick what is done</source>
         <translation>Jede Befestigung; abhaken, was erledigt ist</translation>
+    </message>
+    <message>
+        <source>Fastener figures are for movement, not for load: not for lifting, people or overhead loads. Those, stairs, wall-hung and child-safety parts belong to local codes and licensed practice.</source>
+        <translation>Die Zahlen der Befestigungen gelten für das Arbeiten des Holzes, nicht für Lasten: nicht zum Heben, nicht für Menschen, nicht für Lasten über Kopf. Diese, Treppen, an der Wand Hängendes und Teile für die Sicherheit von Kindern sind Sache der örtlichen Vorschriften und zugelassener Fachleute.</translation>
     </message>
     <message>
         <source>Fasteners of {top}: {plan}</source>
@@ -2269,6 +2301,10 @@
     <message>
         <source>Finding</source>
         <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Fitted at {fitted:.1f} %; {year}</source>
+        <translation>Eingepasst bei {fitted:.1f} %; {year}</translation>
     </message>
     <message>
         <source>Fixed to</source>
@@ -2311,6 +2347,10 @@
         <translation>Heute zu lassende Fugen</translation>
     </message>
     <message>
+        <source>Glued or screwed solid across its whole width: {what}.</source>
+        <translation>Über die ganze Breite fest geleimt oder geschraubt: {what}.</translation>
+    </message>
+    <message>
         <source>Glued panels, mm, free: fixed to nothing</source>
         <translation>Leimholzplatten, mm, frei: an nichts befestigt</translation>
     </message>
@@ -2325,6 +2365,10 @@
     <message>
         <source>G{line}: {leave}, becomes {least} to {most}</source>
         <translation>G{line}: {leave}, wird {least} bis {most}</translation>
+    </message>
+    <message>
+        <source>Held by nothing it would {dry} on the driest day and {wet} on the wettest day; with its weight on its frame and no fastener it is {worst:.1f} mm out of flat at worst. Wished: {wished:g} mm in every month.</source>
+        <translation>Ohne jeden Halt würde sie am trockensten Tag {dry} und am feuchtesten Tag {wet}; mit ihrem Gewicht auf dem Gestell und ohne Befestigung ist sie schlimmstenfalls um {worst:.1f} mm uneben. Gewünscht: {wished:g} mm in jedem Monat.</translation>
     </message>
     <message>
         <source>Hidden in the model, and left out: {names}.</source>
@@ -2349,6 +2393,18 @@
     <message>
         <source>It cannot be worked out before this is said:</source>
         <translation>Sie lässt sich nicht berechnen, ehe dies gesagt ist:</translation>
+    </message>
+    <message>
+        <source>It is pulled with {pull:.0f} N, and {allowed:.0f} N are allowed.</source>
+        <translation>Daran ziehen {pull:.0f} N, und {allowed:.0f} N sind zulässig.</translation>
+    </message>
+    <message>
+        <source>It never gets damper than when it was made flat, as far as this year's air goes.</source>
+        <translation>Feuchter als beim Ebnen wird sie in der Luft dieses Jahres nie.</translation>
+    </message>
+    <message>
+        <source>It never gets drier than when it was made flat, as far as this year's air goes.</source>
+        <translation>Trockener als beim Ebnen wird sie in der Luft dieses Jahres nie.</translation>
     </message>
     <message>
         <source>It stays within the wish with nothing holding it down; fasteners only keep it in its place.</source>
@@ -2475,6 +2531,14 @@
         <translation>Bewegungsblatt: {name}</translation>
     </message>
     <message>
+        <source>Never bolt a cupped top flat by force; a board released from being forced flat springs. Rip cupped boards hollow face down: a warped or case-hardened board can pinch the blade and kick back.</source>
+        <translation>Eine gewölbte Platte nie mit Gewalt eben schrauben; ein Brett, das eben gezwungen war, schnellt beim Lösen auf. Gewölbte Bretter mit der hohlen Seite nach unten auftrennen: Ein verzogenes oder verschaltes Brett kann das Sägeblatt einklemmen und zurückschlagen.</translation>
+    </message>
+    <message>
+        <source>Never plane a part that sticks in the damp season until it has dried.</source>
+        <translation>Ein Teil, das in der feuchten Zeit klemmt, nie hobeln, ehe es getrocknet ist.</translation>
+    </message>
+    <message>
         <source>No</source>
         <translation>Nr.</translation>
     </message>
@@ -2503,6 +2567,10 @@
         <translation>In {file} notiert.</translation>
     </message>
     <message>
+        <source>Nothing lies under it: it has no frame.</source>
+        <translation>Nichts liegt darunter: Sie hat kein Gestell.</translation>
+    </message>
+    <message>
         <source>Nothing on it moves enough to be noticed.</source>
         <translation>Nichts daran bewegt sich merklich.</translation>
     </message>
@@ -2521,6 +2589,10 @@
     <message>
         <source>October</source>
         <translation>Oktober</translation>
+    </message>
+    <message>
+        <source>Outdoors, bathrooms, underfloor heating, fireplaces and sea freight lie outside the usual years of air.</source>
+        <translation>Im Freien, im Bad, über Fußbodenheizung, am Kamin und in der Seefracht gelten die üblichen Luftjahre nicht.</translation>
     </message>
     <message>
         <source>Panel in grooves</source>
@@ -2569,6 +2641,10 @@
     <message>
         <source>Refused</source>
         <translation>Verworfen</translation>
+    </message>
+    <message>
+        <source>Rests on {names}.</source>
+        <translation>Liegt auf {names}.</translation>
     </message>
     <message>
         <source>Room left</source>
@@ -2651,6 +2727,18 @@
         <translation>Quelle</translation>
     </message>
     <message>
+        <source>Steel does not move with the seasons: never glue or screw the top to it solid.</source>
+        <translation>Stahl arbeitet nicht mit den Jahreszeiten: Die Platte nie fest daran leimen oder schrauben.</translation>
+    </message>
+    <message>
+        <source>Stiffened by {names}.</source>
+        <translation>Versteift durch {names}.</translation>
+    </message>
+    <message>
+        <source>Tables get lifted by their tops: movement anchors are not lifting points.</source>
+        <translation>Tische werden an der Platte angehoben: Befestigungen, die das Arbeiten zulassen, sind keine Anschlagpunkte zum Heben.</translation>
+    </message>
+    <message>
         <source>Taken</source>
         <translation>Angenommen</translation>
     </message>
@@ -2679,6 +2767,10 @@
         <translation>Das Modell gilt als mit den Maßen gezeichnet, die die Teile beim Einpassen hatten.</translation>
     </message>
     <message>
+        <source>The nearest, {name} with {count} fasteners, leaves {flat:.1f} mm out of flat ({when}).</source>
+        <translation>Am nächsten kommt {name} mit {count} Befestigungen: Sie bleibt um {flat:.1f} mm uneben ({when}).</translation>
+    </message>
+    <message>
         <source>The one measurement that narrows it most</source>
         <translation>Die eine Messung, die am meisten hilft</translation>
     </message>
@@ -2689,6 +2781,10 @@
     <message>
         <source>The piece {side}</source>
         <translation>Das Stück {side}</translation>
+    </message>
+    <message>
+        <source>The top stands {dry:.1f} mm beyond the batten's end when driest, {wet:.1f} when wettest.</source>
+        <translation>Die Platte steht am trockensten {dry:.1f} mm über das Ende der Querleiste hinaus, am feuchtesten {wet:.1f}.</translation>
     </message>
     <message>
         <source>There is no rail to fasten it to, and by itself it does not stay flat.</source>
@@ -2749,6 +2845,10 @@
     <message>
         <source>Unlikely: {names}</source>
         <translation>Unwahrscheinlich: {names}</translation>
+    </message>
+    <message>
+        <source>Wall anchors and anti-tip straps must hold at both extremes of the year.</source>
+        <translation>Wandbefestigungen und Kippsicherungen müssen in beiden Extremen des Jahres halten.</translation>
     </message>
     <message>
         <source>Ways to hold it (mm out of flat; N)</source>
@@ -2815,6 +2915,14 @@
         <translation>Welches der {count} Blätter wo auf der Platte liegt, von unten gesehen.</translation>
     </message>
     <message>
+        <source>While it is damper than when it was made flat, one fastener at the middle of each end ({rails}) {verdict}.</source>
+        <translation>Solange sie feuchter ist als beim Ebnen, würde je eine Befestigung in der Mitte der Enden ({rails}) {verdict}.</translation>
+    </message>
+    <message>
+        <source>While it is drier than when it was made flat, one fastener at the middle of each end ({rails}) {verdict}.</source>
+        <translation>Solange sie trockener ist als beim Ebnen, würde je eine Befestigung in der Mitte der Enden ({rails}) {verdict}.</translation>
+    </message>
+    <message>
         <source>Width of {what}, {unit}</source>
         <translation>Breite von {what}, {unit}</translation>
     </message>
@@ -2859,6 +2967,10 @@
         <translation>Jahr: {year}: Seine Luft bringt Holz auf {low:.1f} % im {dry} und {high:.1f} % im {wet}. Grundlage: {basis}.</translation>
     </message>
     <message>
+        <source>Z-shaped clip in a groove</source>
+        <translation>Z-Klammer in einer Nut</translation>
+    </message>
+    <message>
         <source>a board differs by, %</source>
         <translation>ein Brett weicht ab um, %</translation>
     </message>
@@ -2869,6 +2981,10 @@
     <message>
         <source>a breadboard end</source>
         <translation>eine Hirnleiste</translation>
+    </message>
+    <message>
+        <source>a cross-rail in the middle with three anchors would leave {flat:.1f} mm out of flat</source>
+        <translation>mit einer Querzarge in der Mitte und drei Befestigungen daran bliebe sie um {flat:.1f} mm uneben</translation>
     </message>
     <message>
         <source>a face or an edge</source>
@@ -2891,16 +3007,40 @@
         <translation>ein Rundzapfen von {diameter:.0f} mm bekommt in der trockenen Zeit {play:.1f} mm Luft in seinem Loch{crushes}: Beide werden oval, jeder auf seine Weise, und Leim überbrückt höchstens {bridged:.2f} mm (übliche Praxis, keine Quelle)</translation>
     </message>
     <message>
+        <source>a split is not to fear</source>
+        <translation>ein Riss ist nicht zu befürchten</translation>
+    </message>
+    <message>
+        <source>a split is {chance}</source>
+        <translation>ein Riss ist {chance}</translation>
+    </message>
+    <message>
         <source>a tenon {width:.0f} mm wide, taken as glued, crosses the other's grain and moves {least:+.1f} to {most:+.1f} mm against it (tenons are divided above {some:.0f} to {limit:.0f} mm; common practice, no source)</source>
         <translation>ein {width:.0f} mm breiter Zapfen, als geleimt angenommen, kreuzt die Faser des anderen Teils und bewegt sich {least:+.1f} bis {most:+.1f} mm gegen sie (über {some:.0f} bis {limit:.0f} mm werden Zapfen geteilt; übliche Praxis, keine Quelle)</translation>
+    </message>
+    <message>
+        <source>a top {thick:.0f} mm thick would pull with {pull:.0f} N instead of {worst:.0f} N ({flat:.1f} mm out of flat): a thicker one cups as much and pulls harder</source>
+        <translation>eine Platte von {thick:.0f} mm Dicke würde mit {pull:.0f} N statt {worst:.0f} N ziehen (um {flat:.1f} mm uneben): Eine dickere wölbt sich ebenso und zieht stärker</translation>
     </message>
     <message>
         <source>a wet face</source>
         <translation>eine nasse Seite</translation>
     </message>
     <message>
+        <source>across its grain</source>
+        <translation>quer zu ihrer Faser</translation>
+    </message>
+    <message>
         <source>across its grain {words}. It pushes them apart, or buckles</source>
         <translation>quer zur Faser {words}. Es drückt sie auseinander oder wölbt sich</translation>
+    </message>
+    <message>
+        <source>against a strength of {strength:g}</source>
+        <translation>gegen eine Festigkeit von {strength:g}</translation>
+    </message>
+    <message>
+        <source>all year</source>
+        <translation>das ganze Jahr</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -2911,8 +3051,32 @@
         <translation>zulässig {pull:.0f} N ({weakest}, Bruchlast ÷ {safety:g})</translation>
     </message>
     <message>
+        <source>along it</source>
+        <translation>längs</translation>
+    </message>
+    <message>
+        <source>along its slot, across the rail</source>
+        <translation>längs des Langlochs, quer zur Zarge</translation>
+    </message>
+    <message>
+        <source>along its slot, with the rail</source>
+        <translation>längs des Langlochs, mit der Zarge</translation>
+    </message>
+    <message>
+        <source>along the groove</source>
+        <translation>längs der Nut</translation>
+    </message>
+    <message>
+        <source>an anchor gives way at its limit</source>
+        <translation>eine Befestigung gibt an ihrer Grenze nach</translation>
+    </message>
+    <message>
         <source>an assembly holds it by its joints; cut it in the document or container that it comes from</source>
         <translation>eine Baugruppe hält es mit ihren Verbindungen; im Dokument oder Behälter schneiden, aus dem es kommt</translation>
+    </message>
+    <message>
+        <source>anchors together are allowed less than {times:g} times the top's weight</source>
+        <translation>die Befestigungen dürfen zusammen weniger als das {times:g}-fache Gewicht der Platte tragen</translation>
     </message>
     <message>
         <source>and {count} more</source>
@@ -2935,6 +3099,10 @@
         <translation>wie gezeichnet</translation>
     </message>
     <message>
+        <source>as far as its arm swings</source>
+        <translation>so weit ihr Arm schwenkt</translation>
+    </message>
+    <message>
         <source>aside</source>
         <translation>daneben</translation>
     </message>
@@ -2945,6 +3113,10 @@
     <message>
         <source>at each edge it stands {least:+.1f} to {most:+.1f} mm from the top through the year (+ proud, - short), if the top is held in the middle</source>
         <translation>an jeder Kante steht sie im Jahr {least:+.1f} bis {most:+.1f} mm zur Platte (+ vor, - zurück), wenn die Platte in der Mitte gehalten ist</translation>
+    </message>
+    <message>
+        <source>at {place:+.0f} mm</source>
+        <translation>bei {place:+.0f} mm</translation>
     </message>
     <message>
         <source>away from it</source>
@@ -2967,6 +3139,10 @@
         <translation>Splintseite sichtbar</translation>
     </message>
     <message>
+        <source>batten</source>
+        <translation>Querleiste</translation>
+    </message>
+    <message>
         <source>becomes</source>
         <translation>wird</translation>
     </message>
@@ -2979,12 +3155,44 @@
         <translation>sein Loch {inside:.0f} mm innerhalb der Fläche beginnen, ihm eine Neigung von 1:8 bis 1:10 geben, damit er weiter getrieben werden kann, und ihn in der trockenen Zeit nachtreiben</translation>
     </message>
     <message>
+        <source>bending and shear of the tongue</source>
+        <translation>Biegung und Abscheren der Feder</translation>
+    </message>
+    <message>
+        <source>bending of the base</source>
+        <translation>Biegung des Gestells</translation>
+    </message>
+    <message>
+        <source>bending of the clip</source>
+        <translation>Biegung der Klammer</translation>
+    </message>
+    <message>
+        <source>bending of the plate</source>
+        <translation>Biegung des Beschlags</translation>
+    </message>
+    <message>
+        <source>bent by more than half its thickness: beyond thin-plate theory, forces are a guess</source>
+        <translation>um mehr als die halbe Dicke gebogen: jenseits der Theorie dünner Platten, die Kräfte sind geraten</translation>
+    </message>
+    <message>
         <source>between</source>
         <translation>zwischen</translation>
     </message>
     <message>
+        <source>boards that cup no more than {share:.0f} % of these would do with this plan: narrower boards (halving the width leaves a quarter to two fifths of the cup), quarter-sawn ones, or building nearer to the moisture of use</source>
+        <translation>Bretter, die sich höchstens {share:.0f} % so stark wölben wie diese, kämen mit diesem Plan aus: schmalere (die halbe Breite lässt ein Viertel bis zwei Fünftel der Wölbung), solche mit stehenden Ringen, oder näher an der Feuchte im Gebrauch bauen</translation>
+    </message>
+    <message>
         <source>both faces have the same finish</source>
         <translation>beide Seiten haben dieselbe Oberfläche</translation>
+    </message>
+    <message>
+        <source>breadboard end</source>
+        <translation>Hirnleiste</translation>
+    </message>
+    <message>
+        <source>breadboard ends {breadth:.0f} mm wide, a tongue with {play:g} mm of play, would leave {flat:.1f} mm out of flat</source>
+        <translation>mit Hirnleisten von {breadth:.0f} mm Breite, deren Feder {play:g} mm Spiel hat, bliebe sie um {flat:.1f} mm uneben</translation>
     </message>
     <message>
         <source>breadboard glued</source>
@@ -3011,6 +3219,10 @@
         <translation>auf {mc:.1f} % zurückbringen, und es kommt zurück; im Holz bleibt es, also mit Befestigungen halten, die es arbeiten lassen</translation>
     </message>
     <message>
+        <source>button</source>
+        <translation>Nutklotz</translation>
+    </message>
+    <message>
         <source>check the part's geometry</source>
         <translation>die Form des Teils prüfen</translation>
     </message>
@@ -3027,6 +3239,10 @@
         <translation>die Fläche anklicken, die näher an der Stammmitte lag</translation>
     </message>
     <message>
+        <source>clip</source>
+        <translation>Klammer</translation>
+    </message>
+    <message>
         <source>closes, {missing} missing</source>
         <translation>schließt sich, {missing} fehlen</translation>
     </message>
@@ -3039,6 +3255,10 @@
         <translation>vom Tischler bestätigt</translation>
     </message>
     <message>
+        <source>cross-rail to add</source>
+        <translation>zusätzliche Querzarge</translation>
+    </message>
+    <message>
         <source>crown</source>
         <translation>rund</translation>
     </message>
@@ -3049,6 +3269,10 @@
     <message>
         <source>crown up to {size} in {month}</source>
         <translation>rund bis {size} im {month}</translation>
+    </message>
+    <message>
+        <source>crown {far} mm</source>
+        <translation>sich um {far} mm nach oben wölben</translation>
     </message>
     <message>
         <source>crown {size} in {month}</source>
@@ -3095,6 +3319,10 @@
         <translation>Nuten vertiefen oder die Füllung breiter machen, sie mit einem Stift oder einem Tupfer Leim in der Mitte jedes Endes mittig halten, und ihre Kanten behandeln, bevor sie hineinkommt</translation>
     </message>
     <message>
+        <source>disc 16 mm let into the rail; arm 14-20 mm; free only while its arm lies near the grain direction; light loads</source>
+        <translation>Scheibe von 16 mm in die Zarge eingelassen; Arm 14–20 mm; frei nur, solange ihr Arm nahe der Faserrichtung liegt; leichte Lasten</translation>
+    </message>
+    <message>
         <source>divide it into two tenons, glue the one that keeps the shown edge flush, leave the other dry in a longer mortise; or peg it in slots</source>
         <translation>ihn in zwei Zapfen teilen, den leimen, der die sichtbare Kante bündig hält, den anderen trocken in ein längeres Zapfenloch setzen; oder ihn mit Holznägeln in Langlöchern halten</translation>
     </message>
@@ -3135,8 +3363,20 @@
         <translation>doppelt gezeichnet</translation>
     </message>
     <message>
+        <source>drier than when made flat the edges lift, damper the middle rises</source>
+        <translation>Trockener als beim Ebnen heben sich die Kanten, feuchter hebt sich die Mitte</translation>
+    </message>
+    <message>
+        <source>drier than when made flat the middle rises and the edges press down, damper the edges lift</source>
+        <translation>Trockener als beim Ebnen hebt sich die Mitte und die Kanten drücken nach unten, feuchter heben sich die Kanten</translation>
+    </message>
+    <message>
         <source>driest</source>
         <translation>am trockensten</translation>
+    </message>
+    <message>
+        <source>driest day</source>
+        <translation>trockenster Tag</translation>
     </message>
     <message>
         <source>dry it slowly with both faces open; do not heat the wet face</source>
@@ -3171,8 +3411,32 @@
         <translation>Hirnholz stößt an: Leim allein hielte nicht, und sonst ist nichts gezeichnet</translation>
     </message>
     <message>
+        <source>every board lies heart side down</source>
+        <translation>jedes Brett liegt mit der Kernseite unten</translation>
+    </message>
+    <message>
+        <source>every board lies heart side up</source>
+        <translation>jedes Brett liegt mit der Kernseite oben</translation>
+    </message>
+    <message>
+        <source>fasteners</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
         <source>fasteners bear it: there is no area to spread it over</source>
         <translation>Befestigungen tragen es: Es gibt keine Fläche, die es verteilt</translation>
+    </message>
+    <message>
+        <source>fasteners near the middle and toward the edges share the holding</source>
+        <translation>Befestigungen nahe der Mitte und zu den Kanten hin teilen sich das Halten</translation>
+    </message>
+    <message>
+        <source>figure-eight</source>
+        <translation>Achter</translation>
+    </message>
+    <message>
+        <source>figure-eight plate</source>
+        <translation>Achterbeschlag</translation>
     </message>
     <message>
         <source>figured grain</source>
@@ -3235,6 +3499,18 @@
         <translation>an einem Punkt fest</translation>
     </message>
     <message>
+        <source>fixed line at {at:+.0f} mm across: add one plain screw on the rail nearest to it, or the whole top may creep aside</source>
+        <translation>feste Linie quer bei {at:+.0f} mm: an der nächsten Zarge eine einfache Schraube zugeben, sonst kann die ganze Platte zur Seite wandern</translation>
+    </message>
+    <message>
+        <source>fixed line at {at:+.0f} mm across: add one plain screw where {rails} cross it, or the whole top may creep aside</source>
+        <translation>feste Linie quer bei {at:+.0f} mm: dort, wo {rails} sie kreuzen, eine einfache Schraube zugeben, sonst kann die ganze Platte zur Seite wandern</translation>
+    </message>
+    <message>
+        <source>fixed line at {at:+.0f} mm across: held by the plain holes on {where}</source>
+        <translation>feste Linie quer bei {at:+.0f} mm: die runden Löcher an {where} halten sie</translation>
+    </message>
+    <message>
         <source>flat</source>
         <translation>liegend</translation>
     </message>
@@ -3257,6 +3533,10 @@
     <message>
         <source>frame across the side</source>
         <translation>Rahmen quer zur Seite</translation>
+    </message>
+    <message>
+        <source>free cup more than half its thickness: a curved panel is stiffer than shown, forces are too low</source>
+        <translation>freie Wölbung über der halben Dicke: Eine gewölbte Platte ist steifer als gezeigt, die Kräfte sind zu niedrig</translation>
     </message>
     <message>
         <source>free to move, and nothing presses</source>
@@ -3327,6 +3607,10 @@
         <translation>Hirnholz verleimt</translation>
     </message>
     <message>
+        <source>go hollow {far} mm</source>
+        <translation>um {far} mm hohl werden</translation>
+    </message>
+    <message>
         <source>grain</source>
         <translation>Faser</translation>
     </message>
@@ -3341,6 +3625,10 @@
     <message>
         <source>grain runs out</source>
         <translation>Faser läuft aus</translation>
+    </message>
+    <message>
+        <source>groove 3 x 10 mm, 0.8 mm lower than the clip; on long aprons leave the gap on the right side for the season</source>
+        <translation>Nut 3 x 10 mm, 0,8 mm tiefer als die Klammer; an langen Zargen die Luft auf der Seite lassen, die zur Jahreszeit passt</translation>
     </message>
     <message>
         <source>grows {grown}, room {room}</source>
@@ -3479,8 +3767,20 @@
         <translation>in</translation>
     </message>
     <message>
+        <source>in and out of the groove</source>
+        <translation>in die Nut und heraus</translation>
+    </message>
+    <message>
+        <source>in the middle</source>
+        <translation>in der Mitte</translation>
+    </message>
+    <message>
         <source>inset jams</source>
         <translation>einschlagendes Teil klemmt</translation>
+    </message>
+    <message>
+        <source>install that release or a later one; until then the object stays as it is</source>
+        <translation>jene oder eine spätere Ausgabe installieren; bis dahin bleibt das Objekt, wie es ist</translation>
     </message>
     <message>
         <source>is held fast</source>
@@ -3519,6 +3819,10 @@
         <translation>sie hängt an Beschlägen, die quer zur Faser {apart:.0f} mm auseinander sitzen; dazwischen bewegt sie sich {least:+.1f} bis {most:+.1f} mm, ihr Gegenüber nicht: Sie klemmen oder reißen aus (Beschläge als fest an dem angenommen, was sie berühren)</translation>
     </message>
     <message>
+        <source>it hardly moves</source>
+        <translation>sie arbeitet kaum</translation>
+    </message>
+    <message>
         <source>it is a layer between others: on it {above}, under it {below}</source>
         <translation>sie ist eine Lage zwischen anderen: auf ihr {above}, unter ihr {below}</translation>
     </message>
@@ -3537,6 +3841,14 @@
     <message>
         <source>it is one of the elements of '{array}', which are one object; make an own link or copy of it, then place and cut again</source>
         <translation>es ist eines der Elemente von '{array}', die ein Objekt sind; eine eigene Verknüpfung oder Kopie machen, dann neu setzen und schneiden</translation>
+    </message>
+    <message>
+        <source>it lies heart side down</source>
+        <translation>sie liegt mit der Kernseite unten</translation>
+    </message>
+    <message>
+        <source>it lies heart side up</source>
+        <translation>sie liegt mit der Kernseite oben</translation>
     </message>
     <message>
         <source>it lies in '{container}', which is linked, and is shown {count} times: a cut would be in all of them; make a copy of that container of its own, then place and cut again</source>
@@ -3559,8 +3871,24 @@
         <translation>es reißt</translation>
     </message>
     <message>
+        <source>it stands off its frame by up to {gap:.1f} mm</source>
+        <translation>sie steht bis zu {gap:.1f} mm vom Gestell ab</translation>
+    </message>
+    <message>
         <source>it stays flat within 0.05</source>
         <translation>sie bleibt auf 0,05 eben</translation>
+    </message>
+    <message>
+        <source>it wants to crown by up to {free:.1f} mm</source>
+        <translation>sie will sich um bis zu {free:.1f} mm nach oben wölben</translation>
+    </message>
+    <message>
+        <source>it wants to go hollow by up to {free:.1f} mm</source>
+        <translation>sie will um bis zu {free:.1f} mm hohl werden</translation>
+    </message>
+    <message>
+        <source>it wants to lie flat</source>
+        <translation>sie will eben liegen</translation>
     </message>
     <message>
         <source>it will not come back: fasten so that it can move, let it settle at its usual moisture, then flatten</source>
@@ -3569,6 +3897,14 @@
     <message>
         <source>it would come through, or nearly, on the other side; take a shorter screw or move it</source>
         <translation>sie käme auf der anderen Seite durch, oder beinahe; eine kürzere Schraube nehmen oder sie versetzen</translation>
+    </message>
+    <message>
+        <source>its edge at {edge}</source>
+        <translation>ihre Kante an {edge}</translation>
+    </message>
+    <message>
+        <source>its end toward {where}</source>
+        <translation>ihrem Ende zu {where} hin</translation>
     </message>
     <message>
         <source>its ends are housed in {holders}</source>
@@ -3593,6 +3929,10 @@
     <message>
         <source>its peg</source>
         <translation>sein Holznagel</translation>
+    </message>
+    <message>
+        <source>its properties have form {form}, of a later release than this one</source>
+        <translation>die Eigenschaften haben die Form {form} einer späteren Ausgabe als dieser</translation>
     </message>
     <message>
         <source>its shape could not be worked out: shown without its cup</source>
@@ -3675,6 +4015,10 @@
         <translation>heute lassen</translation>
     </message>
     <message>
+        <source>leave {front:.1f} mm in the mortise toward {edge} and {back:.1f} toward {other}; peg slot {length:.1f} mm long in the tenon, peg today {today:.1f} from its end toward {edge}</source>
+        <translation>im Zapfenloch {front:.1f} mm zu {edge} hin und {back:.1f} zu {other} hin lassen; Langloch für den Nagel im Zapfen {length:.1f} mm lang, der Nagel heute {today:.1f} von dessen Ende zu {edge} hin</translation>
+    </message>
+    <message>
         <source>leave {leave:.1f} mm beside each edge, or make it of shiplapped boards, each fixed at one line; or use plywood</source>
         <translation>neben jeder Kante {leave:.1f} mm lassen, oder sie aus überfälzten Brettern machen, jedes an einer Linie fest; oder Sperrholz nehmen</translation>
     </message>
@@ -3719,6 +4063,14 @@
         <translation>die Stege mit der Faser des Bretts laufen lassen, oder die Beine in Querleisten setzen, die im Brett gleiten; sonst ein Ende trocken in einem tiefen Loch mit {room:.1f} mm Luft lassen. Was Menschen trägt, darf sich nicht lockern</translation>
     </message>
     <message>
+        <source>lie between {low:.1f} mm hollow and a crown of {high:.1f} mm</source>
+        <translation>zwischen {low:.1f} mm hohl und {high:.1f} mm rund liegen</translation>
+    </message>
+    <message>
+        <source>lie flat</source>
+        <translation>eben liegen</translation>
+    </message>
+    <message>
         <source>lightly heated maritime home</source>
         <translation>wenig beheizt, Meeresklima</translation>
     </message>
@@ -3761,6 +4113,10 @@
     <message>
         <source>measure before you cut</source>
         <translation>messen, bevor geschnitten wird</translation>
+    </message>
+    <message>
+        <source>mend or remove that property</source>
+        <translation>diese Eigenschaft berichtigen oder entfernen</translation>
     </message>
     <message>
         <source>metal lies along {width:.0f} mm of the board's width, which moves {least:+.1f} to {most:+.1f} mm: taken as fixed at one point. Screwed in round holes at both ends it holds the board fast, which splits or pulls the screws out, and the drawer's line goes with it</source>
@@ -3839,8 +4195,24 @@
         <translation>Nr.</translation>
     </message>
     <message>
+        <source>no anchor is pulled</source>
+        <translation>an keiner Befestigung wird gezogen</translation>
+    </message>
+    <message>
+        <source>no crushing</source>
+        <translation>keine Quetschung</translation>
+    </message>
+    <message>
         <source>no end of {part} can be seen from here</source>
         <translation>kein Ende von {part} ist von hier zu sehen</translation>
+    </message>
+    <message>
+        <source>no fastener is pulled</source>
+        <translation>an keiner Befestigung wird gezogen</translation>
+    </message>
+    <message>
+        <source>no fastener on {rails}</source>
+        <translation>keine Befestigung an {rails}</translation>
     </message>
     <message>
         <source>no hardware is placed</source>
@@ -3863,6 +4235,10 @@
         <translation>keine einzelne Messung trennt die ersten beiden Ursachen: jede Woche die Feuchte beider Seiten und die Schüsselung aufschreiben</translation>
     </message>
     <message>
+        <source>no slack, pegged tight</source>
+        <translation>ohne Luft, fest vernagelt</translation>
+    </message>
+    <message>
         <source>no stock screw stays inside the top</source>
         <translation>keine handelsübliche Schraube bleibt in der Platte</translation>
     </message>
@@ -3873,6 +4249,14 @@
     <message>
         <source>none</source>
         <translation>keiner</translation>
+    </message>
+    <message>
+        <source>not at all</source>
+        <translation>gar nicht</translation>
+    </message>
+    <message>
+        <source>not at all: it fixes the top here</source>
+        <translation>gar nicht: Hier ist die Platte fest</translation>
     </message>
     <message>
         <source>not known</source>
@@ -3905,6 +4289,10 @@
     <message>
         <source>nothing can be cut: {why}</source>
         <translation>nichts kann geschnitten werden: {why}</translation>
+    </message>
+    <message>
+        <source>nothing holds it</source>
+        <translation>nichts hält sie</translation>
     </message>
     <message>
         <source>nothing tells where it holds</source>
@@ -3949,6 +4337,10 @@
     <message>
         <source>one round hole, at the front; all other screws in the slots along the slide, at the middle of their travel. If it is so already, confirm the joint as 'slides' or 'fixed at a point'</source>
         <translation>ein rundes Loch, vorn; alle anderen Schrauben in den Langlöchern längs des Auszugs, in der Mitte ihres Wegs. Wenn es schon so ist, die Verbindung als „slides“ oder „fixed at a point“ bestätigen</translation>
+    </message>
+    <message>
+        <source>only on the fixed line or on narrow parts</source>
+        <translation>nur auf der festen Linie oder an schmalen Teilen</translation>
     </message>
     <message>
         <source>only one face met the air, or the sun</source>
@@ -4035,6 +4427,14 @@
         <translation>rundes Loch</translation>
     </message>
     <message>
+        <source>plain or pocket screw</source>
+        <translation>einfache oder schräg eingelassene Schraube</translation>
+    </message>
+    <message>
+        <source>plain screw</source>
+        <translation>einfache Schraube</translation>
+    </message>
+    <message>
         <source>plan how the top is held, and place it</source>
         <translation>planen, wie die Platte gehalten wird, und den Plan setzen</translation>
     </message>
@@ -4049,6 +4449,30 @@
     <message>
         <source>pull</source>
         <translation>Zug</translation>
+    </message>
+    <message>
+        <source>pull of the insert out of the wood</source>
+        <translation>Ausziehen der Gewindemuffe aus dem Holz</translation>
+    </message>
+    <message>
+        <source>pull of the screw head through the button</source>
+        <translation>Durchziehen des Schraubenkopfs durch den Nutklotz</translation>
+    </message>
+    <message>
+        <source>pull of the screw head through the clip</source>
+        <translation>Durchziehen des Schraubenkopfs durch die Klammer</translation>
+    </message>
+    <message>
+        <source>pull of the screw head through the plate</source>
+        <translation>Durchziehen des Schraubenkopfs durch den Beschlag</translation>
+    </message>
+    <message>
+        <source>pull of the screw head through the rail</source>
+        <translation>Durchziehen des Schraubenkopfs durch die Zarge</translation>
+    </message>
+    <message>
+        <source>pull of the screw head through the washer</source>
+        <translation>Durchziehen des Schraubenkopfs durch die Scheibe</translation>
     </message>
     <message>
         <source>pull, N</source>
@@ -4091,6 +4515,14 @@
         <translation>Jahrringe</translation>
     </message>
     <message>
+        <source>rings of the least cup</source>
+        <translation>Ringe der geringsten Wölbung</translation>
+    </message>
+    <message>
+        <source>rings of the most cup</source>
+        <translation>Ringe der stärksten Wölbung</translation>
+    </message>
+    <message>
         <source>rings?</source>
         <translation>Ringe?</translation>
     </message>
@@ -4127,8 +4559,16 @@
         <translation>Schraube</translation>
     </message>
     <message>
+        <source>screw and insert through a slotted steel base</source>
+        <translation>Schraube und Gewindemuffe durch ein Stahlgestell mit Langlöchern</translation>
+    </message>
+    <message>
         <source>screw from the slot's end today</source>
         <translation>Schraube vom Schlitzende, heute</translation>
+    </message>
+    <message>
+        <source>screw in a slotted hole</source>
+        <translation>Schraube im Langloch</translation>
     </message>
     <message>
         <source>screw today</source>
@@ -4137,6 +4577,10 @@
     <message>
         <source>screw {number} beside {rail}</source>
         <translation>Schraube {number} neben {rail}</translation>
+    </message>
+    <message>
+        <source>screw {place}: {hole}</source>
+        <translation>Schraube {place}: {hole}</translation>
     </message>
     <message>
         <source>screw {shank:g} × {length:.0f} mm; {before:g} mm of it lie before the top, and {left:g} mm of wood stay above its point</source>
@@ -4153,6 +4597,10 @@
     <message>
         <source>seen</source>
         <translation>sichtbar</translation>
+    </message>
+    <message>
+        <source>shear of the groove's lip</source>
+        <translation>Abscheren der Nutwange</translation>
     </message>
     <message>
         <source>sheared</source>
@@ -4207,12 +4655,24 @@
         <translation>Schlitzbreite</translation>
     </message>
     <message>
+        <source>slot {length:.1f} mm long, screw today {today:.1f} mm from its end toward {edge}</source>
+        <translation>Langloch {length:.1f} mm lang, Schraube heute {today:.1f} mm von dessen Ende zu {edge} hin</translation>
+    </message>
+    <message>
         <source>slot, {unit}</source>
         <translation>Langloch, {unit}</translation>
     </message>
     <message>
         <source>slots are cut already</source>
         <translation>Langlöcher sind schon geschnitten</translation>
+    </message>
+    <message>
+        <source>slotted screw</source>
+        <translation>Langlochschraube</translation>
+    </message>
+    <message>
+        <source>slotted steel</source>
+        <translation>Langloch in Stahl</translation>
     </message>
     <message>
         <source>solid across {width:.0f} mm of grain that moves {least:+.1f} to {most:+.1f} mm: {how} (75 mm most often; common practice, no source)</source>
@@ -4267,6 +4727,10 @@
         <translation>tangential</translation>
     </message>
     <message>
+        <source>tenon {place}, {wide:.0f} mm wide: {room}</source>
+        <translation>Zapfen {place}, {wide:.0f} mm breit: {room}</translation>
+    </message>
+    <message>
         <source>tenoned</source>
         <translation>gezapft</translation>
     </message>
@@ -4287,6 +4751,14 @@
         <translation>die Luft bringt Holz auf {wood:.1f} %; Bretter hinken nach</translation>
     </message>
     <message>
+        <source>the anchors near the middle of the width do all the holding and are enough by themselves</source>
+        <translation>die Befestigungen nahe der Mitte der Breite halten alles und genügen allein</translation>
+    </message>
+    <message>
+        <source>the anchors near the middle of the width do nothing, those toward the edges hold</source>
+        <translation>die Befestigungen nahe der Mitte der Breite tun nichts, die zu den Kanten hin halten</translation>
+    </message>
+    <message>
         <source>the back</source>
         <translation>die Rückwand</translation>
     </message>
@@ -4305,6 +4777,26 @@
     <message>
         <source>the end of {inner} is dovetailed into {outer}</source>
         <translation>das Ende von {inner} ist in {outer} eingezinkt</translation>
+    </message>
+    <message>
+        <source>the fasteners near the middle of its width do nothing, those toward the edges hold it</source>
+        <translation>die Befestigungen nahe der Mitte ihrer Breite tun nichts, die zu den Kanten hin halten sie</translation>
+    </message>
+    <message>
+        <source>the fasteners near the middle of its width hold it alone</source>
+        <translation>die Befestigungen nahe der Mitte ihrer Breite halten sie allein</translation>
+    </message>
+    <message>
+        <source>the fasteners toward the edges hold it</source>
+        <translation>die Befestigungen zu den Kanten hin halten sie</translation>
+    </message>
+    <message>
+        <source>the fibres begin to crush</source>
+        <translation>die Fasern werden an ersten Stellen gequetscht</translation>
+    </message>
+    <message>
+        <source>the fibres crush</source>
+        <translation>die Fasern werden gequetscht</translation>
     </message>
     <message>
         <source>the gap between them, {drawn:.1f} mm as drawn, comes down to {left}: {what}</source>
@@ -4341,6 +4833,10 @@
     <message>
         <source>the middle of its glued length</source>
         <translation>der Mitte seiner Leimlänge</translation>
+    </message>
+    <message>
+        <source>the middle of its width</source>
+        <translation>die Mitte ihrer Breite</translation>
     </message>
     <message>
         <source>the mitre of two pieces {width:.0f} mm wide opens {gap:.1f} mm at the {where} (stock above some {limit:.0f} mm opens; common practice, no source)</source>
@@ -4527,6 +5023,10 @@
         <translation>Weg seit dem Einpassen, {unit}</translation>
     </message>
     <message>
+        <source>travel {least:+.1f} to {most:+.1f} mm</source>
+        <translation>Weg {least:+.1f} bis {most:+.1f} mm</translation>
+    </message>
+    <message>
         <source>turn the grain along the line of the hinges, or frame the panel; or screw one hinge fast and the other in slots along that line</source>
         <translation>die Faser in die Linie der Bänder drehen, oder die Füllung rahmen; oder ein Band fest schrauben und das andere in Langlöchern längs dieser Linie</translation>
     </message>
@@ -4587,6 +5087,14 @@
         <translation>Urteil</translation>
     </message>
     <message>
+        <source>washer and machine screw into a threaded insert; both slot directions free; a steel face blocks the top's lower face from breathing</source>
+        <translation>Scheibe und Maschinenschraube in eine Gewindemuffe; beide Richtungen des Langlochs frei; eine Stahlfläche lässt die Unterseite der Platte nicht atmen</translation>
+    </message>
+    <message>
+        <source>washer under a pan head; slot = shank + travel both ways + 1 mm; snug, not tight; slot runs across the top's grain</source>
+        <translation>Scheibe unter einem Linsenkopf; Langloch = Schaft + Weg nach beiden Seiten + 1 mm; anliegend, nicht fest; das Langloch läuft quer zur Faser der Platte</translation>
+    </message>
+    <message>
         <source>web frame across the side</source>
         <translation>Zwischenrahmen quer zur Seite</translation>
     </message>
@@ -4599,12 +5107,32 @@
         <translation>am feuchtesten</translation>
     </message>
     <message>
+        <source>wettest day</source>
+        <translation>feuchtester Tag</translation>
+    </message>
+    <message>
+        <source>what stays put is {where}: add one plain screw near it, or the whole top may creep aside</source>
+        <translation>am Ort bleibt {where}: in ihrer Nähe eine einfache Schraube zugeben, sonst kann die ganze Platte zur Seite wandern</translation>
+    </message>
+    <message>
+        <source>what stays put is {where}: add one plain screw through {rails} there, or the whole top may creep aside</source>
+        <translation>am Ort bleibt {where}: dort durch {rails} eine einfache Schraube zugeben, sonst kann die ganze Platte zur Seite wandern</translation>
+    </message>
+    <message>
+        <source>what stays put is {where}: the plain holes in {rails} hold it there</source>
+        <translation>am Ort bleibt {where}: die runden Löcher in {rails} halten sie dort</translation>
+    </message>
+    <message>
         <source>where its rings lie is not said: shown without its cup</source>
         <translation>wo seine Ringe liegen, ist nicht gesagt: ohne Wölbung gezeigt</translation>
     </message>
     <message>
         <source>where the parts carry each other was not worked out for {count} parts (up to {most} it is): gaps count from the middle of each part, and parts held at two lines and the lines of hinges and locks are not looked for</source>
         <translation>wohin die Teile einander tragen, wurde für {count} Teile nicht berechnet (bis {most} wird es): Fugen zählen von der Mitte jedes Teils, und Teile, die an zwei Linien gehalten sind, sowie Linien von Bändern und Schlössern werden nicht gesucht</translation>
+    </message>
+    <message>
+        <source>whether it splits cannot be foreseen, its strength across the grain is not known</source>
+        <translation>ob sie reißt, ist nicht vorherzusehen, ihre Festigkeit quer zur Faser ist nicht bekannt</translation>
     </message>
     <message>
         <source>wide free board</source>
@@ -4639,6 +5167,10 @@
         <translation>mit den {count} darunter gezeichneten Befestigungen</translation>
     </message>
     <message>
+        <source>withdrawal of the screw from the top</source>
+        <translation>Ausziehen der Schraube aus der Platte</translation>
+    </message>
+    <message>
         <source>wood</source>
         <translation>Holz</translation>
     </message>
@@ -4651,16 +5183,56 @@
         <translation>Holz?</translation>
     </message>
     <message>
+        <source>wooden button</source>
+        <translation>Nutklotz aus Holz</translation>
+    </message>
+    <message>
         <source>worst</source>
         <translation>schlimmstens</translation>
+    </message>
+    <message>
+        <source>would be enough to keep it flat: {left}</source>
+        <translation>genügen, sie eben zu halten: {left}</translation>
+    </message>
+    <message>
+        <source>would do nothing, and nothing is needed: {left}</source>
+        <translation>nichts bewirken, und nötig ist auch nichts: {left}</translation>
+    </message>
+    <message>
+        <source>would do nothing: {left}</source>
+        <translation>nichts bewirken: {left}</translation>
+    </message>
+    <message>
+        <source>would not be enough: {left}</source>
+        <translation>nicht genügen: {left}</translation>
     </message>
     <message>
         <source>yes</source>
         <translation>ja</translation>
     </message>
     <message>
+        <source>{axis} edge</source>
+        <translation>Kante {axis}</translation>
+    </message>
+    <message>
+        <source>{axis} end</source>
+        <translation>Ende {axis}</translation>
+    </message>
+    <message>
         <source>{bar} is {breadth:.0f} mm broad: a slot {length:.1f} mm long with room for its washer leaves {left:.1f} mm beside it, so it is not cut</source>
         <translation>{bar} ist {breadth:.0f} mm breit: Ein Langloch von {length:.1f} mm mit Platz für seine Scheibe lässt daneben {left:.1f} mm, darum wird es nicht geschnitten</translation>
+    </message>
+    <message>
+        <source>{case}: nothing holds it, {flat:.1f} mm out of flat</source>
+        <translation>{case}: nichts hält sie, um {flat:.1f} mm uneben</translation>
+    </message>
+    <message>
+        <source>{case}: {flat:.1f} mm out of flat</source>
+        <translation>{case}: um {flat:.1f} mm uneben</translation>
+    </message>
+    <message>
+        <source>{case}: {flat:.2f} mm out of flat, wished {wished:.2f} mm</source>
+        <translation>{case}: um {flat:.2f} mm uneben, gewünscht {wished:.2f} mm</translation>
     </message>
     <message>
         <source>{change:+.1f} % since it was fixed, which its back may not follow</source>
@@ -4671,8 +5243,16 @@
         <translation>{change:+.1f} %, seit es eben war; {boards} Bretter, Kernseite {heart}</translation>
     </message>
     <message>
+        <source>{count} battens of {size}, slotted but for the centre, would leave {flat:.1f} mm out of flat instead of {worst:.1f} mm</source>
+        <translation>mit {count} Querleisten von {size}, bis auf die Mitte in Langlöchern, bliebe sie um {flat:.1f} mm statt {worst:.1f} mm uneben</translation>
+    </message>
+    <message>
         <source>{count} boards edge to edge</source>
         <translation>{count} Bretter Kante an Kante</translation>
+    </message>
+    <message>
+        <source>{count} boards lie heart side up</source>
+        <translation>{count} Bretter liegen mit der Kernseite oben</translation>
     </message>
     <message>
         <source>{count} faces that meet were not followed: what they press is not told</source>
@@ -4683,12 +5263,20 @@
         <translation>{count} Befunde</translation>
     </message>
     <message>
+        <source>{count} heart side down</source>
+        <translation>{count} mit der Kernseite unten</translation>
+    </message>
+    <message>
         <source>{count} readings, mean {mean:.1f} %</source>
         <translation>{count} Werte, im Mittel {mean:.1f} %</translation>
     </message>
     <message>
         <source>{cover} left in the groove</source>
         <translation>{cover} bleiben in der Nut</translation>
+    </message>
+    <message>
+        <source>{driest:.1f} % on its driest day, {wettest:.1f} % on its wettest, {today:.1f} % today.</source>
+        <translation>{driest:.1f} % an ihrem trockensten Tag, {wettest:.1f} % an ihrem feuchtesten, {today:.1f} % heute.</translation>
     </message>
     <message>
         <source>{edge} (far edge)</source>
@@ -4723,6 +5311,18 @@
         <translation>{first} und {count} weitere</translation>
     </message>
     <message>
+        <source>{first} to {last}</source>
+        <translation>{first} bis {last}</translation>
+    </message>
+    <message>
+        <source>{flat:.1f} mm out of flat (wished {wish:g}, with none {loose:.1f})</source>
+        <translation>um {flat:.1f} mm uneben (gewünscht {wish:g}, ganz ohne {loose:.1f})</translation>
+    </message>
+    <message>
+        <source>{flat:.1f} mm out of flat at most</source>
+        <translation>höchstens um {flat:.1f} mm uneben</translation>
+    </message>
+    <message>
         <source>{head}. Datum edge: {edge}</source>
         <translation>{head}. Bezugskante: {edge}</translation>
     </message>
@@ -4741,6 +5341,10 @@
     <message>
         <source>{how} the top goes {off:.1f} mm out of flat{also}</source>
         <translation>{how} weicht die Platte {off:.1f} mm von der Ebene ab{also}</translation>
+    </message>
+    <message>
+        <source>{idle} of {count} anchors idle</source>
+        <translation>{idle} von {count} Befestigungen ohne Arbeit</translation>
     </message>
     <message>
         <source>{inner} has its tongue in {outer} and the grains run the same way</source>
@@ -4775,8 +5379,36 @@
         <translation>{inner} läuft in einer Gratnut von {outer}</translation>
     </message>
     <message>
+        <source>{kept:.1f} mm of shrinkage would be kept, up to {tension:.0f} MPa across the grain</source>
+        <translation>{kept:.1f} mm Schwinden wären verhindert, bis zu {tension:.0f} MPa quer zur Faser</translation>
+    </message>
+    <message>
+        <source>{kept:.1f} mm of swelling would be kept</source>
+        <translation>{kept:.1f} mm Quellen wären verhindert</translation>
+    </message>
+    <message>
         <source>{kind} (one point)</source>
         <translation>{kind} (ein Punkt)</translation>
+    </message>
+    <message>
+        <source>{kind} on {rail} at {at:.0f} mm: pulled with {pull:.0f} N, allowed {allowed:.0f} N</source>
+        <translation>{kind} an {rail} bei {at:.0f} mm: Zug {pull:.0f} N, zulässig {allowed:.0f} N</translation>
+    </message>
+    <message>
+        <source>{kind}: no rail can take it</source>
+        <translation>{kind}: Keine Zarge kann das aufnehmen</translation>
+    </message>
+    <message>
+        <source>{label}: it did not say its form, and is taken for the first</source>
+        <translation>{label}: Die Form fehlte, angenommen wird die erste</translation>
+    </message>
+    <message>
+        <source>{label}: it was not brought up to this release ({why})</source>
+        <translation>{label}: ließ sich nicht auf diese Ausgabe bringen ({why})</translation>
+    </message>
+    <message>
+        <source>{least:+.1f} to {most:+.1f} mm</source>
+        <translation>{least:+.1f} bis {most:+.1f} mm</translation>
     </message>
     <message>
         <source>{least:+.1f} to {most:+.1f} mm at each edge</source>
@@ -4831,8 +5463,36 @@
         <translation>{mm} {unit} {way} an jeder Kante, {when}</translation>
     </message>
     <message>
+        <source>{names} (no rail for fasteners)</source>
+        <translation>{names} (keine Zarge für Befestigungen)</translation>
+    </message>
+    <message>
         <source>{name} and {count} alike</source>
         <translation>{name} und {count} gleiche</translation>
+    </message>
+    <message>
+        <source>{name} does not say what the air was asked with</source>
+        <translation>{name} sagt nicht, womit nach der Luft gefragt wurde</translation>
+    </message>
+    <message>
+        <source>{name} is {value!r}, which is no form of properties</source>
+        <translation>{name} ist {value!r}, das ist keine Form von Eigenschaften</translation>
+    </message>
+    <message>
+        <source>{name} is {value!r}, which is no number</source>
+        <translation>{name} ist {value!r}, das ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>{name} on the end rail: {need}, it gives {gives}</source>
+        <translation>{name} an der Zarge am Ende: {need}, zugelassen werden {gives}</translation>
+    </message>
+    <message>
+        <source>{name} on the long rail: {need}, it gives {gives}</source>
+        <translation>{name} an der langen Zarge: {need}, zugelassen werden {gives}</translation>
+    </message>
+    <message>
+        <source>{name} says {word} that cannot be used</source>
+        <translation>{name} nennt {word}, die sich nicht verwenden lassen</translation>
     </message>
     <message>
         <source>{name} · {date} · made with Heartside; figures are estimates for movement only</source>
@@ -4851,6 +5511,10 @@
         <translation>{name}: am schmalsten im {dry}, am breitesten im {wet}; etwa {total} {unit} dazwischen.</translation>
     </message>
     <message>
+        <source>{name}: top {wide:.0f} mm wide, common practice stops at {widest:.0f} mm</source>
+        <translation>{name}: Platte {wide:.0f} mm breit, die übliche Praxis endet bei {widest:.0f} mm</translation>
+    </message>
+    <message>
         <source>{name}: {count} boards edge to edge</source>
         <translation>{name}: {count} Bretter Kante an Kante</translation>
     </message>
@@ -4861,6 +5525,10 @@
     <message>
         <source>{name}: {least} to {most} % RH; brings wood to {dry} % in {driest} and {wet} % in {wettest}</source>
         <translation>{name}: {least} bis {most} % rel. Feuchte; bringt Holz auf {dry} % im {driest} und {wet} % im {wettest}</translation>
+    </message>
+    <message>
+        <source>{name}: {need} is within its throw</source>
+        <translation>{name}: {need} wird zugelassen</translation>
     </message>
     <message>
         <source>{n}. {share:.0%}  {name}: would make {low:+.1f} to {high:+.1f} mm</source>
@@ -4877,6 +5545,14 @@
     <message>
         <source>{part} does not move with the seasons: taken as fixed at a point</source>
         <translation>{part} bewegt sich nicht mit den Jahreszeiten: gilt als an einer Stelle fest</translation>
+    </message>
+    <message>
+        <source>{part}, a batten: never glued. One plain hole in the middle, the other screws in slots along the batten; places from the middle of the top, + toward {other}.</source>
+        <translation>{part}, Querleiste: nie geleimt. Ein rundes Loch in der Mitte, die anderen Schrauben in Langlöchern längs der Leiste; Orte von der Mitte der Platte, + zu {other} hin.</translation>
+    </message>
+    <message>
+        <source>{part}, a breadboard end: tongue {thick:.0f} mm thick and {deep:.0f} deep, tenons {tenon:.0f} long; glue only from {low:+.0f} to {high:+.0f} mm from the middle of the top, + toward {other}.</source>
+        <translation>{part}, Hirnleiste: Feder {thick:.0f} mm dick und {deep:.0f} tief, Zapfen {tenon:.0f} lang; Leim nur von {low:+.0f} bis {high:+.0f} mm von der Mitte der Platte, + zu {other} hin.</translation>
     </message>
     <message>
         <source>{part}, a {kind}</source>
@@ -4899,12 +5575,20 @@
         <translation>{rail} ist {breadth:.0f} mm breit, zu schmal für ein Langloch: Schraube {number} sitzt daneben in einem Klotz von {wide:.0f} × {deep:.0f} × {high:.0f} mm, der an ihre Innenfläche geleimt und geschraubt ist</translation>
     </message>
     <message>
+        <source>{rail} is {wide:.0f} mm broad: a slot of {slot:.1f} mm across it leaves {left:.1f} mm on each side; slot a cleat or a block screwed to its face instead</source>
+        <translation>{rail} ist {wide:.0f} mm breit: Ein Langloch von {slot:.1f} mm quer dazu lässt auf jeder Seite {left:.1f} mm; statt dessen eine Leiste oder einen Klotz, an ihre Fläche geschraubt, mit dem Langloch versehen</translation>
+    </message>
+    <message>
         <source>{rail}, {breadth:.0f} × {height:.0f} mm, is too small for the groove of a {kind}, {deep:.0f} mm deep: not cut</source>
         <translation>{rail}, {breadth:.0f} × {height:.0f} mm, ist zu klein für die Nut einer Befestigung ({kind}), {deep:.0f} mm tief: nicht geschnitten</translation>
     </message>
     <message>
         <source>{recess} runs into {parts}: drive its screw before that is there, or move it aside</source>
         <translation>{recess} läuft in {parts}: die Schraube setzen, bevor das da ist, oder sie versetzen</translation>
+    </message>
+    <message>
+        <source>{room:.1f} mm in all</source>
+        <translation>insgesamt {room:.1f} mm</translation>
     </message>
     <message>
         <source>{screws} screws on {count} sheets of {paper}, full size. Only sheets with something to drill are printed.</source>
@@ -4925,6 +5609,14 @@
     <message>
         <source>{sign} stands for letters that no typeface on this computer has; the sheet as .html has them all.</source>
         <translation>{sign} steht für Buchstaben, die keine Schrift auf diesem Rechner hat; das Blatt als .html hat sie alle.</translation>
+    </message>
+    <message>
+        <source>{size:.1f} mm proud</source>
+        <translation>{size:.1f} mm vor</translation>
+    </message>
+    <message>
+        <source>{size:.1f} mm short</source>
+        <translation>{size:.1f} mm zurück</translation>
     </message>
     <message>
         <source>{solid:.0f} mm may be solid, some let {most:.0f} pass; common practice, no source</source>
@@ -4953,6 +5645,10 @@
     <message>
         <source>{trapped}. It bows, or bursts the joints of its frame{force}</source>
         <translation>{trapped}. Sie wölbt sich oder sprengt die Verbindungen ihres Rahmens{force}</translation>
+    </message>
+    <message>
+        <source>{up}, {down}, so the top waves rather than bends one way</source>
+        <translation>{up}, {down}: Die Platte wird eher wellig, als dass sie sich nach einer Seite biegt</translation>
     </message>
     <message>
         <source>{warmth:.0f} °C and {damp:.0f} % relative humidity</source>
