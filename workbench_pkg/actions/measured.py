@@ -67,7 +67,7 @@ def kept_measurements(doc: Any) -> tuple[tuple[Measurement, ...], tuple[str, ...
         rows = json.loads(text)
         table = [",".join(_cell(row.get(name)) for name in COLUMNS) for row in rows]
         return measurements_from_table("\n".join(lines + table), "measurements of the study")
-    except (ValueError, AttributeError, TypeError, HeartsideError) as error:
+    except (ValueError, AttributeError, TypeError, RecursionError, HeartsideError) as error:
         return (), (f"the measurements of the study cannot be read: {error}",)
 
 

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from movement_core import Year, find_year
+from movement_core.air.bounds import within
 from movement_core.air.daily import DailyAir
 from movement_core.air.indoor import Rooms
 from movement_core.air.logger import read_logger
@@ -17,6 +18,7 @@ from movement_core.air.months_table import is_months_table, year_from_table
 from movement_core.air.places import find_place
 from movement_core.errors import FileError, InputError, UnknownName
 from movement_core.piece.part import Shop
+from movement_core.piece.tags import GREEN
 from workbench_pkg.host.plain_reading import read_plain
 
 Air = Year | DailyAir
@@ -79,8 +81,11 @@ def settings_from_texts(
 
     Raises
     ------
-    InputError : what was said belongs to nothing: rooms without a place, answers without a logger's file.
+    InputError : what was said belongs to nothing: rooms without a place, answers without a logger's file; or the
+        wood of furniture has no such moisture.
     """
+    if today_mc is not None:
+        within(today_mc, "moisture today", 0.0, GREEN, "%")
     told: list[str] = []
     answers = answers or LoggerAnswers()
     if answers != LoggerAnswers() and not any(is_logger(name) for name in (year, shop)):

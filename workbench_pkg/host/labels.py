@@ -8,7 +8,7 @@ from typing import Any
 
 import FreeCAD as App
 
-from workbench_pkg.host.marks import kind_of, mark
+from workbench_pkg.host.marks import kind_of, mark, refuse_newer
 from workbench_pkg.host.relations import is_ours, is_plain_group
 from workbench_pkg.host.version import gui_is_up
 
@@ -33,9 +33,13 @@ class LabelStyle:
 
 
 def results_group(doc: Any) -> Any:
-    """The group of our results, made if there is none; found again by its kind, whatever it is called."""
+    """The group of our results, made if there is none; found again by its kind, whatever it is called.
+
+    Raises InputError where it is of a later release.
+    """
     for obj in doc.Objects:
         if kind_of(obj) == RESULTS_KIND:
+            refuse_newer([obj])
             return obj
     group = doc.addObject("App::DocumentObjectGroup", "HeartsideResults")
     group.Label = GROUP_LABEL
@@ -94,9 +98,12 @@ def remove_results(doc: Any) -> int:
     """Remove the results group and everything of ours in it; how many objects went.
 
     Objects of the user that were put into the group are taken out of it and stay. Tags stay too.
+
+    Raises InputError where any of it is of a later release; then nothing is removed.
     """
     doomed = {obj.Name: obj for obj in our_objects(doc, [RESULTS_KIND, LABEL_KIND])}
     groups = our_objects(doc, [RESULTS_KIND])
+    refuse_newer([*doomed.values(), *(each for group in groups for each in group.Group if is_ours(each))])
     while groups:
         group = groups.pop()
         for member in group.Group:

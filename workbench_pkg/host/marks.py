@@ -6,8 +6,11 @@ Python class: a host without the add-on forgets the class when it saves, never t
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Any
 
+from movement_core.errors import InputError
+from movement_core.wording import say
 from workbench_pkg.host.relations import KIND_PROPERTY as KIND
 
 SCHEMA = "HeartsideSchema"
@@ -22,8 +25,32 @@ def kind_of(obj: Any) -> str:
 
 
 def schema_of(obj: Any) -> int:
-    """The form of its properties; 0 where it was never marked."""
-    return int(getattr(obj, SCHEMA)) if SCHEMA in obj.PropertiesList else 0
+    """The form of its properties; 0 where it was never marked.
+
+    Raises InputError where something else than a form stands there.
+    """
+    form = getattr(obj, SCHEMA) if SCHEMA in obj.PropertiesList else 0
+    if isinstance(form, bool) or not isinstance(form, int) or form < 0:
+        raise InputError(
+            say("{name} is {value!r}, which is no form of properties", name=SCHEMA, value=form),
+            where=obj.Label,
+            allowed=f"0 … {CURRENT_SCHEMA}",
+            todo=say("mend or remove that property"),
+        )
+    return form
+
+
+def refuse_newer(objects: Iterable[Any]) -> None:
+    """Raise InputError where one of our objects has a form of a later release: we would read it wrongly or spoil it."""
+    for obj in objects:
+        form = schema_of(obj)
+        if form > CURRENT_SCHEMA:
+            raise InputError(
+                say("its properties have form {form}, of a later release than this one", form=form),
+                where=obj.Label,
+                allowed=f"0 … {CURRENT_SCHEMA}",
+                todo=say("install that release or a later one; until then the object stays as it is"),
+            )
 
 
 def mark(obj: Any, kind: str, schema: int = CURRENT_SCHEMA) -> Any:

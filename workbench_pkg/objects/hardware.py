@@ -22,6 +22,7 @@ from workbench_pkg.host.marks import (
     kind_of,
     mark,
     objects_of_kind,
+    refuse_newer,
 )
 from workbench_pkg.host.relations import is_ours, is_placed_group, is_plain_group
 from workbench_pkg.host.version import gui_is_up
@@ -66,6 +67,11 @@ def cut_bodies(doc: Any) -> list[Any]:
     return objects_of_kind(doc, CUT_BODY)
 
 
+def _hardware_of(doc: Any) -> list[Any]:
+    kinds = (ROOT, TOP, AWAY, MARKER, CUT_BODY, CUTTER)
+    return [obj for kind in kinds for obj in objects_of_kind(doc, kind)]
+
+
 def cuts_of(doc: Any) -> list[Any]:
     """The parts that have been cut for hardware."""
     return [obj for obj in doc.Objects if CUT_MARK in obj.PropertiesList]
@@ -77,7 +83,10 @@ def write_hardware(
     """Put the hardware of one top into the document, in place of what it had. The caller opens the transaction.
 
     ``key``: of the top's first board. ``figures``: of the plan; ``of_each``: of its fasteners by number.
+
+    Raises InputError where there is hardware of a later release.
     """
+    refuse_newer(_hardware_of(doc))
     root = root_of(doc)
     if root is None:
         root = mark(doc.addObject("App::DocumentObjectGroup", "HeartsideHardware"), ROOT)
@@ -201,8 +210,9 @@ def remove_all(doc: Any) -> int:
 
     Raises
     ------
-    InputError : something was built on a part that was cut.
+    InputError : something was built on a part that was cut, or any of it is of a later release.
     """
+    refuse_newer(_hardware_of(doc))
     cuts = cuts_of(doc)
     for cut in cuts:
         _look_for_users(cut)

@@ -11,7 +11,7 @@ from typing import Any
 
 from movement_core.errors import InputError
 from workbench_pkg.host.marks import add_property
-from workbench_pkg.objects.study import ensure_study, find_study
+from workbench_pkg.objects.study import ensure_study, known_study
 
 JOINTS = "HeartsideJoints"
 
@@ -19,15 +19,15 @@ JOINTS = "HeartsideJoints"
 def kept_joints(doc: Any) -> dict[tuple[str, str], str]:
     """Kinds by the keys of the two parts.
 
-    Raises InputError where the property holds no such list.
+    Raises InputError where the property holds no such list, or the study is of a later release.
     """
-    study = find_study(doc)
+    study = known_study(doc)
     if study is None or JOINTS not in study.PropertiesList:
         return {}
     try:
         rows = json.loads(getattr(study, JOINTS) or "[]")
         return {(str(one), str(other)): str(kind) for one, other, kind in rows}
-    except (ValueError, TypeError) as error:
+    except (ValueError, TypeError, RecursionError) as error:
         raise InputError(
             f"{JOINTS} is not a list of joints ({error})",
             where=study.Label,

@@ -17,7 +17,7 @@ from movement_core.errors import HeartsideError
 from movement_core.sheet.schedule import Block, Cell, Length
 from movement_core.sheet.template.marks import TemplateMarks
 from movement_core.wording import say
-from workbench_pkg.host.marks import kind_of, mark, objects_of_kind
+from workbench_pkg.host.marks import kind_of, mark, objects_of_kind, refuse_newer
 from workbench_pkg.objects.results import results_of
 
 GROUP, SCHEDULE, PAGE, DRAWN = "papers", "schedule", "drawing page", "drawing"
@@ -46,8 +46,12 @@ def papers_group(doc: Any) -> Any:
 
 
 def remove(doc: Any, kinds: Sequence[str] = (SCHEDULE, PAGE, DRAWN)) -> int:
-    """Take papers of some kinds out, and their group once it is empty; how many objects went."""
+    """Take papers of some kinds out, and their group once it is empty; how many objects went.
+
+    Raises InputError where any of them is of a later release; then nothing is removed.
+    """
     found = [obj for kind in kinds for obj in objects_of_kind(doc, kind)]
+    refuse_newer([*found, *objects_of_kind(doc, GROUP)])
     names = [obj.Name for obj in found]
     names += [obj.Template.Name for obj in found if kind_of(obj) == PAGE and obj.Template is not None]
     for name in names:

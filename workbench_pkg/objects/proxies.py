@@ -36,9 +36,9 @@ class Study(_Stateless):
 
     def onDocumentRestored(self, obj: Any) -> None:
         """The host has read the object back: bring it up to the form that this release writes."""
-        from workbench_pkg.objects.study import migrate
+        from workbench_pkg.objects.restoring import bring_up
 
-        migrate(obj)
+        bring_up(obj)
 
 
 class StudyView(_Stateless):

@@ -24,6 +24,8 @@ from typing import Any
 
 import FreeCAD as App
 
+from movement_core.errors import InputError
+from movement_core.wording import say
 from workbench_pkg.host.marks import (
     CURRENT_SCHEMA,
     NO_RECOMPUTE,
@@ -32,6 +34,7 @@ from workbench_pkg.host.marks import (
     kind_of,
     mark,
     objects_of_kind,
+    refuse_newer,
     schema_of,
 )
 from workbench_pkg.host.preferences import usual_flatness_mm
@@ -64,9 +67,28 @@ def find_study(doc: Any) -> Any | None:
     return found[0] if found else None
 
 
-def ensure_study(doc: Any) -> Any:
-    """The study of a document, made where there is none. The caller opens the transaction."""
+def known_study(doc: Any) -> Any | None:
+    """The study of a document, or None, to read or to write what stands in it.
+
+    Raises InputError where it is of a later release: it may mean something else there.
+    """
     obj = find_study(doc)
+    refuse_newer([] if obj is None else [obj])
+    return obj
+
+
+def study_label(doc: Any) -> str:
+    """What the document calls its study, to say where something is wrong."""
+    obj = find_study(doc)
+    return "" if obj is None else str(obj.Label)
+
+
+def ensure_study(doc: Any) -> Any:
+    """The study of a document, made where there is none. The caller opens the transaction.
+
+    Raises InputError where it is of a later release.
+    """
+    obj = known_study(doc)
     if obj is None:
         obj = doc.addObject("App::FeaturePython", "HeartsideStudy")
         obj.Label = "Heartside study"
@@ -89,7 +111,10 @@ def attach(obj: Any) -> None:
 
 
 def migrate(obj: Any) -> None:
-    """Bring a study of an older release up to the form of this one; a newer one is left as it is."""
+    """Bring a study of an older release up to the form of this one; a newer one is left as it is.
+
+    Raises InputError where its form cannot be told.
+    """
     if kind_of(obj) != KIND or schema_of(obj) > CURRENT_SCHEMA:
         return
     _complete(obj)
@@ -98,23 +123,34 @@ def migrate(obj: Any) -> None:
 
 
 def get_text(doc: Any, name: str) -> str:
-    """Text of a property of the document's study; "" where there is no study."""
-    obj = find_study(doc)
+    """Text of a property of the document's study; "" where there is no study. Raises as ``known_study`` does."""
+    obj = known_study(doc)
     return str(getattr(obj, name)) if obj is not None and name in obj.PropertiesList else ""
 
 
 def today_moisture(doc: Any) -> float | None:
     """Moisture content of the wood on the day of the check, percent, or None."""
-    obj = find_study(doc)
-    return float(getattr(obj, TODAY)) if obj is not None and TODAY in obj.PropertiesList else None
+    return _number(known_study(doc), TODAY)
 
 
 def asked_of(doc: Any) -> dict[str, Any]:
-    """What else the study was asked with: rooms, shop, day it was built, answers to a logger's file."""
+    """What else the study was asked with: rooms, shop, day it was built, answers to a logger's file.
+
+    Raises InputError where the property holds no such thing, or the study is of a later release.
+    """
+    text = get_text(doc, ASKED)
+    asked: dict[str, Any] | None = {}
     try:
-        asked = dict(json.loads(get_text(doc, ASKED) or "{}"))
-    except ValueError:
-        asked = {}
+        asked = json.loads(text) if text else {}
+    except (ValueError, RecursionError):
+        asked = None
+    if asked is None or not _is_asked(asked):
+        raise InputError(
+            say("{name} does not say what the air was asked with", name=ASKED),
+            where=study_label(doc),
+            allowed='JSON like {"rooms": {"heating_c": 20.0}}',
+            todo=say("mend or remove that property"),
+        )
     for word, name in _WORDS.items():
         text = get_text(doc, name)
         if text:
@@ -138,10 +174,8 @@ def set_today_moisture(obj: Any, percent: float | None) -> None:
 
 def flatness_mm(doc: Any) -> float | None:
     """The most that a top of the document may be out of flat, mm, else what this user prefers; None is the usual."""
-    obj = find_study(doc)
-    if obj is not None and FLATNESS in obj.PropertiesList:
-        return float(getattr(obj, FLATNESS))
-    return usual_flatness_mm()
+    said = _number(known_study(doc), FLATNESS)
+    return usual_flatness_mm() if said is None else said
 
 
 def set_flatness(obj: Any, most_mm: float | None) -> None:
@@ -162,7 +196,7 @@ def parts_of(obj: Any) -> list[Any]:
 
 def study_for_answer(doc: Any) -> Any:
     """The study of a document; one that is made here goes again with the answer. The caller opens the transaction."""
-    found = find_study(doc)
+    found = known_study(doc)
     if found is not None:
         return found
     made = ensure_study(doc)
@@ -175,7 +209,7 @@ def study_for_answer(doc: Any) -> Any:
 
 def drop_answer(doc: Any) -> None:
     """Take the links of an answer off the study, and the study where nothing but the answer made it."""
-    obj = find_study(doc)
+    obj = known_study(doc)
     if obj is None:
         return
     set_parts(obj, ())
@@ -187,6 +221,28 @@ def _says_anything(obj: Any) -> bool:
     ours = {KIND_PROPERTY, SCHEMA, FOR_ANSWER}
     said = [name for name in obj.PropertiesList if name.startswith("Heartside") and name not in ours]
     return any(getattr(obj, name) for name in said)
+
+
+def _is_asked(asked: Any) -> bool:
+    """Whether something read from JSON has the form of what was asked; an early release kept the shop in there too."""
+    if not isinstance(asked, dict) or not set(asked) <= {"rooms", "answers", *_WORDS}:
+        return False
+    return all(isinstance(asked.get(word, ""), str) for word in _WORDS)
+
+
+def _number(obj: Any | None, name: str) -> float | None:
+    """A number of a study, None where it is not said. The property may be of any type in a file of somebody else's."""
+    if obj is None or name not in obj.PropertiesList:
+        return None
+    value = getattr(obj, name)
+    try:
+        return float(value)
+    except (TypeError, ValueError):
+        raise InputError(
+            say("{name} is {value!r}, which is no number", name=name, value=str(value)),
+            where=obj.Label,
+            todo=say("mend or remove that property"),
+        ) from None
 
 
 def _set_or_remove(obj: Any, kind: str, name: str, value: Any, explanation: str) -> None:

@@ -19,10 +19,9 @@ from movement_core.errors import HeartsideError
 from movement_core.names import words
 from movement_core.wording import say
 from workbench_pkg.actions.settings import DEFAULT_YEAR, FILES, LoggerAnswers, air_from_text, is_logger
-from workbench_pkg.actions.year import year_of
+from workbench_pkg.actions.year import answers_of, year_of
 from workbench_pkg.host.preferences import usual_year
 from workbench_pkg.host.qt import QtGui, QtWidgets, enum_value
-from workbench_pkg.objects.study import asked_of
 from workbench_pkg.panels import recorded, rows
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.logger_questions import LoggerQuestions, in_words
@@ -97,7 +96,7 @@ class YearPanel:
         self.list.currentRowChanged.connect(self._tell)
         self.file.clicked.connect(self._ask_file)
         self.first = year_of(doc)
-        self.first_answers = dict(asked_of(doc).get("answers", {}))
+        self.first_answers = answers_of(doc)
         self.choose(self.first or usual_year() or DEFAULT_YEAR, self.first_answers)
 
     def choose(self, text: str, answers: Mapping[str, Any] | None = None) -> None:
