@@ -1,6 +1,6 @@
 """Contacts of a thousand solids against the host's exact distances on the same pairs, and how the cost grows.
 
-    python3 -m tests.benchmarks.bench_contact [--every N]
+    python3 -m tests.benchmarks.bench_contact [--quick] [--every N] [--most N]
 
 Growth needs no host: turned stacks of 100 to 3,000 blocks, a quarter of them bored, seconds a solid, for contacts and
 for where the parts go and what their joints bear. The rest
@@ -19,8 +19,8 @@ import os
 for _name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
     os.environ.setdefault(_name, "1")
 
-import argparse
 import datetime
+import math
 import sys
 import tempfile
 import time
@@ -36,6 +36,7 @@ from movement_core.piece.contact.meetings import meetings_of
 from movement_core.piece.contact.pairs import near_bodies
 from movement_core.piece.restrained import restrained
 from movement_core.piece.solve import solve_piece
+from tests.benchmarks.rows import Curve, Measured, Row, finish, shortest
 from tests.core.contact_solids import blocks, bored, piece_of, pose
 
 REACH = 10.0
@@ -44,12 +45,6 @@ LONG, WIDE, THICK = 120.0, 60.0, 22.0
 GROWTH, SHARE = 1.5, 0.1
 NETWORK_GROWTH = 4.0  # of where the parts go and what their joints bear, a part, from 100 to 3,000
 LIBRARIES = ("/usr/lib/freecad/lib", "/usr/lib/freecad-python3/lib")
-
-
-def timed(work):
-    start = time.perf_counter()
-    result = work()
-    return time.perf_counter() - start, result
 
 
 def stack(shape, where):
@@ -70,35 +65,33 @@ def touching(shape):
     return (a - 1) * b * c + a * (b - 1) * c + a * b * (c - 1)
 
 
-def growth():
-    """Whether seconds a solid stay the same from the smallest stack to the largest."""
-    each = []
-    for shape in SIZES:
+def growth(sizes):
+    """How seconds a solid grow from the smallest stack to the largest."""
+    each, points = [], []
+    for shape in sizes:
         bodies = stack(shape, pose(1))
-        seconds, found = min(
-            (timed(lambda b=bodies: contacts_of(b, REACH)) for _ in range(2)), key=lambda r: r[0]
-        )
+        seconds, found = shortest(2, lambda b=bodies: contacts_of(b, REACH))
         flat = sum(contact.surface == "flat" for contact in found.contacts)
         if flat != touching(shape) or found.overlaps:
             raise SystemExit(f"{len(bodies)} blocks: {flat} contacts, {len(found.overlaps)} overlaps: wrong")
         each.append(seconds / len(bodies))
+        points.append((len(bodies), seconds))
         print(f"{len(bodies):5d} blocks: {seconds:7.2f} s, {1e3 * each[-1]:.2f} ms each, {flat} contacts")
-    ratio = each[-1] / each[0]
-    print(
-        f"growth of the cost a solid from {np.prod(SIZES[0])} to {np.prod(SIZES[-1])}: ×{ratio:.2f} (≤ {GROWTH})"
+    row = Row(
+        f"contacts of {points[-1][0]} solids, a solid", f"of {points[0][0]}", each[-1] / each[0], most=GROWTH
     )
-    return ratio <= GROWTH
+    return Measured([row], [Curve("contacts", "solids", "s", tuple(points))])
 
 
-def network_growth():
-    """Whether positions and forces cost about the same a part; turned stacks again, as woods built at other moistures.
+def network_growth(sizes):
+    """How positions and forces grow, a part; turned stacks again, as woods built at other moistures.
 
     Processor time. Every other block has its grain crosswise, and all joints are unknown or glued edges, so that all
     blocks strain each other, more closely than furniture does.
     """
     year, day = find_year("heated cold-winter home"), datetime.date(2026, 3, 15)
-    each = []
-    for shape in SIZES:
+    each, counts = [], []
+    for shape in sizes:
         where = pose(1)
         bodies = stack(shape, where)
         tags = [
@@ -114,14 +107,20 @@ def network_growth():
         forces = restrained(solved, joints)
         marks.append(time.process_time())
         each.append(np.diff(marks) / len(bodies))
+        counts.append(len(bodies))
         most = max(one.force_n or 0.0 for one in forces.joints)
         print(
             f"{len(bodies):5d} blocks, {len(joints)} joints: {1e3 * each[-1][0]:.2f} ms a part for positions, "
             f"{1e3 * each[-1][1]:.2f} ms for forces, {most / 1000:.1f} kN at most"
         )
-    ratios = each[-1] / each[0]
-    print(f"growth of both: ×{ratios[0]:.2f} and ×{ratios[1]:.2f} (≤ {NETWORK_GROWTH})")
-    return bool((ratios <= NETWORK_GROWTH).all())
+    told = Measured()
+    for what, spent in zip(("positions of parts", "forces of joints"), np.transpose(each)):
+        ratio = float(spent[-1] / spent[0])
+        told.rows.append(
+            Row(f"{what}, {counts[-1]} parts, a part", f"of {counts[0]}", ratio, most=NETWORK_GROWTH)
+        )
+        told.curves.append(Curve(what, "parts", "s", tuple(zip(counts, (spent * counts).tolist()))))
+    return told
 
 
 def reach_host():
@@ -167,45 +166,47 @@ def wardrobe_of(App):
 
 
 def against_host(title, doc, every):
-    """Our time over the host's on one document."""
+    """Our time over the host's on one document, as a row."""
     from workbench_pkg.host.faces import faces_of
     from workbench_pkg.host.leaves import read_leaves
 
     leaves = [leaf for leaf in read_leaves(doc).leaves if leaf.visible]
-    reading, read = timed(lambda: faces_of(leaves))
-    finding, found = timed(lambda: contacts_of(read.bodies, REACH, read))
+    reading, read = shortest(1, lambda: faces_of(leaves))
+    finding, found = shortest(1, lambda: contacts_of(read.bodies, REACH, read))
     low, high = (
         np.array([getattr(body.points, end)(axis=0) for body in read.bodies]) for end in ("min", "max")
     )
     pairs = list(zip(*near_bodies(low, high, REACH)))
     solids = [leaf.global_solid() for leaf in leaves]
     asked = pairs[::every]
-    theirs, _ = timed(lambda: [solids[a].distToShape(solids[b])[0] for a, b in asked])
+    theirs, _ = shortest(1, lambda: [solids[a].distToShape(solids[b])[0] for a, b in asked])
     theirs *= len(pairs) / len(asked)
     ours = reading + finding
     print(
         f"{title}: {len(leaves)} solids, {len(pairs)} near pairs: faces {reading:.2f} s + contacts {finding:.2f} s "
         f"({len(found.contacts)} contacts, {len(found.gaps)} gaps, {len(found.overlaps)} overlaps); "
-        f"host's distances {theirs:.1f} s ({len(asked)} asked): ×{ours / theirs:.3f} (≤ {SHARE})"
+        f"host's distances {theirs:.1f} s ({len(asked)} asked)"
     )
-    return ours / theirs <= SHARE
+    what = f"faces and contacts of the {title}, {len(leaves)} solids"
+    return Row(what, "the host's distances of the same pairs", ours / theirs, most=SHARE)
 
 
-def main():
-    options = argparse.ArgumentParser()
-    options.add_argument("--every", type=int, default=1, help="ask the host for every Nth pair only")
-    every = options.parse_args().every
-    kept = [growth(), network_growth()]
+def measure(asked):
+    sizes = [shape for shape in SIZES if math.prod(shape) <= asked.most]
+    told = growth(sizes).joined(network_growth(sizes))
     App = reach_host()
     if App is None:
-        print("no FreeCAD for this Python: the comparison with the host was not run")
-        return 0 if all(kept) else 1
-    kept.append(against_host("stack", drilled_stack(App), every))
-    kept.append(against_host("wardrobe", wardrobe_of(App), every))
-    return 0 if all(kept) else 1
+        told.left_out.append("contacts against the host's distances: no FreeCAD for this Python")
+        return told
+    for title, make in (("stack", drilled_stack), ("wardrobe", wardrobe_of)):
+        told.rows.append(against_host(title, make(App), asked.every))
+    return told
 
+
+WORDS = (
+    ("--every", 1, 20, "ask the host for every Nth pair only"),
+    ("--most", 3000, 1000, "largest stack"),
+)
 
 if __name__ == "__main__":
-    code = main()
-    sys.stdout.flush()
-    os._exit(code)  # the host's own clean-up may crash at exit
+    finish(measure, __doc__, WORDS)

@@ -1,12 +1,12 @@
 """Free shapes against finite elements of the same accuracy, and the cost of many boards at once. Ratios only.
 
-    python -m tests.benchmarks.bench_section [--sweep]
+    python -m tests.benchmarks.bench_section [--quick] [--sweep N]
 
 One run on one core. Judged: a board's profile at least 1000 times faster than the cheapest scikit-fem mesh
 whose mid-surface is within 1/10,000 of the sag (the map itself is exact: the finer the mesh, the higher the
 ratio); 100,000 boards in one call at no more than twice the bare numpy expression; flips of 14 boards all tried
-within a second. ``--sweep`` adds how far 150 random panels are from finite elements, for the figures in
-THEORY.md. Exit 1 when a figure is missed.
+within a second. ``--sweep 50`` adds how far 50 random panels of each wood are from finite elements, for the
+figures in THEORY.md. Exit 1 when a figure is missed.
 """
 
 # ruff: noqa: E402  (the threads must be told before numpy loads)
@@ -17,9 +17,6 @@ import os
 for _name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
     os.environ.setdefault(_name, "1")
 
-import sys
-import time
-
 import numpy as np
 
 from movement_core.section.arrangement import arrangement_study
@@ -28,22 +25,13 @@ from movement_core.section.elastic import CrossStiffness
 from movement_core.section.field import free_shape
 from movement_core.section.lays import Candidate
 from movement_core.section.panel import Panel
+from tests.benchmarks.rows import Curve, Measured, Row, finish, shortest
 from tests.validation.section_fem import MODULI, Wood, line_at, random_pith, solve_section
 
 FE_OVER_MAP, MANY_OVER_BARE, FLIPS_S = 1000.0, 2.0, 1.0
 BOARDS, POINTS = 100_000, 9
 CHANGE, TINY = -0.4, -0.004
 TABLE_ACCURACY = 1e-4  # of the sag: the last digit of the published comparison (0.05769 mm)
-
-
-def best_of(count, work):
-    """(shortest seconds, last result)."""
-    times = []
-    for _ in range(count):
-        start = time.perf_counter()
-        result = work()
-        times.append(time.perf_counter() - start)
-    return min(times), result
 
 
 def finite_elements_within(board, accuracy):
@@ -54,7 +42,7 @@ def finite_elements_within(board, accuracy):
     exact = board.profile(TINY, samples=2001)[:, 1].max()
     for columns in (8, 12, 16, 24, 32, 48, 64, 96):
         rows = 2 * max(1, columns // 8)
-        seconds, (before, after) = best_of(
+        seconds, (before, after) = shortest(
             3, lambda c=columns, r=rows: solve_section([board], TINY, columns=c, rows=r)
         )
         mapped = line_at(before, board.moved(before, TINY), 0.0)
@@ -75,17 +63,17 @@ def bare(points, pith, a, b):
     return pith[:, None, :] + np.stack((radius * np.cos(angle), radius * np.sin(angle)), axis=-1)
 
 
-def many_boards():
-    """Seconds of one call for all boards, and of the bare expression."""
+def many_boards(count):
+    """Seconds of one call for so many boards, and of the bare expression."""
     rng = np.random.default_rng(0)
-    points = rng.uniform((-60, -10), (60, 10), (BOARDS, POINTS, 2))
+    points = rng.uniform((-60, -10), (60, 10), (count, POINTS, 2))
     piths = np.stack(
-        (rng.uniform(-80, 80, BOARDS), rng.choice([-1, 1], BOARDS) * rng.uniform(15, 200, BOARDS)), axis=-1
+        (rng.uniform(-80, 80, count), rng.choice([-1, 1], count) * rng.uniform(15, 200, count)), axis=-1
     )
-    change = rng.uniform(-6, 6, BOARDS)
+    change = rng.uniform(-6, 6, count)
     a, b = 0.0013 * change, 0.0027 * change
-    ours, moved = best_of(7, lambda: free_shape(points, piths, a, b))
-    plain, same = best_of(7, lambda: bare(points, piths, a, b))
+    ours, moved = shortest(7, lambda: free_shape(points, piths, a, b))
+    plain, same = shortest(7, lambda: bare(points, piths, a, b))
     assert np.abs(moved - same).max() < 1e-9
     return ours, plain
 
@@ -97,12 +85,25 @@ def fourteen_flips():
     for _ in range(14):
         board = Board(Wood(), rng.uniform(60, 120), 20, random_pith(rng, 120, 20))
         boards.append(Candidate(board, *(float(score) for score in rng.integers(0, 4, 2))))
-    start = time.process_time()  # of this process: a second is judged, so a busy machine must not count
-    study = arrangement_study(boards, -4, 2)
-    return time.process_time() - start, study.tried
+    seconds, study = shortest(1, lambda: arrangement_study(boards, -4, 2))
+    return seconds, study.tried
 
 
-def sweep(count=50):
+def by_boards(few):
+    """Seconds of one call by boards, and of one panel's settled shape by its boards."""
+    calls = [(count, many_boards(count)[0]) for count in (100, 1000, 10_000, BOARDS)]
+    board = Board(Wood(), 100, 20, (0, 50))
+    panels = [
+        (count, shortest(few, lambda n=count: Panel([board] * n).shape(-4))[0])
+        for count in (2, 5, 10, 20, 40)
+    ]
+    return [
+        Curve("section: free shapes in one call", "boards", "s", tuple(calls)),
+        Curve("section: a panel, settled", "boards", "s", tuple(panels)),
+    ]
+
+
+def sweep(count):
     """How far random panels are from finite elements, percent of the range, for three ways of settling."""
     for name, moduli in MODULI.items():
         own = CrossStiffness(moduli.radial, moduli.tangential, moduli.shear, moduli.poisson_rt)
@@ -128,40 +129,41 @@ def sweep(count=50):
             )
 
 
-def main():
+def measure(asked):
+    few = 1 if asked.quick else 3
     board = Board(Wood(), 200, 20, (0, 50))
-    map_s, _ = best_of(500, lambda: board.profile(TINY))
-    for accuracy in (1e-3, TABLE_ACCURACY, 1e-5):
+    map_s, _ = shortest(500, lambda: board.profile(TINY))
+    told = Measured()
+    for accuracy in (TABLE_ACCURACY,) if asked.quick else (1e-3, TABLE_ACCURACY, 1e-5):
         seconds, columns, error = finite_elements_within(board, accuracy)
-        print(
-            f"board profile within {accuracy:g} of its sag: finite elements ({columns} columns, off by {error:.1g}) "
-            f"÷ exact map = {seconds / map_s:.0f}"
-        )
+        print(f"finite elements within {accuracy:g} of the sag: {columns} columns, off by {error:.1g}")
+        least = FE_OVER_MAP if accuracy == TABLE_ACCURACY else None
+        against = f"finite elements within {accuracy:g} of its sag"
+        told.rows.append(Row("a board's profile: times as fast", against, seconds / map_s, least))
         if accuracy == TABLE_ACCURACY:
             fe_s, judged = seconds, columns
-    ours, plain = many_boards()
-    print(f"{BOARDS} boards of {POINTS} points in one call ÷ bare expression = {ours / plain:.2f}")
-    print(f"per board in that call: finite elements ÷ map = {fe_s / (ours / BOARDS):.3g}")
+    ours, plain = many_boards(BOARDS)
     flips_s, tried = fourteen_flips()
-    print(f"14 boards, {tried} layouts: {flips_s:.2f} s of this core")
-    panel_s, _ = best_of(5, lambda: Panel([board] * 5).shape(-4))
-    panel_fe, _ = best_of(3, lambda: solve_section([board] * 5, CHANGE, columns=judged // 2, rows=6))
-    print(f"panel of 5, settled: scikit-fem ÷ ours = {panel_fe / panel_s:.1f}")
-    if "--sweep" in sys.argv:
-        sweep()
-    missed = [
-        text
-        for text, bad in (
-            (f"board profile less than {FE_OVER_MAP:g} times faster", fe_s / map_s < FE_OVER_MAP),
-            (f"many boards above {MANY_OVER_BARE:g} × bare", ours / plain > MANY_OVER_BARE),
-            (f"flips above {FLIPS_S:g} s", flips_s > FLIPS_S),
-        )
-        if bad
+    panel_s, _ = shortest(5, lambda: Panel([board] * 5).shape(-4))
+    panel_fe, _ = shortest(few, lambda: solve_section([board] * 5, CHANGE, columns=judged // 2, rows=6))
+    told.rows += [
+        Row(
+            f"{BOARDS:,} boards of {POINTS} points",
+            "the bare numpy expression",
+            ours / plain,
+            most=MANY_OVER_BARE,
+        ),
+        Row("a board of those: times as fast", "finite elements", fe_s / (ours / BOARDS)),
+        Row(f"14 boards, {tried:,} layouts", "seconds, no ratio", flips_s, most=FLIPS_S, unit="s"),
+        Row("panel of 5, settled: times as fast", "finite elements", panel_fe / panel_s),
     ]
-    for text in missed:
-        print("MISSED:", text)
-    return 1 if missed else 0
+    told.curves += by_boards(few)
+    if asked.sweep:
+        sweep(asked.sweep)
+    return told
 
+
+WORDS = (("--sweep", 0, 0, "random panels of each wood against finite elements"),)
 
 if __name__ == "__main__":
-    sys.exit(main())
+    finish(measure, __doc__, WORDS)

@@ -2,44 +2,37 @@
 
     python -m tests.benchmarks.bench_sheet
 
-Prints seconds of processor time, for the machine may be busy, and, as what holds on any machine, their ratio to the
-analysis of the same piece.
+Ratios to the analysis of the same piece, in processor time; nothing is asked of them.
 """
 
 from __future__ import annotations
-
-import time
 
 from movement_core.sheet.pages.html import sheet_html
 from movement_core.sheet.pages.pdf import sheet_pdf
 from movement_core.sheet.pages.sheet import movement_sheet
 from movement_core.sheet.pages.wish import SheetWish
+from tests.benchmarks.rows import Curve, Measured, Row, finish, shortest
 from tests.core.sheet_pieces import material as worked_out
 from tests.core.sheet_pieces import named_boards, table, three_hundred
 
 
-def timed(work):
-    start = time.process_time()
-    answer = work()
-    return time.process_time() - start, answer
-
-
-def main() -> None:
+def measure(asked) -> Measured:
     sheet_pdf(movement_sheet(worked_out(named_boards(["warm-up"]))))
-    print(
-        f"{'piece':14}{'parts':>6}{'analysis':>10}{'pages':>8}{'HTML':>8}{'PDF':>8}{'sum':>8}{'sum/analysis':>14}"
-    )
-    for name, make in (("table", table), ("three hundred", three_hundred)):
-        analysis, material = timed(make.__wrapped__)
-        pages, sheet = timed(lambda material=material: movement_sheet(material, SheetWish()))
-        html, _ = timed(lambda sheet=sheet: sheet_html(sheet))
-        pdf, _ = timed(lambda sheet=sheet: sheet_pdf(sheet))
-        total = pages + html + pdf
+    told, points = Measured(), []
+    for make in (table, three_hundred):
+        analysis, material = shortest(1, make.__wrapped__)
+        pages, sheet = shortest(1, lambda material=material: movement_sheet(material, SheetWish()))
+        html, _ = shortest(1, lambda sheet=sheet: sheet_html(sheet))
+        pdf, _ = shortest(1, lambda sheet=sheet: sheet_pdf(sheet))
+        count, total = len(material.parts), pages + html + pdf
         print(
-            f"{name:14}{len(material.parts):6}{analysis:9.2f}s{pages:7.2f}s{html:7.2f}s{pdf:7.2f}s{total:7.2f}s"
-            f"{total / analysis:14.2f}"
+            f"{count} parts: analysis {analysis:.2f} s, pages {pages:.2f} s, HTML {html:.2f} s, PDF {pdf:.2f} s"
         )
+        told.rows.append(Row(f"sheet of {count} parts", "its analysis", total / analysis))
+        points.append((count, total))
+    told.curves.append(Curve("sheet: pages, HTML and PDF", "parts", "s", tuple(points)))
+    return told
 
 
 if __name__ == "__main__":
-    main()
+    finish(measure, __doc__)

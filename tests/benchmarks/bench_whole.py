@@ -1,6 +1,6 @@
 """A whole check against the host's own open, recompute and mesh, stage by stage, and how it grows.
 
-    python3 -m tests.benchmarks.bench_whole [--most N] [--only NAME …]
+    python3 -m tests.benchmarks.bench_whole [--quick] [--most N]
 
 Needs a Python that can import FreeCAD. Models: the demo's table and sideboard, an invented wardrobe of some 300
 solids (tests/host/wardrobe.py), and stacks of 100, 300, 1,000 and 3,000 tagged blocks, a quarter of them drilled,
@@ -18,7 +18,6 @@ import os
 for _name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
     os.environ.setdefault(_name, "1")
 
-import argparse
 import itertools
 import math
 import sys
@@ -29,16 +28,11 @@ from pathlib import Path
 import numpy as np
 
 from tests.benchmarks.bench_contact import LONG, THICK, WIDE, reach_host
+from tests.benchmarks.rows import Curve, Measured, Row, finish, shortest
 
 MOST_RATIO, MOST_EXPONENT = 3.0, 1.15
 STACKS = ((5, 5, 4), (10, 6, 5), (10, 10, 10), (15, 20, 10))
 DEVIATION = 0.5  # percent of a shape's mean size: the host's window meshes so
-
-
-def processor_seconds(work):
-    start = time.process_time()
-    result = work()
-    return time.process_time() - start, result
 
 
 def stack_file(App, folder, shape, drilled=True):
@@ -82,7 +76,7 @@ def saved(App, doc, folder, name):
 
 def hosts_own(App, path):
     """Seconds of opening, of computing everything anew, of meshing every shown shape."""
-    opening, doc = processor_seconds(lambda: App.openDocument(str(path), True))
+    opening, doc = shortest(1, lambda: App.openDocument(str(path), True))
 
     def compute():
         for obj in doc.Objects:
@@ -96,7 +90,7 @@ def hosts_own(App, path):
                 size = (box.XLength + box.YLength + box.ZLength) / 3
                 obj.Shape.copy().tessellate(max(size * DEVIATION / 100, 1e-3))
 
-    computing, meshing = processor_seconds(compute)[0], processor_seconds(mesh)[0]
+    computing, meshing = shortest(1, compute)[0], shortest(1, mesh)[0]
     App.closeDocument(doc.Name)
     return opening, computing, meshing
 
@@ -130,33 +124,30 @@ def ours(path, settings):
 
 
 def judged(App, path, settings):
-    """Our seconds over the host's on one file, told in a line."""
+    """Our seconds over the host's on one file, as a row; with how many parts and seconds."""
     host = hosts_own(App, path)
     seconds, stages, entry = ours(path, settings)
-    ratio = seconds / sum(host)
     shares = ", ".join(f"{name} {100 * spent / seconds:.0f} %" for name, spent in stages.items())
     print(
         f"{path.stem:14s} {len(entry['parts']):5d} solids: check {seconds:6.2f} s, host {sum(host):6.2f} s (open "
-        f"{host[0]:.2f}, compute {host[1]:.2f}, mesh {host[2]:.2f}): ×{ratio:.2f} (≤ {MOST_RATIO:g})   {shares}",
+        f"{host[0]:.2f}, compute {host[1]:.2f}, mesh {host[2]:.2f})   {shares}",
         flush=True,
     )
-    return len(entry["parts"]), seconds, ratio
+    count = len(entry["parts"])
+    against = "the host's open, recompute and mesh"
+    row = Row(f"whole check, {path.stem}, {count} solids", against, seconds / sum(host), most=MOST_RATIO)
+    return count, seconds, row
 
 
-def main():
-    options = argparse.ArgumentParser()
-    options.add_argument("--most", type=int, default=3000, help="largest stack")
-    options.add_argument("--only", nargs="*", default=[], help="models whose name begins so")
-    asked = options.parse_args()
+def measure(asked):
     App = reach_host()
     if App is None:
-        print("no FreeCAD for this Python")
-        return 1
+        return Measured(left_out=["a whole check against the host's own work: no FreeCAD for this Python"])
     from workbench_pkg.actions.settings import settings_from_texts
     from workbench_pkg.demo.build import build_demo
 
     settings = settings_from_texts("", "2026-03-15", None)
-    kept, stacks = [], []
+    told, stacks = Measured(), []
     with tempfile.TemporaryDirectory() as scratch:
         folder = Path(scratch)
         demos = [path for path in build_demo(folder) if path.suffix == ".FCStd"]
@@ -169,21 +160,18 @@ def main():
         makers.append(lambda: stack_file(App, folder, STACKS[1], drilled=False))
         for make in makers:
             path = make()
-            if asked.only and not path.stem.startswith(tuple(asked.only)):
-                continue
-            count, seconds, ratio = judged(App, path, settings)
-            kept.append(ratio <= MOST_RATIO)
+            count, seconds, row = judged(App, path, settings)
+            told.rows.append(row)
             if path.stem.startswith("stack"):
                 stacks.append((count, seconds))
-    if len(stacks) > 1:
-        sizes, spent = np.log(np.array(stacks).T)
-        exponent = float(np.polyfit(sizes, spent, 1)[0])
-        print(f"growth over the stacks: seconds ∝ solids^{exponent:.2f} (≤ {MOST_EXPONENT})")
-        kept.append(exponent <= MOST_EXPONENT)
-    return 0 if all(kept) else 1
+    curve = Curve("whole check, open to report", "solids", "s", tuple(stacks))
+    told.curves.append(curve)
+    grows = f"exponent of a whole check, {stacks[0][0]} to {stacks[-1][0]} solids"
+    told.rows.append(Row(grows, "1: in proportion", curve.exponent, most=MOST_EXPONENT, unit=""))
+    return told
 
+
+WORDS = (("--most", 3000, 300, "largest stack"),)
 
 if __name__ == "__main__":
-    code = main()
-    sys.stdout.flush()
-    os._exit(code)  # the host's own clean-up may crash at exit
+    finish(measure, __doc__, WORDS)

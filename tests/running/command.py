@@ -23,7 +23,7 @@ from tests.running.hosts import (
 )
 from tests.running.places import ROOT, fresh, output_folder, tool_environment
 from tests.running.suites import HOST_SUITES, SUITES, Job, Outcome, Runner
-from workbench_pkg.setup import SetupError, ensure_packages
+from workbench_pkg.setup import SetupError, ensure_packages, find_host
 
 Step = Callable[[], "list[Step]"]
 """A piece of work; returns the steps that it makes possible."""
@@ -31,7 +31,7 @@ Step = Callable[[], "list[Step]"]
 DESCRIPTION = """Run the tests. Without --install nothing is installed: what is missing is said, with the
 command that brings it. Suites: core, validation, regression (no host), style, types (tools), host (inside
 FreeCAD), gui (in its window, on a virtual screen), benchmarks. All but the benchmarks run when none is named.
-Arguments after -- go to pytest."""
+Arguments after -- go to pytest, or name single benchmarks."""
 
 
 class TestRun:
@@ -42,6 +42,7 @@ class TestRun:
         self.names: list[str] = options.suites or [name for name in SUITES if name != "benchmarks"]
         self.hosts = chosen(options.hosts) if any(name in HOST_SUITES for name in self.names) else []
         self.install: bool = options.install
+        self.quick: bool = options.quick
         self.workers: int = options.jobs or len(os.sched_getaffinity(0))
         self.extra = extra
         self.again = again
@@ -72,7 +73,7 @@ class TestRun:
         in_host = [name for name in self.names if name in HOST_SUITES]
         local = local_name() in self.hosts
         packages = venvs.packages_for("core") if core else []
-        if local:
+        if local or ("benchmarks" in core and self.install):
             packages += [*packages_for_local(in_host), *venvs.packages_for("host")]
         if packages:
             unique = list(dict.fromkeys(packages))
@@ -124,8 +125,20 @@ class TestRun:
             python = venvs.ensure_core(install=self.install, again=self.again)
         except SetupError as error:
             return self._not_set_up(names, error)
-        jobs = suites.core_jobs(names, python, self.output, tool_environment(), self.extra)
+        words = self._benchmark_words() if "benchmarks" in names else []
+        jobs = suites.core_jobs(names, python, self.output, tool_environment(), self.extra, words)
         return [self._step(job) for job in jobs]
+
+    def _benchmark_words(self) -> list[str]:
+        """For tests/benchmarks/__main__.py: the host's Python, or why there is none."""
+        alone = self.names == ["benchmarks"]  # else the words after -- are pytest's
+        words = [*(self.extra if alone else []), *(["--quick"] if self.quick else [])]
+        try:
+            if find_host() is None:
+                raise SetupError(f"FreeCAD is not installed on this machine. Type:\n  {self.again}")
+            return [*words, "--host-python", str(venvs.ensure_host(install=self.install, again=self.again))]
+        except SetupError as error:
+            return [*words, "--no-host", " ".join(str(error).split())]
 
     def _local_steps(self, names: list[str]) -> list[Step]:
         try:
@@ -191,6 +204,9 @@ def parse(argv: list[str]) -> tuple[argparse.Namespace, list[str]]:
     )
     parser.add_argument(
         "--report", action="store_true", help="keep the validation's report as tests/validation/REPORT.md"
+    )
+    parser.add_argument(
+        "--quick", action="store_true", help="benchmarks smaller and fewer: minutes instead of an hour"
     )
     parser.add_argument("--jobs", type=int, metavar="N", help="suites at once (default: one a processor)")
     return parser.parse_args(ours), extra

@@ -45,6 +45,7 @@ class Job:
 
     report   the JUnit file that it writes, or None for a tool that speaks by its exit code
     where    the name of the place, replaced by what the suite itself finds out where it does
+    limit_s  seconds that each command may take, or None: as long as it needs
     """
 
     suite: str
@@ -53,6 +54,7 @@ class Job:
     folder: Path
     report: Path | None = None
     environment: dict[str, str] = field(default_factory=dict)
+    limit_s: float | None = LIMIT_S
 
     @property
     def name(self) -> str:
@@ -77,7 +79,7 @@ class Runner:
         code = 0
         with log.open("wb") as file:
             for command in job.commands:
-                one, late = self._call(command, job.environment, None if self._live else file)
+                one, late = self._call(command, job, None if self._live else file)
                 code = code or one
                 if late:
                     remark = f"stopped after {LIMIT_S // 60} minutes"
@@ -94,11 +96,11 @@ class Runner:
             for process in self._running:
                 _end(process)
 
-    def _call(self, command: list[str], extra: dict[str, str], log: object) -> tuple[int, bool]:
+    def _call(self, command: list[str], job: Job, log: object) -> tuple[int, bool]:
         process = subprocess.Popen(
             command,
             cwd=ROOT,
-            env={**os.environ, **extra},
+            env={**os.environ, **job.environment},
             stdin=None if self._live else subprocess.DEVNULL,
             stdout=log,  # type: ignore[call-overload]
             stderr=None if log is None else subprocess.STDOUT,
@@ -107,7 +109,7 @@ class Runner:
         with self._lock:
             self._running.add(process)
         try:
-            return process.wait(None if self._live else LIMIT_S), False
+            return process.wait(None if self._live else job.limit_s), False
         except subprocess.TimeoutExpired:
             _end(process)
             return process.wait(), True
@@ -160,9 +162,14 @@ def what_to_run(suite: str, extra: Sequence[str]) -> list[str]:
 
 
 def core_jobs(
-    suites: list[str], python: Path, output: Path, environment: dict[str, str], pytest_arguments: list[str]
+    suites: list[str],
+    python: Path,
+    output: Path,
+    environment: dict[str, str],
+    pytest_arguments: list[str],
+    benchmark_words: Sequence[str] = (),
 ) -> list[Job]:
-    """The jobs that need no host, of those named."""
+    """The jobs that the core's Python begins, of those named; benchmark_words: for tests/benchmarks/__main__.py."""
     version, numpy_version = _versions(python)
     where = f"Python {version}, numpy {numpy_version}"
     # The types of numpy are written for the Python that it was installed for, not for an older one.
@@ -180,17 +187,15 @@ def core_jobs(
     tools = {
         "style": [[*run, "ruff", "check", *SOURCES], [*run, "ruff", "format", "--check", *SOURCES]],
         "types": [[*run, "mypy", "--python-version", language]],
-        "benchmarks": [
-            [*run, f"tests.benchmarks.{path.stem}"]
-            for path in sorted(ROOT.glob("tests/benchmarks/bench_*.py"))
-        ],
+        "benchmarks": [[*run, "tests.benchmarks", "--output", str(output / "benchmarks"), *benchmark_words]],
     }
     if "types" in suites and language == "3.10":
         print("types: left out, the numpy for Python 3.10 declares less than we rely on; use a newer Python")
         suites = [name for name in suites if name != "types"]
     for suite in (name for name in suites if name in TOOL_SUITES):
         folder = fresh(output / suite)
-        jobs.append(Job(suite, where, tools[suite], folder, None, environment))
+        limit_s = None if suite == "benchmarks" else LIMIT_S
+        jobs.append(Job(suite, where, tools[suite], folder, None, environment, limit_s))
     return jobs
 
 
