@@ -20,8 +20,10 @@ def read_plain(path: Path, largest_bytes: int = LARGEST_BYTES) -> bytes:
         raise FileError(
             "it is not an ordinary file", where=where, todo="put a file of that name in its place"
         )
-    if facts.st_size > largest_bytes:
+    with path.open("rb") as file:  # what the system makes up as it is read says of itself that it is empty
+        content = file.read(largest_bytes + 1) if facts.st_size <= largest_bytes else None
+    if content is None or len(content) > largest_bytes:
         raise FileError(
             "it is far too large", where=where, allowed=f"up to {largest_bytes / (1 << 20):g} MiB"
         )
-    return path.read_bytes()
+    return content
