@@ -63,6 +63,9 @@ class DailyAir:
     Raises
     ------
     InputError : not 365 days, or a value out of range, naming the day.
+
+    >>> DailyAir("shop", np.full(365, 20.0), np.full(365, 50.0), "own assumption").rh_percent.shape
+    (365,)
     """
 
     name: str

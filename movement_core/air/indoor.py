@@ -54,6 +54,13 @@ class Rooms:
     moisture_gain_g_m3 : vapour from living at and below 0 °C outside, g/m³, falling to none at 20 °C.
     humidifier_rh, dehumidifier_rh : lowest and highest humidity held, percent; None = no such machine.
     coil_c : temperature of the cooler's coil, which sets how dry it leaves the air.
+
+    Raises
+    ------
+    InputError : a value out of its range, or a lower limit above the upper one, naming it.
+
+    >>> Rooms(heating_c=18, humidifier_rh=40).humidifier_rh
+    40
     """
 
     heating_c: float | None = 20.0

@@ -87,5 +87,17 @@ def _index() -> NameIndex[Place]:
 
 
 def find_place(name: str) -> Place:
-    """The place of this name; an unknown name raises ``UnknownName`` with the nearest ones."""
+    """The place of this name, with the monthly means of its weather.
+
+    Parameters
+    ----------
+    name : a city or town; case, spaces, accents and the order of the words do not matter.
+
+    Raises
+    ------
+    UnknownName : no place is called so, or several could be, with the nearest names.
+
+    >>> find_place("oslo").name
+    'Oslo'
+    """
     return _index().find(name)

@@ -53,7 +53,11 @@ def all_presets() -> tuple[YearPreset, ...]:
 
 
 def all_years() -> tuple[Year, ...]:
-    """Every indoor year by name, in the order of the table."""
+    """Every indoor year by name, in the order of the table.
+
+    >>> "museum" in [year.name for year in all_years()]
+    True
+    """
     return tuple(preset.year for preset in all_presets())
 
 

@@ -35,6 +35,9 @@ class Year:
     Raises
     ------
     InputError : not 12 months, or a value out of range, naming the month.
+
+    >>> Year("shop", (20,) * 12, (50,) * 12, "own assumption").rh_percent[0]
+    50.0
     """
 
     name: str

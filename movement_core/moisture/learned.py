@@ -89,6 +89,9 @@ class Observed:
     moisture_sd : doubt of the moisture on that day, percent points. tool_sd_mm : of the reading.
     start_sd_mc, start_sd_mm : doubt of moisture and size at the start, which all readings of one ``group`` share.
     group : what is measured, so that its readings share their start.
+
+    >>> Observed(-4.0, -5.0, per_percent_mm=1.0, moisture_sd=0.5, tool_sd_mm=0.5).group
+    ''
     """
 
     predicted_mm: float
@@ -109,6 +112,9 @@ class LearnedLot:
     ----------
     factor : lot ÷ species. sd : its standard deviation; likely is ± 1 sd, nearly certain ± 2 sd.
     prior_sd : what it was before. used, outliers : indices of the readings.
+
+    >>> LearnedLot(1.1, sd=0.1, prior_sd=0.15, used=(0,), outliers=()).likely
+    (1.0, 1.2000000000000002)
     """
 
     factor: float
@@ -143,6 +149,18 @@ def learn_lot(observed: Sequence[Observed], prior_sd: float = COEFFICIENT_CV) ->
     (statistics texts on linear models with known variance, from memory). R holds tool and moisture of each reading,
     and the start that readings of one group share. A doubt of moisture counts for more mm in a livelier lot: its mean
     over the prior is taken, which keeps the estimate right on average.
+
+    Parameters
+    ----------
+    observed : the readings. prior_sd : how much lots differ from their species, a share (0.15 is 15 %).
+
+    Raises
+    ------
+    InputError : a reading or a doubt that cannot be, with the allowed range.
+
+    >>> lot = learn_lot([Observed(-4.0, -5.0, per_percent_mm=1.0, moisture_sd=0.5, tool_sd_mm=0.5)])
+    >>> round(lot.factor, 2), round(lot.sd, 3)
+    (1.1, 0.115)
     """
     prior = float(within(prior_sd, "spread of lots", 1e-4, 1.0, ""))
     for one in observed:

@@ -149,6 +149,11 @@ def air_moisture(temperature_c: float, rh_percent: float) -> MoistureReading:
     Raises
     ------
     InputError : air that no shop has.
+
+    Source: the equilibrium of ``equilibrium_moisture``; the spread is our own judgement (``AIR_SD``).
+
+    >>> round(air_moisture(20, 50).mc, 1)
+    9.3
     """
     warmth = float(within(temperature_c, "temperature of the air", -20.0, 60.0, "°C"))
     damp = float(within(rh_percent, "relative humidity", 0.0, 95.0, "%"))

@@ -41,8 +41,8 @@ from movement_core.moisture.transport import (
 Array = NDArray[np.float64]
 Faces = FaceFinish | str | Sequence[FaceFinish | str]
 
-THICKNESS_RANGE_MM = (0.1, 1000.0)
-WARMEST_MEAN_C = 45.0  # no home or shop has a warmer year; °F taken for °C would
+THICKNESS_RANGE_MM = (0.1, 1000.0)  # beyond it is a slip of the unit (own judgement)
+WARMEST_MEAN_C = 45.0  # no home or shop has a warmer year; °F taken for °C would (own judgement)
 BOARDS_AT_ONCE = 64
 
 
@@ -86,6 +86,10 @@ class WoodYear:
     swing_share : (…) range of the mean over the year ÷ range of the air's equilibrium moisture; nan in
         steady air.
     slab : the transport figures used; notes : what the reader must know.
+
+    >>> year = wood_year(find_year("museum"), 20, 0.68, "varnish 2", "bare")
+    >>> year.mean_mc.shape, round(float(year.lag_days))  # late by so many days
+    ((365,), 27)
     """
 
     air_mc: Array
@@ -219,6 +223,9 @@ def wood_year(
 
     Error: exact for constant figures and daily air; the figures themselves are known within a factor of
     three.
+
+    >>> round(float(wood_year(find_year("museum"), 20, 0.68).mean_mc.min()), 1)
+    8.8
     """
     slab = slab_transport(
         air, thickness_mm, specific_gravity, show, back,

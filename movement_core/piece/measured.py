@@ -43,8 +43,23 @@ RADIUS_CV = 0.1
 
 @dataclass(frozen=True)
 class Measurement:
-    """One reading of a part on a day. ``what``: one of ``KINDS``; a cup is above 0 where it is a crown; a gap stands
-    beside the part's edge in an opening that keeps its size. Moisture by meter, else the air, else from the year."""
+    """One reading of a part on a day. Its moisture is known by meter, else by the air, else from the year.
+
+    Parameters
+    ----------
+    part : its name. what : one of ``KINDS``. date : the day of the reading.
+    value_mm : what was read, mm; a cup is above 0 where it is a crown; a gap stands beside the part's edge in an
+        opening that keeps its size.
+    moisture_percent : of a meter, 0 to 30. temperature_c, rh_percent : of the air, °C and percent.
+    tool_mm : doubt of the tool, a standard deviation, mm.
+
+    Raises
+    ------
+    InputError : an unknown ``what``, or a value out of its range, naming it.
+
+    >>> Measurement("panel", "width", 401.5, datetime.date(2026, 2, 1), moisture_percent=7.0).tool_mm
+    0.5
+    """
 
     part: str
     what: str
@@ -78,8 +93,24 @@ class LearnedParts:
 
 
 def measurements_from_table(text: str, name: str) -> tuple[tuple[Measurement, ...], tuple[str, ...]]:
-    """Measurements from CSV text with the columns ``COLUMNS`` (the last four may be empty or absent), and the problems
-    of single rows. Raises InputError where the heading lacks a column."""
+    """Measurements from CSV text with the columns ``COLUMNS`` (the last four may be empty or absent).
+
+    Parameters
+    ----------
+    text : the table with its heading. name : what it is called in messages.
+
+    Returns
+    -------
+    The measurements, and the problems of single rows.
+
+    Raises
+    ------
+    InputError : the heading lacks a column.
+
+    >>> found, problems = measurements_from_table("part,what,value_mm,date\\npanel,width,401.5,2026-02-01", "panel.csv")
+    >>> found[0].value_mm, problems
+    (401.5, ())
+    """
     lines = text.lstrip("\ufeff").splitlines()
     heading = lines[0] if lines else ""
     reader = read_cells(lines, ";" if heading.count(";") > heading.count(",") else ",", name)
@@ -111,7 +142,25 @@ def _from_row(row: dict[str, str]) -> Measurement:
 
 
 def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year | DailyAir) -> LearnedParts:
-    """What the measurements say of the parts' lots: their woods replaced where enough was learned."""
+    """What the measurements say of the parts' lots: their woods replaced where enough was learned.
+
+    Parameters
+    ----------
+    parts : of one piece, as ``movement_core.piece.part.parts_of`` makes them of its solids.
+    measured : readings of these parts. air : around the piece; it gives the moisture where nobody measured it.
+
+    Returns
+    -------
+    ``LearnedParts``; what cannot be used is no error but a text in ``problems``.
+
+    Raises
+    ------
+    InputError : a reading whose doubt cannot be, see ``learn_lot``.
+
+    >>> shelf = Measurement("shelf", "width", 250, datetime.date(2026, 2, 1))
+    >>> learn_from([], [shelf], Year("shop", (20,) * 12, (50,) * 12, "own assumption")).problems[0][:52]
+    "measurement of 'shelf' on 2026-02-01: there is no su"
+    """
     problems: list[str] = []
     groups: dict[tuple[str, str], list[Observed]] = {}
     for one in measured:

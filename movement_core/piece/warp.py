@@ -43,11 +43,24 @@ USUAL_GRAVITY = 0.6
 class WarpCase:
     """What the maker sees and knows. None is *not known*.
 
-    ``cup_mm``: crown above 0, hollow below. ``flat_mc``: mean moisture when it was last flat; ``now_mc``: today;
-    ``show_mc``, ``back_mc``: a meter near each face. ``heart``: which face was nearer the tree's centre, or "mixed".
-    ``finish``: as in tags ("varnish 2", or "show oil 2, back bare"). ``lying``: one of ``LYING``, for ``days``.
-    ``wet_hours`` and ``wet_side``: a face that was wetted. ``most_mc``: the dampest it ever was while held.
-    ``machined``: one face was planed or the board was resawn since.
+    Parameters
+    ----------
+    species : a wood. width_mm, thickness_mm : of the whole, mm. boards : how many it is glued of.
+    cup_mm : from the chord, mm: crown above 0, hollow below.
+    heart : the face that was nearer the tree's centre, one of ``HEARTS``. pith_mm : how far off that was, mm.
+    flat_mc : mean moisture when it was last flat, percent. now_mc : today. show_mc, back_mc : a meter near each face.
+    temperature_c, rh_percent : of the air around it, °C and percent.
+    finish : as in tags ("varnish 2", or "show oil 2, back bare").
+    lying : one of ``LYING``, for ``days``. wet_hours, wet_side : a face that was wetted, for so many hours.
+    most_mc : the dampest it ever was while held, percent.
+    machined : one face was planed, or the board resawn, since it was flat.
+
+    Raises
+    ------
+    InputError : a value out of its range or an unknown word, naming it.
+
+    >>> WarpCase(find_species("white oak"), width_mm=500, thickness_mm=20, cup_mm=3, now_mc=9).start
+    9
     """
 
     species: Species
@@ -122,9 +135,18 @@ class WarpCase:
 class Cause:
     """One cause and what it would do.
 
-    ``least_mm``, ``most_mm``: the cup it would make, crown above 0; ``suits``: 0–1, how well the story suits it;
-    ``share``: of all causes listed. ``face_difference_mc`` (show minus back), ``left_after_wait`` and
-    ``left_when_freed`` (shares of today's cup) are what a measurement would show if this were it.
+    Attributes
+    ----------
+    name, reason, remedy : in words.
+    least_mm, most_mm : the cup it would make, mm, crown above 0.
+    suits : 0 to 1, a share: how well the story suits it. share : of all causes listed.
+    face_difference_mc : what two meters would show if this were it, show minus back, points.
+    left_after_wait, left_when_freed : left then, as shares of today's cup.
+
+    >>> case = WarpCase(find_species("white oak"), 200, 25, cup_mm=0.76, heart="show", pith_mm=60, flat_mc=12, now_mc=8)
+    >>> cause = diagnose(case).causes[0]
+    >>> cause.name, round(cause.least_mm, 2)
+    ('the rings, and a change of moisture since it was flat', 0.76)
     """
 
     name: str
@@ -141,7 +163,18 @@ class Cause:
 
 @dataclass(frozen=True)
 class Diagnosis:
-    """Causes, the likeliest first; what to measure, to do, and not to do."""
+    """Causes, the likeliest first; what to measure, to do, and not to do.
+
+    Attributes
+    ----------
+    causes : the likeliest first; their shares add to 1.
+    measure : the one measurement that parts the first two. not_to : what would make it worse, or hurt.
+    wait_days : how long it has to stand free for a second measurement to tell, days.
+
+    >>> found = diagnose(WarpCase(find_species("white oak"), width_mm=500, thickness_mm=20, cup_mm=3))
+    >>> round(sum(cause.share for cause in found.causes), 6), found.wait_days
+    (1.0, 14)
+    """
 
     causes: tuple[Cause, ...]
     measure: str
@@ -150,7 +183,22 @@ class Diagnosis:
 
 
 def diagnose(case: WarpCase) -> Diagnosis:
-    """Likely causes of a cup in order. Pure; about half a second of marching."""
+    """Likely causes of a cup in order. Pure; about half a second of marching.
+
+    Parameters
+    ----------
+    case : what the maker sees and knows.
+
+    Returns
+    -------
+    ``Diagnosis``. The figures are those of the rooms ``section`` and ``moisture``; how well a story suits a cause is
+    our own judgement.
+
+    >>> case = WarpCase(find_species("yellow poplar"), 1070, 19, cup_mm=-32, boards=8, flat_mc=10, rh_percent=30,
+    ...                 finish="show bare, back varnish 3")
+    >>> diagnose(case).causes[0].name
+    'one face breathes more than the other (finish)'
+    """
     found = [cause for make in CAUSES if (cause := make(case)) is not None]
     weights = np.array([cause.suits * _density(case, cause) for cause in found])
     shares = weights / weights.sum()

@@ -118,6 +118,12 @@ def arrangement_study(
     Raises
     ------
     InputError : no boards, a wish that cannot be met, a value that cannot be.
+
+    >>> oak = find_species("white oak")
+    >>> boards = [Candidate(Board(oak, 100, 20, (0, y)), looks_show=2, looks_back=1) for y in (50, 60)]
+    >>> study = arrangement_study(boards, driest_change=-4, wettest_change=2)
+    >>> study.tried, study.best_looks.over
+    (4, (False, False))
     """
     if not candidates:
         raise InputError("no boards to arrange", allowed="one board or more", todo="list the boards")

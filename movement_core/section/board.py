@@ -16,6 +16,7 @@ from movement_core.section.field import Floats, free_shape, from_chord, numbers
 from movement_core.section.rings import Rings
 
 Surface = Literal["middle", "show", "back"]
+# What a board may measure: anything beyond is a slip of the unit (own judgement).
 WIDTH_MM = (0.1, 5000.0)
 THICKNESS_MM = (0.1, 1000.0)
 
@@ -82,6 +83,11 @@ class Board:
     ------
     InputError : non-finite or out-of-range size, or pith within the section without ``boxed_heart``; the
         message names the board, the value and the allowed range.
+
+    >>> oak = find_species("white oak")
+    >>> board = Board(oak, width_mm=200, thickness_mm=25, pith_mm=(0, 60))
+    >>> round(float(board.profile(-4)[:, 1].max()), 2)  # mm that the middle rises as it dries by 4 points
+    0.76
     """
 
     species: MovesAcrossGrain

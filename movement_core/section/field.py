@@ -76,6 +76,9 @@ def free_shape(
     -----
     From the metric: dr' = (1+a) dr and r'dθ' = (1+b) r dθ have the solution above, and it is the only one
     apart from rigid motion. Checked against finite elements in tests/validation/test_section_boards.py.
+
+    >>> free_shape((0, 12.5), (0, -60), -0.007, -0.014).round(2).tolist()  # mm: the show face comes down
+    [0.0, 11.99]
     """
     # The checks that cost are left until something in the answer shows that they are needed.
     try:

@@ -39,6 +39,14 @@ class Candidate:
     colour : a number for its colour or tone, or None.
     must_show : the face that has to be up, "show" or "back", or None.
     place : the place from the left (0 is the first) it has to keep, or None.
+
+    Raises
+    ------
+    InputError : a word or a place that cannot be, naming it.
+
+    >>> board = Board(find_species("white oak"), width_mm=100, thickness_mm=20, pith_mm=(0, 50))
+    >>> Candidate(board, looks_show=2, looks_back=1, must_show="show").looks_show
+    2
     """
 
     board: Board
@@ -58,6 +66,9 @@ class Wishes:
     same_grain : all boards whose grain is stated must run the same way, so that the panel planes clean.
     together, apart : pairs that must, or must not, be neighbours. colour_step : greatest difference of colour
     between neighbours whose colours are stated.
+
+    >>> Wishes(may_reorder=True, together=((0, 1),)).may_turn
+    False
     """
 
     may_turn: bool = False

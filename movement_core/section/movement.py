@@ -13,7 +13,7 @@ from movement_core.section.boxed_heart import solve_boxed_heart
 from movement_core.section.field import Floats, free_shape, numbers, strains
 from movement_core.section.rings import Rings, cut_class
 
-FAR_MM = 1e7  # a pith so far away that its rings are straight
+FAR_MM = 1e7  # a pith so far away that its rings are straight (own judgement)
 RADIUS_UNKNOWN = "ring radius unknown: the width moves as straight rings would, the cup is missing"
 RADIUS_A_RANGE = "ring radius only known as a range: the cup is a range"
 HEART_UNKNOWN = "heart side unknown: the cup may go either way"
@@ -29,6 +29,7 @@ _POINTS = np.array(
     + [(x, 0.5) for x in _FACE]
     + [(x, y) for y in (-0.25, 0.25) for x in (-0.5, 0.5)]
 )
+# Weights of Boole's and of Simpson's rule (derived).
 _BOOLE = np.array([7.0, 32.0, 12.0, 32.0, 7.0]) / 90.0
 _SIMPSON = np.array([1.0, 4.0, 2.0, 4.0, 2.0, 4.0, 2.0, 4.0, 1.0]) / 24.0
 
@@ -114,6 +115,7 @@ def _peak(height: Floats) -> Floats:
     before, here, after = (np.take_along_axis(height, at + step, axis=-1)[..., 0] for step in (-1, 0, 1))
     bend = before - 2.0 * here + after
     with np.errstate(divide="ignore", invalid="ignore"):
+        # a chord's sagitta, derived
         more = np.where(bend != 0.0, -((after - before) ** 2) / (8.0 * bend), 0.0)
     return np.asarray(here + more, dtype=np.float64)
 
@@ -170,6 +172,10 @@ def section_movement(
     Raises
     ------
     InputError : a size or strain that cannot be, with the allowed range.
+
+    >>> moved = section_movement(200, 25, Rings.at(0, 60), -0.007, -0.014)
+    >>> round(float(moved.width_change_mm), 2), round(float(moved.cup_mm), 2)
+    (-2.27, 0.72)
     """
     width = checked_size(width_mm, "width", "section", WIDTH_MM)
     thickness = checked_size(thickness_mm, "thickness", "section", THICKNESS_MM)

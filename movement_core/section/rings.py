@@ -16,7 +16,7 @@ from movement_core.section.field import numbers
 CUTS = {"flat": (0.0, 0.0, 30.0), "rift": (30.0, 45.0, 60.0), "quarter": (60.0, 90.0, 90.0)}
 HEART_SIDES = ("show", "back")
 PITH_SIDES = ("left", "right")
-FLATTEST_MM = 100_000.0  # a ring of more than 100 m radius is straight
+FLATTEST_MM = 100_000.0  # a ring of more than 100 m radius is straight (own judgement)
 
 
 @dataclass(frozen=True)
@@ -37,6 +37,15 @@ class Rings:
         right-handed screw about the pith), or None when not known.
     far_end : rings at the far end of the board, section frame of the near end, when they differ.
     side_assumed : the pith was put to the right for want of knowing; its diamonding may go the other way.
+
+    Raises
+    ------
+    InputError : an angle, radius or slope out of its range, or an unknown word, with what is allowed.
+
+    >>> Rings.cut("quarter").angle_range_degrees
+    (60.0, 90.0)
+    >>> Rings.at(0, 60).pith_mm
+    (0.0, 60.0)
     """
 
     pith_mm: tuple[float, float] | None = None

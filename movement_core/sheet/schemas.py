@@ -24,16 +24,27 @@ _NAMES = (
 
 
 def schema_names() -> tuple[str, ...]:
-    """Names of all published schemas: what stands under ``schema`` in what is written. The number is the version."""
+    """Names of all published schemas: what stands under ``schema`` in what is written. The number is the version.
+
+    >>> schema_names()[0]
+    'heartside-arrange-1'
+    """
     return _NAMES
 
 
 def schema(name: str) -> dict[str, Any]:
     """A schema that stands by itself: those that it refers to lie within it, under ``$defs``.
 
+    Parameters
+    ----------
+    name : one of ``schema_names()``.
+
     Raises
     ------
     UnknownName : no such schema.
+
+    >>> schema("heartside-stock-1")["title"]
+    'Stock on the rack'
     """
     found = _read(name)
     within: dict[str, Any] = {}

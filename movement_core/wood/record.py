@@ -63,6 +63,9 @@ class Species:
     Raises
     ------
     InputError : an unknown kind, or a figure that no material has.
+
+    >>> Species("my oak", radial_coefficient=0.0018, tangential_coefficient=0.0036).variation
+    0.15
     """
 
     name: str

@@ -14,7 +14,11 @@ __all__ = ["SizeChange", "Species", "all_species", "find_species"]
 
 
 def all_species() -> tuple[Species, ...]:
-    """Every wood, sheet material and inert material whose movement is known, woods first."""
+    """Every wood, sheet material and inert material whose movement is known, woods first.
+
+    >>> all_species()[0].kind
+    'wood'
+    """
     return everything()[0]
 
 
