@@ -20,7 +20,7 @@ RELEASES = {"bookworm": "FreeCAD 0.20", "trixie": "FreeCAD 1.0", "forky": "FreeC
 
 WINDOW_PACKAGES = ("xvfb", "libgl1-mesa-dri", "fonts-dejavu-core")
 CHROOT = Path(__file__).with_name("chroot.sh")
-WINDOW_COMMAND = ("tests/running/display.py", "freecad", "tests/gui/window_session.py")
+WINDOW_COMMAND = ("freecad", "tests/gui/window_session.py")
 
 SETTINGS = """<?xml version="1.0" encoding="UTF-8" standalone="no" ?>
 <FCParameters><FCParamGroup Name="Root"><FCParamGroup Name="BaseApp"><FCParamGroup Name="Preferences">
@@ -79,6 +79,11 @@ def prepare_profile(folder: Path) -> None:
     (home / "user.cfg").write_text(SETTINGS, encoding="utf-8")
 
 
+def window_command(python: str) -> list[str]:
+    """What runs the window suite: the hosts of its groups one after another on one virtual screen."""
+    return [python, "tests/running/display.py", python, "tests/running/window_groups.py", *WINDOW_COMMAND]
+
+
 def variables(out: str) -> dict[str, str]:
     """Environment of a host suite; out is the output folder as seen from where the suite runs."""
     return {
@@ -106,7 +111,7 @@ class LocalHost:
             environment["HEARTSIDE_WINDOW"] = window_task(
                 str(folder), extra, venvs.site_packages(self.python)
             )
-            command = [str(self.python), *WINDOW_COMMAND]
+            command = window_command(str(self.python))
         else:
             command = [str(self.python), "-m", "pytest", *pytest_arguments(suite, str(folder), extra)]
         return Job(suite, self.name, [command], folder, folder / "report.xml", environment)
@@ -148,12 +153,7 @@ class ChrootHost:
         inside = variables("/out")
         if suite == "gui":
             inside["HEARTSIDE_WINDOW"] = window_task("/out", extra, "")
-            command = [
-                "/usr/bin/python3",
-                "tests/running/display.py",
-                "freecad",
-                "tests/gui/window_session.py",
-            ]
+            command = window_command(venvs.SYSTEM_PYTHON)
         else:
             command = [venvs.SYSTEM_PYTHON, "-m", "pytest", *pytest_arguments(suite, "/out", extra)]
         enter = ["bash", str(CHROOT), "run", str(self.tree), str(ROOT), "env"]

@@ -147,6 +147,8 @@ def _count(job: Job, code: int, seconds: float, remark: str, log: Path) -> Outco
         for fact in suite.iter("property"):
             if fact.get("name") == "where":
                 where = f"{job.where}: {fact.get('value')}"
+            elif fact.get("name") == "remark":
+                remark = "; ".join(filter(None, (remark, fact.get("value"))))
     if passed + failed == 0:
         failed, remark = 1, remark or "ran no test"
     elif code != 0 and failed == 0:
