@@ -86,6 +86,11 @@ class StandingHost:
         self.answered += 1
         return answer
 
+    @property
+    def pid(self) -> int:
+        """Number of the host's process."""
+        return self._process.pid
+
     def close(self) -> None:
         """Let the host end: it has no more jobs."""
         self._close_jobs()
