@@ -17,6 +17,7 @@ from movement_core.piece.contact.found import ROUND, Contact, Gap
 from movement_core.piece.contact.joints import Joint
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.limits import limit
+from movement_core.piece.vectors import square_to
 from movement_core.piece.whole import WholePiece
 from movement_core.wording import say
 
@@ -90,9 +91,7 @@ def _judge(whole: WholePiece, joint: Joint, fit: Contact | Gap) -> Finding | Non
 
 
 def _round_the(axis: Floats) -> list[Floats]:
-    aside = np.cross(axis, np.eye(3)[np.argmin(np.abs(axis))])
-    aside /= np.linalg.norm(aside)
-    up = np.cross(axis, aside)
+    aside, up = square_to(axis)
     return [
         np.asarray(np.cos(angle) * aside + np.sin(angle) * up)
         for angle in np.linspace(0, np.pi, DIRECTIONS, endpoint=False)

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from movement_core.piece.facts import Fact, inferred, missing, tagged
 from movement_core.piece.outline import SolidOutline
 from movement_core.piece.tags import Tags
+from movement_core.piece.vectors import cross
 
 FloatArray = NDArray[np.float64]
 # Exact extents of the solid along three orthonormal rows: (centre, lengths), mm. The host knows curved faces.
@@ -152,25 +153,27 @@ def _tightest_box(outline: SolidOutline) -> FloatArray:
 
 
 def _tightest_around(outline: SolidOutline, normal: FloatArray, candidates: list[FloatArray]) -> FloatArray:
-    best: tuple[float, FloatArray] | None = None
     given = np.array(candidates).reshape(-1, 3)
     flats = given - np.outer(given @ normal, normal)
     sizes = np.linalg.norm(flats, axis=1)
     flats = flats[sizes >= 0.5] / sizes[sizes >= 0.5, None]
+    if not len(flats):
+        raise ValueError("no direction lies in the plane")  # own_axes always hold two that do
     same = np.abs(flats @ flats.T) > 0.99999
     tried: list[int] = []
-    for place, flat in enumerate(flats):
-        if same[place, tried].any():
-            continue
-        tried.append(place)
-        axes = np.array([flat, np.cross(normal, flat), normal])
-        size = extents_of_points(outline.points, axes)[1]
-        area = float(size[0] * size[1])
-        if best is None or area < best[0] * (1 - 1e-6):
-            best = (area, axes)
-    if best is None:
-        raise ValueError("no direction lies in the plane")  # own_axes always hold two that do
-    return best[1]
+    met = np.zeros(len(flats), dtype=bool)
+    for place in range(len(flats)):
+        if not met[place]:
+            tried.append(place)
+            met |= same[place]
+    flats = flats[tried]
+    ups = cross(np.broadcast_to(normal, flats.shape), flats)
+    areas = (np.ptp(outline.points @ flats.T, axis=0) * np.ptp(outline.points @ ups.T, axis=0)).tolist()
+    best = 0
+    for place, area in enumerate(areas):
+        if area < areas[best] * (1 - 1e-6):
+            best = place
+    return np.array([flats[best], ups[best], normal])
 
 
 def _ascending(box: FloatArray, measure: Measure) -> FloatArray:
@@ -213,7 +216,7 @@ def _across(outline: SolidOutline, box: FloatArray, grain: FloatArray, tags: Tag
             tight = _tightest_around(outline, grain, [*box, *outline.own_axes])
             size = extents_of_points(outline.points, tight)[1]
             y = tight[0] if size[0] < size[1] else tight[1]
-    return np.array([np.cross(y, grain), y, grain])
+    return np.array([cross(y, grain), y, grain])
 
 
 def _least_parallel(axes: FloatArray, direction: FloatArray) -> FloatArray:

@@ -16,6 +16,7 @@ import Part
 from numpy.typing import NDArray
 
 from movement_core.piece.contact.bodies import Body, CurvedFace, Cylinder, Placed, PlanarFace
+from movement_core.piece.vectors import cross
 from workbench_pkg.host.leaf import Leaf, moved
 from workbench_pkg.host.own import OwnSolid
 from workbench_pkg.host.shapes import affine
@@ -127,13 +128,13 @@ def _triangles(face: Any, mesh: tuple[Floats, NDArray[np.int64]], outward: float
     """(T, 3, 3) triangles of a curved face, seen anticlockwise from outside."""
     points, corners = mesh
     triangles = points[corners]
-    cross = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
-    triangles, cross = triangles[(size := np.linalg.norm(cross, axis=1)) > 1e-12], cross[size > 1e-12]
+    seen = cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
+    triangles, seen = triangles[(size := np.linalg.norm(seen, axis=1)) > 1e-12], seen[size > 1e-12]
     if not len(triangles):
         return np.zeros((0, 3, 3))
-    largest = int(np.argmax(np.linalg.norm(cross, axis=1)))
+    largest = int(np.argmax(np.linalg.norm(seen, axis=1)))
     u, v = face.Surface.parameter(Part.Vertex(*triangles[largest].mean(axis=0)).Point)
-    agrees = _vector(face.normalAt(u, v)) @ cross[largest] * outward > 0
+    agrees = _vector(face.normalAt(u, v)) @ seen[largest] * outward > 0
     return triangles if agrees else triangles[:, ::-1]
 
 

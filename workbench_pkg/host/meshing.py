@@ -12,6 +12,8 @@ import numpy as np
 import Part
 from numpy.typing import NDArray
 
+from movement_core.piece.vectors import cross
+
 Vectors = NDArray[np.float64]
 Triangles = NDArray[np.int64]
 
@@ -52,7 +54,7 @@ def _rings(face: Any, chord_mm: float) -> tuple[Vectors, Triangles] | None:
     count = max(int(np.ceil(turn / step)), int(np.ceil(LEAST_STEPS * turn / (2 * np.pi))), 1)
     angles = turn * np.arange(count + 1) / count
     sense = _sense(surface, (u0, u1), (v0 + v1) / 2, centre, axis)
-    out, aside = away - along, np.cross(axis, away - along) * sense
+    out, aside = away - along, cross(axis, away - along) * sense
     points = (
         centre + along + np.cos(angles)[:, None, None] * out + np.sin(angles)[:, None, None] * aside
     )  # (count + 1, meridian, 3)
@@ -100,4 +102,4 @@ def _sense(surface: Any, turn: tuple[float, float], v: float, centre: Vectors, a
     u0, u1 = turn
     here = np.array(tuple(surface.value(u0, v))) - centre
     there = np.array(tuple(surface.value(u0 + min(u1 - u0, 1.0) / 2, v))) - centre
-    return 1.0 if np.cross(here, there) @ axis >= 0 else -1.0
+    return 1.0 if cross(here, there) @ axis >= 0 else -1.0

@@ -17,6 +17,7 @@ import Part
 from numpy.typing import NDArray
 
 from movement_core.piece.contact.bodies import CHORD_MM
+from movement_core.piece.vectors import square_to
 from workbench_pkg.host.meshing import mesh_of
 
 Vectors = NDArray[np.float64]
@@ -248,9 +249,7 @@ def _turned_box(solid: Any, frame: Vectors) -> tuple[Vectors, Vectors]:
 
 def _frame_from(direction: Vectors) -> Vectors:
     """Right-handed orthonormal rows, the first along a unit direction."""
-    aside = np.cross(direction, np.eye(3)[np.argmin(np.abs(direction))])
-    aside /= np.linalg.norm(aside)
-    return np.array([direction, aside, np.cross(direction, aside)])
+    return np.array([direction, *square_to(direction)])
 
 
 def _xyz(vector: Any) -> tuple[float, float, float]:

@@ -13,6 +13,7 @@ import numpy as np
 
 from movement_core.piece.contact.found import FLAT, ROUND, Contact, Gap, Overlap, Touching
 from movement_core.piece.contact.polygons import Floats
+from movement_core.piece.vectors import square_to
 
 FACE, CORNER, GROOVE, MORTISE = "face to face", "in a corner", "in a groove", "in a mortise"
 DOVETAIL, LAP, ROUND_HOLE, CURVED_FIT = "dovetailed", "lapped", "in a round hole", "curved"
@@ -132,9 +133,7 @@ def _opposed(pair: tuple[int, int], contacts: list[Contact], gaps: list[Gap]) ->
 
 def _behind_each_other(one: Contact | Gap, other: Contact | Gap, axis: Floats) -> bool:
     """Whether two walls overlap when looked at along an axis, by their boxes in the plane across it."""
-    aside = np.cross(axis, np.eye(3)[np.argmin(np.abs(axis))])
-    aside /= np.linalg.norm(aside)
-    plane = np.stack([aside, np.cross(axis, aside)], axis=1)
+    plane = np.stack(square_to(axis), axis=1)
     a, b = (np.concatenate(wall.outline) @ plane for wall in (one, other))
     # Turned into the direction of the first wall's longest edge, so that the boxes fit the walls.
     edges = np.diff(np.vstack([a, a[:1]]), axis=0)

@@ -17,9 +17,10 @@ from movement_core.piece.contact.alike import Alike
 from movement_core.piece.contact.bodies import CHORD_MM, CurvedFace
 from movement_core.piece.contact.found import CONTACT_MM, Overlap
 from movement_core.piece.contact.pairs import chunks, ranges
-from movement_core.piece.contact.polygons import Floats, area, mean_width, shared, without
+from movement_core.piece.contact.polygons import SNAP_MM, Floats, area, mean_width, shared, without
 from movement_core.piece.contact.rays import Kernel
-from movement_core.piece.contact.scene import ACROSS_RAY, RAY, Ints, Scene
+from movement_core.piece.contact.scene import ACROSS_RAY, RAY, Ints, Scene, Shell
+from movement_core.piece.vectors import cross
 
 Bools = NDArray[np.bool_]
 
@@ -123,13 +124,30 @@ def _inside(scene: Scene, body: int, solid: int, inward: float) -> Iterator[tupl
     low, high = scene.low[solid], scene.high[solid]
     near = (faces.low[mine] < high + inward).all(axis=1) & (faces.high[mine] > low - inward).all(axis=1)
     shell = scene.shell(solid)
+    if near.any():
+        near &= ~_beyond(scene, body, shell, inward)
     for face in mine[near].tolist():
         origin = faces.origin[face] - inward * faces.normal[face]
-        section = shell.section(origin, faces.across[face], faces.up[face])
+        section = shell.section(origin, faces.normal[face], faces.across[face], faces.up[face])
         if len(section):
             region = shared(faces.regions[face], section)
             if len(region):
                 yield face, region
+
+
+def _beyond(scene: Scene, body: int, shell: Shell, inward: float) -> Bools:
+    """For each face of a body, moved inward, whether a plane along a flat face of another has all of that behind it."""
+    faces, mine = scene.faces, scene.faces_of[body]
+    normals, ends = shell.ends
+    if not len(ends):
+        return np.zeros(len(mine), dtype=bool)
+    first, last = mine[0], mine[-1] + 1
+    start = faces.start[first : last + 1]
+    height = faces.points[start[0] : start[-1]] @ normals
+    lowest = np.minimum.reduceat(height, start[:-1] - start[0]) - inward * (
+        faces.normal[first:last] @ normals
+    )
+    return np.asarray((lowest > ends - SNAP_MM / 2).any(axis=1))
 
 
 def _flush(scene: Scene, face: int, body: int) -> list[int]:
@@ -146,7 +164,7 @@ def _mesh_inside(scene: Scene, one: int, other: int) -> bool:
         for curved in scene.bodies[body].curved:
             triangles = curved.triangles
             middle = triangles.mean(axis=1)
-            inward = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
+            inward = cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
             size = np.linalg.norm(inward, axis=1)
             middle, inward = middle[size > 0], inward[size > 0]  # a facet without area has no inside
             probes = middle - ROUND_OFF_MM * inward / size[size > 0, None]

@@ -10,6 +10,7 @@ from movement_core.piece.contact.bodies import CurvedFace, Cylinder
 from movement_core.piece.contact.found import CONTACT_MM, ROUND, Contact, Gap, Overlap
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.contact.scene import Scene
+from movement_core.piece.vectors import square_to
 
 COAXIAL = 1e-3  # sine of the angle between two axes that count as one
 
@@ -52,16 +53,17 @@ def peg_in_hole(
         volume = share / 2 * (peg.radius_mm**2 - hole.radius_mm**2) * (high - low)
         return Overlap(one_[0], two_[0], -room, volume, peg.axis, middle)
     within = other if one.hollow else body
-    area, rings = share * radius * (high - low), (_ring(peg, radius, low), _ring(peg, radius, high))
+    area, rings = share * radius * (high - low), _rings(peg, radius, (low, high))
     where = (one_[0], two_[0], (faces[0], faces[1]), ROUND)
     if room <= CONTACT_MM:
         return Contact(*where, area, peg.axis, middle, rings, peg=within)
     return Gap(*where, max(0.0, room - off), room + off, area, peg.axis, middle, rings, peg=within)
 
 
-def _ring(peg: Cylinder, radius: float, height: float) -> Floats:
-    aside = np.cross(peg.axis, np.eye(3)[np.argmin(np.abs(peg.axis))])
-    aside /= np.linalg.norm(aside)
-    angle = np.linspace(0, 2 * np.pi, 24, endpoint=False)[:, None]
-    around = np.cos(angle) * aside + np.sin(angle) * np.cross(peg.axis, aside)
-    return np.asarray(peg.point + height * peg.axis + radius * around)
+_ANGLES = np.linspace(0, 2 * np.pi, 24, endpoint=False)
+_ROUND = np.stack([np.cos(_ANGLES), np.sin(_ANGLES)], axis=1)
+
+
+def _rings(peg: Cylinder, radius: float, heights: tuple[float, ...]) -> tuple[Floats, ...]:
+    around = radius * (_ROUND @ np.stack(square_to(peg.axis)))
+    return tuple(np.asarray(peg.point + height * peg.axis + around) for height in heights)

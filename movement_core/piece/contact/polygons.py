@@ -60,18 +60,32 @@ def centroid(region: Floats) -> Floats:
 
 def shared(one: Floats, other: Floats) -> Floats:
     """The region that lies in both."""
-    if _apart(one, other):
+    if not len(one) or not len(other):
         return NOTHING
+    box, other_box = _edge_boxes(one), _edge_boxes(other)
+    low = np.maximum(box[0].min(axis=0), other_box[0].min(axis=0))
+    high = np.minimum(box[1].max(axis=0), other_box[1].max(axis=0))
+    if (high - low <= SNAP_MM).any():
+        return NOTHING
+    for region, (lows, highs) in ((one, box), (other, other_box)):
+        # Where no edge passes between the two boxes, all or nothing there is inside.
+        passes = (lows < high - SNAP_MM) & (highs > low + SNAP_MM)
+        if not (passes[:, 0] & passes[:, 1]).any() and not holds(region, (low + high)[None] / 2)[0]:
+            return NOTHING
     boxes = _rectangle(one), _rectangle(other)
     if boxes[0] is not None and boxes[1] is not None:
         square = _shared_rectangle(boxes[0], boxes[1])
         if square is not None:
             return square
     # What lies outside the other's box cannot lie in the other.
-    near_one, near_other = _within_box(one, other), _within_box(other, one)
+    low, high = low - 2 * SNAP_MM, high + 2 * SNAP_MM
+    near_one, near_other = (
+        region[((lows <= high) & (highs >= low)).all(axis=1)]
+        for region, (lows, highs) in ((one, box), (other, other_box))
+    )
     if not len(near_one) and not len(near_other):
         return NOTHING
-    first, second = _pieces(near_one, near_other), _pieces(near_other, near_one)
+    first, second = _pieces(near_one, near_other)
     a_in, a_same, _ = _where(first, other)
     b_in, _, _ = _where(second, one)
     return np.concatenate([first[a_in | a_same], second[b_in]])
@@ -81,7 +95,7 @@ def without(one: Floats, other: Floats) -> Floats:
     """What is left of ``one`` outside ``other``."""
     if _apart(one, other):
         return one
-    first, second = _pieces(one, other), _pieces(other, one)
+    first, second = _pieces(one, other)
     a_in, a_same, a_against = _where(first, other)
     b_in, _, _ = _where(second, one)
     return np.concatenate([first[~(a_in | a_same | a_against) | a_against], second[b_in][:, ::-1]])
@@ -165,12 +179,9 @@ def _apart(one: Floats, other: Floats) -> bool:
     return bool(min(a2, b2) - max(a0, b0) <= SNAP_MM or min(a3, b3) - max(a1, b1) <= SNAP_MM)
 
 
-def _within_box(region: Floats, other: Floats) -> Floats:
-    """The edges of a region whose boxes meet the box of another."""
-    corners = other.reshape(-1, 2)
-    low, high = corners.min(axis=0) - 2 * SNAP_MM, corners.max(axis=0) + 2 * SNAP_MM
-    meets = (region.min(axis=1) <= high) & (region.max(axis=1) >= low)
-    return np.asarray(region[meets[:, 0] & meets[:, 1]])
+def _edge_boxes(region: Floats) -> tuple[Floats, Floats]:
+    """Low and high corners (E, 2) of the boxes of the edges of a region."""
+    return np.minimum(region[:, 0], region[:, 1]), np.maximum(region[:, 0], region[:, 1])
 
 
 Corners = list[tuple[float, float]]
@@ -227,35 +238,46 @@ def _shared_rectangle(one: Corners, other: Corners) -> Floats | None:
     return np.array([(corners[at], corners[(at + 1) % 4]) for at in range(4)])
 
 
-def _pieces(one: Floats, other: Floats) -> Floats:
-    """The edges of ``one`` cut wherever the boundary of ``other`` meets them."""
+def _pieces(one: Floats, other: Floats) -> tuple[Floats, Floats]:
+    """The edges of two regions, each cut wherever the boundary of the other meets them."""
     if not len(one) or not len(other):
-        return one
+        return one, other
     run, cutter = one[:, 1] - one[:, 0], other[:, 1] - other[:, 0]
-    length, cutter_length = np.hypot(*run.T), np.hypot(*cutter.T)
-    to = other[None, :, 0] - one[:, None, 0]  # (n, m, 2)
-    cross = run[:, None, 0] * cutter[None, :, 1] - run[:, None, 1] * cutter[None, :, 0]
+    length, cutter_length = np.hypot(run[:, 0], run[:, 1]), np.hypot(cutter[:, 0], cutter[:, 1])
+    rx, ry, cx, cy = run[:, :1], run[:, 1:], cutter[:, 0], cutter[:, 1]
+    tx, ty = other[:, 0, 0] - one[:, :1, 0], other[:, 0, 1] - one[:, :1, 1]  # (n, m)
+    cross, aside, aside_cutter = rx * cy - ry * cx, tx * ry - ty * rx, tx * cy - ty * cx
+    long, wide = length[:, None], cutter_length[None, :]
     with np.errstate(divide="ignore", invalid="ignore"):
-        along = (to[..., 0] * cutter[None, :, 1] - to[..., 1] * cutter[None, :, 0]) / cross
-        along_cutter = (to[..., 0] * run[:, None, 1] - to[..., 1] * run[:, None, 0]) / cross
-        slack, cutter_slack = SNAP_MM / length[:, None], SNAP_MM / cutter_length[None, :]
-        meets = np.abs(cross) > 1e-9 * length[:, None] * cutter_length[None, :]
-        meets &= (along > slack) & (along < 1 - slack)
-        meets &= (along_cutter > -cutter_slack) & (along_cutter < 1 + cutter_slack)
-        # Corners of the other region that lie on this edge, also where the two run along each other.
-        square = length**2
-        at = (to @ run[:, :, None])[..., 0] / square[:, None]
-        off = np.abs(to[..., 0] * run[:, None, 1] - to[..., 1] * run[:, None, 0]) / length[:, None]
-    lies_on = (off <= SNAP_MM) & (at > slack) & (at < 1 - slack)
-    if not meets.any() and not lies_on.any():
-        return np.asarray(one[length > SNAP_MM / 2])
-    cuts = np.concatenate([np.where(meets, along, 1.0), np.where(lies_on, at, 1.0)], axis=1)
-    cuts = np.concatenate([np.zeros((len(one), 1)), cuts, np.ones((len(one), 1))], axis=1)
+        slack, cutter_slack = SNAP_MM / long, SNAP_MM / wide
+        # Corners of the other region that lie on an edge, also where the two run along each other.
+        at, at_cutter = (tx * rx + ty * ry) / long**2, -(tx * cx + ty * cy) / wide**2
+        along, along_cutter = aside_cutter / cross, aside / cross
+        lies_on = (np.abs(aside) / long <= SNAP_MM) & (at > slack) & (at < 1 - slack)
+        cutter_on = np.abs(aside_cutter) / wide <= SNAP_MM
+    cutter_on &= (at_cutter > cutter_slack) & (at_cutter < 1 - cutter_slack)
+    crosses = np.abs(cross) > 1e-9 * long * wide
+    crosses &= (along > -slack) & (along < 1 + slack)
+    crosses &= (along_cutter > -cutter_slack) & (along_cutter < 1 + cutter_slack)
+    meets = crosses & (along > slack) & (along < 1 - slack)
+    cutter_meets = crosses & (along_cutter > cutter_slack) & (along_cutter < 1 - cutter_slack)
+    return (
+        _cut(one, run, length, (meets, along), (lies_on, at)),
+        _cut(other, cutter, cutter_length, (cutter_meets.T, along_cutter.T), (cutter_on.T, at_cutter.T)),
+    )
+
+
+def _cut(edges: Floats, run: Floats, length: Floats, *places: tuple[Bools, Floats]) -> Floats:
+    """Edges cut at places (n, m) along them, from 0 to 1, where those hold; what has no length is left out."""
+    if not any(held.any() for held, _ in places):
+        return np.asarray(edges[length > SNAP_MM / 2])
+    cuts = np.concatenate([np.where(held, along, 1.0) for held, along in places], axis=1)
+    cuts = np.concatenate([np.zeros((len(edges), 1)), cuts, np.ones((len(edges), 1))], axis=1)
     cuts.sort(axis=1)
     low, high = cuts[:, :-1], cuts[:, 1:]
     edge, piece = np.nonzero((high - low) * length[:, None] > SNAP_MM / 2)
-    start = one[edge, 0] + low[edge, piece, None] * run[edge]
-    end = one[edge, 0] + high[edge, piece, None] * run[edge]
+    start = edges[edge, 0] + low[edge, piece, None] * run[edge]
+    end = edges[edge, 0] + high[edge, piece, None] * run[edge]
     return np.stack([start, end], axis=1)
 
 
@@ -264,20 +286,22 @@ def _where(pieces: Floats, region: Floats) -> tuple[Bools, Bools, Bools]:
     if not len(pieces):
         none = np.zeros(0, dtype=bool)
         return none, none, none
-    middle, run = pieces.mean(axis=1), pieces[:, 1] - pieces[:, 0]
+    middle, run = (pieces[:, 0] + pieces[:, 1]) / 2, pieces[:, 1] - pieces[:, 0]
     edge = region[:, 1] - region[:, 0]
-    region, edge = region[edge.any(axis=1)], edge[edge.any(axis=1)]  # an edge without length bounds nothing
-    length = np.hypot(*edge.T)
-    to = middle[:, None] - region[None, :, 0]
-    along = (to * edge[None]).sum(axis=2) / length**2
-    off = np.abs(to[..., 0] * edge[None, :, 1] - to[..., 1] * edge[None, :, 0]) / length
-    on = (off <= 2 * SNAP_MM) & (along > 0) & (along < 1)
-    sense = run[:, None, 0] * edge[None, :, 0] + run[:, None, 1] * edge[None, :, 1]
-    parallel = np.abs(sense) > 0.9 * np.hypot(*run.T)[:, None] * length
-    on &= parallel
+    if not edge.any(axis=1).all():  # an edge without length bounds nothing
+        region, edge = region[edge.any(axis=1)], edge[edge.any(axis=1)]
+    ex, ey = edge[:, 0], edge[:, 1]
+    length = np.hypot(ex, ey)
+    tx, ty = middle[:, :1] - region[:, 0, 0], middle[:, 1:] - region[:, 0, 1]  # (n, m)
+    along = (tx * ex + ty * ey) / length**2
+    on = (np.abs(tx * ey - ty * ex) / length <= 2 * SNAP_MM) & (along > 0) & (along < 1)
+    sense = run[:, :1] * ex + run[:, 1:] * ey
+    on &= np.abs(sense) > 0.9 * np.hypot(run[:, 0], run[:, 1])[:, None] * length
     same, against = (on & (sense > 0)).any(axis=1), (on & (sense < 0)).any(axis=1)
     both = same & against  # two regions that share an edge: the inside lies on either side of it
-    inside = (holds(region, middle) & ~same & ~against) | both
+    inside, apart = both.copy(), ~same & ~against
+    if apart.any():
+        inside[apart] = holds(region, middle[apart])
     return inside, same & ~both, against & ~both
 
 

@@ -17,6 +17,7 @@ from movement_core.piece.contact.found import CONTACT_MM, CURVED, Contact, Gap
 from movement_core.piece.contact.pairs import GAP_ANGLE
 from movement_core.piece.contact.polygons import Bools, Floats, holds
 from movement_core.piece.contact.scene import Scene
+from movement_core.piece.vectors import cross, square_to
 
 MESH_MM = 2 * CHORD_MM  # how far widths between two meshes may be off
 SAMPLE_MM = 8.0  # rays stand at most this far apart
@@ -134,10 +135,10 @@ def _samples(triangles: Floats) -> tuple[Floats, Floats, Floats]:
         middle = (a + b) / 2
         halves = [np.stack([a, middle, c], axis=1), np.stack([middle, b, c], axis=1)]
         triangles = np.concatenate([triangles[~wide], *halves])
-    cross = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
-    double = np.linalg.norm(cross, axis=1)
+    outward = cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
+    double = np.linalg.norm(outward, axis=1)
     keep = double > 1e-12
-    return triangles.mean(axis=1)[keep], cross[keep] / double[keep, None], double[keep] / 2
+    return triangles.mean(axis=1)[keep], outward[keep] / double[keep, None], double[keep] / 2
 
 
 def _within_reach(scene: Scene, candidates: list[tuple[int, int]], points: Floats, reach: float) -> Bools:
@@ -204,10 +205,10 @@ def _to_mesh(triangles: Floats, points: Floats, normals: Floats, reach: float) -
         triangles[:, 1] - triangles[:, 0],
         triangles[:, 2] - triangles[:, 0],
     )
-    outward = np.cross(one, two)
+    outward = cross(one, two)
     outward_length = np.linalg.norm(outward, axis=1)
     level = np.einsum("ij,ij->i", base, outward)
-    aside_one, aside_two, turned = np.cross(base, one), np.cross(base, two), np.cross(normals, points)
+    aside_one, aside_two, turned = cross(base, one), cross(base, two), cross(normals, points)
     result = np.full(len(points), np.inf)
     rows = max(1, 2_000_000 // len(triangles))
     for start in range(0, len(points), rows):
@@ -264,9 +265,7 @@ def _told(
 
 def _box_loop(points: Floats, normal: Floats) -> Floats:
     """A rectangle round points, square to a direction."""
-    aside = np.cross(normal, np.eye(3)[np.argmin(np.abs(normal))])
-    aside /= np.linalg.norm(aside)
-    up = np.cross(normal, aside)
+    aside, up = square_to(normal)
     middle = points.mean(axis=0)
     flat = (points - middle) @ np.stack([aside, up], axis=1)
     (x0, y0), (x1, y1) = flat.min(axis=0), flat.max(axis=0)

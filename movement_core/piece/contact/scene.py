@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from movement_core.piece.contact.bodies import Body
 from movement_core.piece.contact.polygons import Floats, region_of
+from movement_core.piece.vectors import cross
 
 Ints = NDArray[np.int64]
 
@@ -55,20 +56,29 @@ class Faces:
 
 
 RAY = np.array([0.5773, 0.7071, 0.4083]) / np.linalg.norm([0.5773, 0.7071, 0.4083])  # along no usual face
-_ASIDE = np.cross(RAY, [0.0, 0.0, 1.0]) / np.linalg.norm(np.cross(RAY, [0.0, 0.0, 1.0]))
-ACROSS_RAY = np.stack([_ASIDE, np.cross(RAY, _ASIDE)], axis=1)  # (3, 2) what is seen looking along the ray
+_ASIDE = cross(RAY, np.array([0.0, 0.0, 1.0]))
+_ASIDE /= np.linalg.norm(_ASIDE)
+ACROSS_RAY = np.stack([_ASIDE, cross(RAY, _ASIDE)], axis=1)  # (3, 2) what is seen looking along the ray
 
 
 @dataclass(frozen=True, eq=False)
 class Shell:
     """The whole surface of one body as facets that bound it: flat faces with all their edges, and mesh triangles.
 
-    ``edges`` (E, 2, 3), ``facet`` (E,) the facet each edge belongs to, ``normals`` (facets, 3).
+    ``edges`` (E, 2, 3), ``facet`` (E,) the facet each edge belongs to, ``normals`` (facets, 3), those of the ``flat``
+    faces first.
     """
 
     edges: Floats
     facet: Ints
     normals: Floats
+    flat: int
+
+    @cached_property
+    def ends(self) -> tuple[Floats, Floats]:
+        """How far the body reaches along the normal of each flat face: the normals (3, faces), the heights (faces,)."""
+        normals = self.normals[: self.flat].T
+        return normals, (self.edges[:, 0] @ normals).max(axis=0, initial=-np.inf)
 
     @cached_property
     def seen(self) -> tuple[Floats, Ints, Floats, Floats]:
@@ -78,9 +88,8 @@ class Shell:
         low = np.minimum.reduceat(edges.min(axis=1), starts)
         return edges, starts, low, np.maximum.reduceat(edges.max(axis=1), starts)
 
-    def section(self, origin: Floats, across: Floats, up: Floats) -> Floats:
+    def section(self, origin: Floats, normal: Floats, across: Floats, up: Floats) -> Floats:
         """(E, 2, 2) region in which a plane cuts the body, in the frame (origin, across, up) of the plane."""
-        normal = np.cross(across, up)
         away = (self.edges - origin) @ normal
         above = away > 0
         cut = above[:, 0] != above[:, 1]
@@ -90,13 +99,9 @@ class Shell:
         share = away[:, 0] / (away[:, 0] - away[:, 1])
         points = edges[:, 0] + share[:, None] * (edges[:, 1] - edges[:, 0]) - origin
         # point · (normal × facet's normal) = facet's normal · (point × normal)
-        x, y, z = points.T
-        a, b, c = normal.tolist()
-        aside = np.stack([y * c - z * b, z * a - x * c, x * b - y * a], axis=-1)
-        along = np.einsum("ij,ij->i", aside, self.normals[facet])
+        along = np.einsum("ij,ij->i", cross(points, normal), self.normals[facet])
         order = np.lexsort((along, facet))
-        flat = np.stack([points @ across, points @ up], axis=-1)[order]
-        return flat.reshape(-1, 2, 2)
+        return np.asarray((points[order] @ np.stack([across, up], axis=1)).reshape(-1, 2, 2))
 
 
 @dataclass(frozen=True, eq=False)
@@ -163,7 +168,7 @@ def scene_of(bodies: Sequence[Body]) -> Scene:
     x = np.array(across)
     x -= np.einsum("ij,ij->i", x, normal)[:, None] * normal
     x /= np.linalg.norm(x, axis=1, keepdims=True)
-    y = np.cross(normal, x)
+    y = cross(normal, x)
     origin, points = np.array(origins), np.concatenate(corners)
     start = np.concatenate([[0], np.cumsum(counts)])
     regions = tuple(
@@ -193,9 +198,7 @@ def _run_in(outline: Floats, normal: Floats) -> Floats:
     at = 0 if flat[0] > 0 else int(np.argmax(flat))
     if flat[at] > 0:
         return np.asarray(edges[at])
-    return np.cross(
-        normal, np.eye(3)[np.argmin(np.abs(normal))]
-    )  # a face that is but a point: any way will do
+    return cross(normal, np.eye(3)[np.argmin(np.abs(normal))])  # a face that is but a point: any way will do
 
 
 def _shell(body: Body) -> Shell:
@@ -210,6 +213,6 @@ def _shell(body: Body) -> Shell:
         triangles = curved.triangles
         edges.append(np.stack([triangles, np.roll(triangles, -1, axis=1)], axis=2).reshape(-1, 2, 3))
         facet.append(np.repeat(np.arange(count, count + len(triangles)), 3))
-        normals.extend(np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0]))
+        normals.extend(cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0]))
         count += len(triangles)
-    return Shell(np.concatenate(edges), np.concatenate(facet), np.array(normals))
+    return Shell(np.concatenate(edges), np.concatenate(facet), np.array(normals), len(body.planar))
