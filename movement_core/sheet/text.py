@@ -315,6 +315,8 @@ def _brief(message: str, names: Sequence[str] = ()) -> str:
 
 def printable(text: str) -> str:
     """Text from a file with everything that could move a terminal's cursor shown as a code."""
+    if text.isascii() and text.isprintable():
+        return text
     return "".join(
         c if c.isprintable() and unicodedata.category(c) not in ("Cf", "Cs") else f"\\x{ord(c):02x}"
         for c in text
@@ -323,6 +325,8 @@ def printable(text: str) -> str:
 
 def _cells(text: str) -> int:
     """Columns that a text takes in a terminal."""
+    if text.isascii():  # names of thousands of letters are measured in every line that tells them
+        return len(text)
     return sum(
         0 if unicodedata.combining(c) else 2 if unicodedata.east_asian_width(c) in "WF" else 1 for c in text
     )

@@ -145,7 +145,7 @@ def main() -> int:
     sys.path += [folder for folder in LIBRARIES if os.path.isdir(folder)]
     with tempfile.TemporaryDirectory() as folder:
         os.environ.setdefault("FREECAD_USER_HOME", folder)
-        problems, figures = run(range(asked.first, asked.first + asked.count), Path(folder), asked.limit)
+        problems, figures = run(range(asked.first, asked.first + asked.count), Path(folder))
     for problem in problems:
         print(problem)
     print(f"{asked.count} documents, {len(problems)} problems, {figures}")
