@@ -27,7 +27,7 @@ from movement_core.piece.top_place import TopPlace
 from movement_core.section.board import Board
 from movement_core.section.panel import Panel
 from movement_core.wood import strain_at_ring_angle
-from movement_core.wording import phrase
+from movement_core.wording import phrase, say
 
 Floats = NDArray[np.float64]
 
@@ -69,11 +69,14 @@ def what_is_missing(boards: Sequence[SolvedPart]) -> tuple[str, ...]:
     found = []
     for solved in boards:
         part = solved.part
+        if solved.trouble:  # of an absurd size, say
+            found.append(f"{part.name}: {solved.trouble}")
+            continue
         said = [f"{word} ({reason})" for word, reason in part.missing.items() if word != "rings"]
         if part.rings.value is None:
-            said.append(f"rings ({part.rings.reason})")
+            said.append(say("rings ({reason})", reason=part.rings.reason))
         elif part.rings.value.pith_mm is None and not _piths(solved):
-            said.append("heart (say which face was nearer the centre of the tree, or the pith itself)")
+            said.append(say("heart (say which face was nearer the centre of the tree, or the pith itself)"))
         if said:
             found.append(f"{part.name}: {'; '.join(said)}")
     return tuple(found)
