@@ -192,7 +192,13 @@ def test_sliding_moves_vertices_and_asks_nothing_of_the_kernel(table, see, monke
     monkeypatch.setattr(leaf.Leaf, "local_solid", refused)
     monkeypatch.setattr(leaf.Leaf, "global_solid", refused)
     monkeypatch.setattr(season_mesh.MeshReader, "read", refused)
-    nodes = {index: figure.surface for index, figure in panel.scene.figures.items()}
+    scene = panel.scene
+    nodes = {index: figure.surface for index, figure in scene.figures.items()}
+    bending = {index for index, figure in scene.figures.items() if figure.motion.bends}
+    assert {scene.figures[index].motion.name[:5] for index in bending} == {"Board"}
+    assert set(scene.surfaces.points.gathered.rows) == bending, "only what bends has its vertices moved"
+    moved = scene.moved
+    there = vectors_of(scene.surfaces.points)
     changed = []
 
     class Hears:
@@ -201,33 +207,49 @@ def test_sliding_moves_vertices_and_asks_nothing_of_the_kernel(table, see, monke
 
     hears = Hears()
     FreeCAD.addDocumentObserver(hears)
-    counts = {index: figure.moved for index, figure in panel.scene.figures.items()}
     try:
         for day in range(0, 365, 30):
             panel.slider.setValue(day)
     finally:
         FreeCAD.removeDocumentObserver(hears)
     assert changed == [] and panel.is_open
-    assert all(panel.scene.figures[index].surface == node for index, node in nodes.items())
-    for index, figure in panel.scene.figures.items():
-        bends = bool(figure.motion.bends)
-        assert bends == figure.motion.name.startswith("Board")
-        assert (figure.moved > counts[index]) == bends, "only what bends has its vertices moved"
-        drawn = figure.matrix.matrix.getValue().getValue()
-        assert np.allclose(drawn, panel.motion.matrices(panel.scene.day, panel.factor)[index], atol=1e-3)
+    assert all(scene.figures[index].surface == node for index, node in nodes.items())
+    shown = 2 * scene.surfaces.points.gathered.count + scene.edges.vectors.gathered.count
+    assert scene.moved - moved in (12 * shown, 13 * shown), "each day once; the first may be shown already"
+    assert np.abs(vectors_of(scene.surfaces.points) - there).max() > 0.1
+    for index in set(scene.figures) - bending:
+        drawn = scene.figures[index].matrix.matrix.getValue().getValue()
+        assert np.allclose(drawn, panel.motion.matrices(scene.day, panel.factor)[index], atol=1e-3)
+
+
+def vectors_of(vectors):
+    """(N, 3) what a field of the scene holds, read by the scene's own words."""
+    return np.array([vectors.field[i].getValue() for i in range(vectors.field.getNum())])
 
 
 def test_the_vertices_stand_where_the_core_puts_them(table, see):
-    from movement_core.sheet.section_picture import bent_points
+    from movement_core.sheet.carried import Gathered
 
     panel = see()
-    panel.show_day(panel.motion.wettest_day)
-    figure = panel.scene.figures[0]
-    node = figure.bent[0]
-    expected = bent_points(panel.motion, 0, node.rest, panel.motion.wettest_day, panel.factor)
-    got = np.array([node.field[i].getValue() for i in range(len(node.rest))])
-    assert np.abs(expected - node.rest).max() > 0.5
-    np.testing.assert_allclose(got, expected, atol=0.02 * np.abs(expected - node.rest).max())
+    scene, motion = panel.scene, panel.motion
+    points = scene.surfaces.points
+    drawn_before = vectors_of(points)
+    panel.show_day(motion.wettest_day)
+    for vectors, moves in ((points, "points"), (scene.surfaces.normals, "normals")):
+        assert isinstance(vectors.gathered, Gathered)
+        expected = np.zeros((vectors.gathered.count, 3), dtype=np.float32)
+        vectors.gathered.write(getattr(scene.carrier.on(scene.day, panel.factor), moves), expected)
+        np.testing.assert_array_equal(vectors_of(vectors), expected)
+    assert np.abs(vectors_of(points) - drawn_before).max() > 0.5
+    # Board 1 at true size on the day of making: its corners are those of the document's box.
+    rows = points.gathered.rows[0]
+    size = motion.parts[0].size_mm
+    reach = np.ptp(vectors_of(points)[rows] @ motion.parts[0].axes.T, axis=0)
+    assert np.all(np.abs(reach / size - 1) < 1.0) and reach[2] == pytest.approx(size[2], rel=0.02)
+    # The vertices of a face lie outside of its normals' backs: the board is not inside out.
+    normals = vectors_of(scene.surfaces.normals)[rows]
+    outward = vectors_of(points)[rows] - vectors_of(points)[rows].mean(axis=0)
+    assert np.all(np.einsum("nk,nk->n", normals, outward) > 0)
 
 
 def test_it_plays_only_when_asked_and_stops(table, see, pump, wait_until):
@@ -304,8 +326,11 @@ def test_a_row_of_the_list_selects_zooms_and_goes_to_its_day(demo, see, pump):
     assert FreeCADGui.Selection.getSelectionEx("", 0)
     assert panel.slider.value() == margin.day
     assert FreeCADGui.ActiveDocument.ActiveView.getCameraNode().height.getValue() < height / 1.5
-    pointed = [f.motion.key for f in panel.scene.figures.values() if f.pointed.whichChild.getValue() != -1]
-    assert set(pointed) == set(margin.keys)
+    scene = panel.scene
+    own = {n: (r.start, r.stop) for n, r in scene.edges.vectors.gathered.rows.items()}
+    drawn = [n for n in scene.pointed.coordIndex.getValues() if n >= 0]
+    pointed = {scene.figures[n].motion.key for n, (a, b) in own.items() if any(a <= i < b for i in drawn)}
+    assert pointed == set(margin.keys)
 
 
 def test_every_view_of_the_document_shows_it(table, see, pump):

@@ -23,8 +23,8 @@ from workbench_pkg.panels.tag_pointing import Eye, Shown
 from workbench_pkg.views.pointing_mouse import Mouse, viewport_of
 from workbench_pkg.views.screen import Screen, screen_of
 from workbench_pkg.views.season_art import badge
-from workbench_pkg.views.season_figure import styled
 from workbench_pkg.views.season_hiding import Unseen
+from workbench_pkg.views.season_lines import styled
 from workbench_pkg.views.season_places import image
 from workbench_pkg.views.season_scene import skipped_group
 from workbench_pkg.views.zooming import views_of, zoom_to

@@ -33,6 +33,7 @@ class Places:
         colour = share_colour(margin.used)
         top, matrix = coin.SoAnnotation(), coin.SoMatrixTransform()
         matrix.matrix.connectFrom(figure.matrix.matrix)
+        figure.carries = True
         top.addChild(matrix)
         if margin.outline and margin.used is not None:  # what only asks gets its number
             loops = [(np.vstack([loop, loop[:1]]) - centre) @ axes.T for loop in margin.outline]

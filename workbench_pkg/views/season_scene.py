@@ -12,20 +12,23 @@ import numpy as np
 from pivy import coin
 
 from movement_core.piece.part import Part
+from movement_core.sheet.carried import Carrier
 from movement_core.sheet.grain_marks import grain_marks
 from movement_core.sheet.margins import Margin
 from movement_core.sheet.motion import PieceMotion
 from workbench_pkg.host.leaf import Leaf
-from workbench_pkg.panels.palette import fraction
-from workbench_pkg.panels.season_colours import share_colour
-from workbench_pkg.views.season_figure import Figure, Ghost, outlines, surfaces
+from workbench_pkg.panels.palette import INK, PAPER, Colour, fraction
+from workbench_pkg.panels.season_colours import DRY, POINTED, WET, share_colour
+from workbench_pkg.views.season_figure import Figure, Surfaces
 from workbench_pkg.views.season_hiding import Unseen
+from workbench_pkg.views.season_lines import DASHED, SOLID, Lines, styled
 from workbench_pkg.views.season_mesh import MeshReader
 from workbench_pkg.views.season_places import Cards, Places
 from workbench_pkg.views.zooming import views_of, zoom_to
 
 USUAL_COLOUR = (0.8, 0.68, 0.5)
 GLOW = 0.5
+EDGE: Colour = (24, 20, 16)
 LAYERS = ("colours", "ghosts", "rings", "places", "caption")  # the caption is written by who shows a day
 
 
@@ -40,19 +43,27 @@ class SeasonScene:
         self.leaves = {leaf.key: leaf for leaf in leaves}
         self._names = {key: _names_of(leaf) for key, leaf in self.leaves.items()}
         self.figures: dict[int, Figure] = {}
-        self.ghosts: list[tuple[int, int, Ghost]] = []
+        self.moved = 0  # vectors, since it was made
         self.shares: Mapping[str, float | None] = {}
         self.unmeshed: list[str] = []
         self.root, self._keeper = skipped_group()
-        self.surfaces, self.outlines, self.over = surfaces(), outlines(), coin.SoSeparator()
-        self.ghost_switch = coin.SoSwitch()
+        self.carrier = Carrier(motion)
+        self.surfaces = Surfaces(self.carrier)
+        self.edge_lines: dict[int, list[Any]] = {}
+        self._make_figures()
+        self.edges = self._lines(self.edge_lines)
+        self.pointed = coin.SoIndexedLineSet()
+        self.marks: list[Lines] = []
+        self.ghosts: list[tuple[int, Lines]] = []
+        self.mark_switch, self.ghost_switch = coin.SoSwitch(), coin.SoSwitch()
         self.places, self.cards = Places(), Cards()
         self.unseen = Unseen()
-        self._make_figures()
+        bold = styled(self.pointed, POINTED, 4.0)
+        self.edges.group.addChild(bold)  # below the coordinates that it shares
         for node in (
-            self.surfaces,
-            self.outlines,
-            self.over,
+            self.surfaces.root,
+            styled(self.edges.group, EDGE, 1.0),
+            self.mark_switch,
             self.ghost_switch,
             self.places.root,
             self.cards.root,
@@ -74,16 +85,13 @@ class SeasonScene:
             ):  # whatever the host fails at costs this figure only; the host's own stays in view
                 self.unmeshed.append(part.name)
                 continue
-            figure = self.figures[index] = Figure(part, mesh, colour_of(leaf))
-            for group, node in self._drawn(figure):
-                group.addChild(node)
+            figure = self.figures[index] = Figure(part, colour_of(leaf))
+            self.surfaces.add(index, figure, mesh)
+            self.edge_lines[index] = [(edge - part.centre) @ part.axes.T for edge in mesh.edges]
+        self.surfaces.made()
 
-    def _drawn(self, figure: Figure) -> tuple[tuple[Any, Any], ...]:
-        return (
-            (self.surfaces, figure.surface),
-            (self.outlines, figure.outline),
-            (self.over, figure.over),
-        )
+    def _lines(self, lines: Mapping[int, Sequence[Any]]) -> Lines:
+        return Lines(self.carrier, lines, {index: self.figures[index].slices for index in lines})
 
     # ---- views --------------------------------------------------------------------------------------------
 
@@ -113,18 +121,19 @@ class SeasonScene:
             self.factor = factor
             self._place_ghosts()
         self.day = day
-        matrices = self.motion.matrices(day, factor).reshape(-1, 16).tolist()
+        moves = self.carrier.on(day, factor)
+        self.moved += self.surfaces.move(moves) + self.edges.move(moves)
+        if self.layers["rings"]:
+            self.moved += sum(lines.move(moves) for lines in self.marks)
+        matrices = moves.matrices.reshape(-1, 16)
         for index, figure in self.figures.items():
-            figure.place(matrices[index], *self.motion.bend_factors(index, day, factor))
+            if figure.carries:
+                figure.place(matrices[index].tolist())
 
     def _place_ghosts(self) -> None:
-        if not self.layers["ghosts"]:
-            return
-        for day in (self.motion.driest_day, self.motion.wettest_day):
-            matrices = self.motion.matrices(day, self.factor).reshape(-1, 16).tolist()
-            for index, own, ghost in self.ghosts:
-                if own == day:
-                    ghost.place(matrices[index], *self.motion.bend_factors(index, day, self.factor))
+        if self.layers["ghosts"]:
+            for day, lines in self.ghosts:
+                lines.move(self.carrier.on(day, self.factor))
 
     # ---- what lies over it --------------------------------------------------------------------------------
 
@@ -154,6 +163,7 @@ class SeasonScene:
             if figure is not None:
                 self.places.add(number, margin, figure, ratio)
         self._paint()
+        self.show(self.day, self.factor)
 
     def _paint(self) -> None:
         for index, figure in self.figures.items():
@@ -168,18 +178,29 @@ class SeasonScene:
     def _make_ghosts(self) -> None:
         if self.ghosts or not self.layers["ghosts"]:
             return
-        for index, figure in self.figures.items():
-            if np.ptp(self.motion.strain[index], axis=0).max() > 0:
-                for day in (self.motion.driest_day, self.motion.wettest_day):
-                    ghost = Ghost(figure, dry=day == self.motion.driest_day)
-                    self.ghosts.append((index, day, ghost))
-                    self.ghost_switch.addChild(ghost.root)
+        moving = {
+            index: lines
+            for index, lines in self.edge_lines.items()
+            if index in self.figures and np.ptp(self.motion.strain[index], axis=0).max() > 0
+        }
+        for day, colour, pattern in (
+            (self.motion.driest_day, DRY, DASHED),
+            (self.motion.wettest_day, WET, SOLID),
+        ):
+            ghost = self._lines(moving)
+            self.ghosts.append((day, ghost))
+            self.ghost_switch.addChild(styled(ghost.group, colour, 1.5, pattern))
 
     def _show_rings(self, on: bool) -> None:
-        for index, figure in self.figures.items():
-            if on and not figure.marks.getNumChildren():
-                figure.draw_marks(grain_marks(self.parts[index]))
-            figure.show(figure.marks, on)
+        if on and not self.marks:
+            marks = {index: grain_marks(self.parts[index]) for index in self.figures}
+            for name, width in (("rings", 1.5), ("arrow", 2.5)):
+                lines = self._lines({index: getattr(mark, name) for index, mark in marks.items()})
+                self.marks.append(lines)
+                # The rim after the ink: at the same depth, what is drawn first stays.
+                self.mark_switch.addChild(styled(lines.group, INK, width))
+                self.mark_switch.addChild(styled(lines.group, PAPER, width + 2.0))
+        self.mark_switch.whichChild = coin.SO_SWITCH_ALL if on else coin.SO_SWITCH_NONE
         if on:
             self.show(self.day, self.factor)
 
@@ -188,8 +209,9 @@ class SeasonScene:
     def point_at(self, keys: Iterable[str]) -> None:
         """Draw the edges of these parts boldly, and of no others."""
         wanted = set(keys)
-        for figure in self.figures.values():
-            figure.show(figure.pointed, figure.motion.key in wanted)
+        self.edges.draw(
+            self.pointed, {index for index, each in self.figures.items() if each.motion.key in wanted}
+        )
 
     def zoom(self, margin: Margin) -> bool:
         """Bring the place of a margin close."""
@@ -219,11 +241,9 @@ class SeasonScene:
         for index in gone:
             figure = self.figures.pop(index)
             self.places.drop(figure)
-            for group, node in self._drawn(figure):
-                group.removeChild(node)
-            for ghost in [each for each in self.ghosts if each[0] == index]:
-                self.ghost_switch.removeChild(ghost[2].root)
-                self.ghosts.remove(ghost)
+            self.surfaces.drop(figure)
+            for lines in (self.edges, *self.marks, *(ghost for _, ghost in self.ghosts)):
+                lines.drop(index)
         return len(gone)
 
 
