@@ -142,3 +142,32 @@ def test_lag_screw_in_end_grain_holds_three_fourths():
 def test_impossible_density_is_refused(gravity):
     with pytest.raises(InputError, match="specific gravity"):
         fastener_capacity(find_kind("clip"), gravity, 20.0)
+
+
+def test_pull_of_a_lag_screw_has_the_handbooks_figures():
+    """Wood Handbook ch. 8 (FPL-GTR-190): p = 125.4 G^1.5 D^0.75 L newton, in end grain three fourths of it (read)."""
+    assert lag_screw_withdrawal_n(1.0, 1.0, 1.0) == pytest.approx(125.4, rel=1e-9)
+    assert lag_screw_withdrawal_n(0.5, 16.0, 10.0) == pytest.approx(125.4 * 0.5**1.5 * 8.0 * 10.0, rel=1e-9)
+    assert lag_screw_withdrawal_n(1.0, 1.0, 1.0, end_grain=True) == pytest.approx(94.05, rel=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("figures", "bad"),
+    [
+        ((0.1, 1.0, 0.0), None),
+        ((1.3, 25.0, 300.0), None),
+        ((0.09, 6.0, 30.0), "specific gravity"),
+        ((1.4, 6.0, 30.0), "specific gravity"),
+        ((0.6, 0.9, 30.0), "shank"),
+        ((0.6, 25.5, 30.0), "shank"),
+        ((0.6, 6.0, -0.5), "thread"),
+        ((0.6, 6.0, 300.5), "thread"),
+        ((0.6, float("nan"), 30.0), "shank"),
+    ],
+)
+def test_a_screw_is_taken_to_the_ends_of_its_ranges_and_refused_beyond(figures, bad):
+    if bad is None:
+        assert lag_screw_withdrawal_n(*figures) >= 0
+        return
+    with pytest.raises(InputError, match=bad):
+        lag_screw_withdrawal_n(*figures)

@@ -8,11 +8,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from movement_core.errors import InputError
+from movement_core.holding import basis
 from movement_core.holding.contact_points import contact_points
 from movement_core.holding.free_curvature import FreeCurvature
 from movement_core.holding.held import DEEP_BENDING, DEEP_CUP, ROCKS, TIPS
 from movement_core.holding.model import Anchor, Beam, Bearing, Elastic, LoadCase, Plate
 from movement_core.holding.plate import hold, prepare
+from movement_core.holding.plate_energy import bending_stiffness
 from movement_core.holding.polygon import clip_to_rectangle, inside_polygon
 from movement_core.section.board import Board
 from movement_core.section.panel import Panel
@@ -330,3 +332,32 @@ def test_ends_of_different_cup_blend_along_the_top():
     (same,) = hold(TRIAL, ENDS, [LoadCase("", near, near)])
     (plain,) = hold(TRIAL, ENDS, [LoadCase("", near)])
     assert same.anchor_force_n == pytest.approx(plain.anchor_force_n, rel=1e-9)
+
+
+def bent(plate, terms, across_only):
+    """½cᵀKc of the shape ½κx² over the width, or ½κs² over the length, with κ = 1e-4."""
+    along, across = (np.linspace(-size / 2, size / 2, 41) for size in (plate.length_mm, plate.width_mm))
+    square = across if across_only else along
+    span = plate.width_mm if across_only else plate.length_mm
+    table = basis.values(square, span, terms, 0)
+    shape = np.linalg.lstsq(table, 0.5e-4 * square**2, rcond=None)[0]
+    flat = np.zeros(terms)
+    flat[0] = 1.0
+    c = np.outer(flat, shape) if across_only else np.outer(shape, flat)
+    return float(c.ravel() @ bending_stiffness(plate, (terms, terms)) @ c.ravel() / 2)
+
+
+SHAPES = {
+    "whole": (),
+    "diamond": ((-400, 0), (0, -300), (400, 0), (0, 300)),
+    "clipped": ((-400, -300), (200, -300), (400, -100), (400, 300), (-400, 300)),
+}
+
+
+@pytest.mark.parametrize("outline", SHAPES.values(), ids=SHAPES)
+@pytest.mark.parametrize("across_only", [True, False])
+def test_the_energy_of_an_evenly_bent_top_is_that_of_its_own_area(outline, across_only):
+    """Kirchhoff: energy of an even curvature = ½ D κ² · area, for any outline; derived."""
+    plate = Plate(800, 600, 20, OAK, outline_mm=outline)
+    stiffness = plate.bending[1 if across_only else 0]
+    assert bent(plate, 6, across_only) == pytest.approx(0.5 * stiffness * 1e-8 * plate.area_mm2, rel=1e-9)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -11,7 +12,7 @@ from hypothesis import strategies as st
 from movement_core.errors import InputError
 from movement_core.holding.fasteners import find_kind
 from movement_core.holding.model import Elastic, Plate
-from movement_core.holding.rails import Member, Rail, anchor_places, what_lies_under
+from movement_core.holding.rails import Member, Rail, _crossing, anchor_places, what_lies_under
 
 PLATE = Plate(1200, 700, 22, Elastic(13000, 1000, 1000, 0.4), 700)
 
@@ -83,3 +84,14 @@ def test_no_room_no_place():
     assert anchor_places(Rail("block", (0, 0), (60, 0), 20), find_kind("clip"), 1, 40.0) == ()
     with pytest.raises(InputError, match="above 0"):
         Rail("nothing", (0, 0), (0, 0), 20)
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "met"),
+    [(-10, -1.5, None), (-10, -0.5, 0.0), (40, 60, 50.0), (100.5, 110, 100.0), (101.5, 110, None)],
+)
+def test_a_rail_is_met_by_what_ends_within_a_millimetre_of_it(low, high, met):
+    rail = Rail("apron", (0.0, 0.0), (100.0, 0.0), 20.0)
+    for x, there in ((0.0, True), (-20.5, True), (-21.5, False), (20.5, False)):
+        outline = np.array([(low, x), (high, x), (high, x + 10.0), (low, x + 10.0)])
+        assert _crossing(rail, outline) == (met if there and x <= 10.5 else None)

@@ -187,3 +187,8 @@ def test_impossible_wishes_and_bad_numbers_are_refused():
             arrangement_study([Candidate(candidates[0].board, **wrong), *candidates[1:]], -4, 2)
     with pytest.raises(InputError, match="looks nan"):
         arrangement_study([Candidate(candidates[0].board, looks_show=float("nan"))], -4, 2)
+
+
+def test_grain_that_runs_one_way_is_no_broken_wish():
+    candidates = [replace(c, grain=1) for c in random_candidates(4)]
+    assert arrangement_study(candidates, -4, 2, Wishes(same_grain=True)).own.broken_wishes == ()

@@ -7,7 +7,7 @@ import pytest
 
 from movement_core.errors import InputError
 from movement_core.section import movement
-from movement_core.section.movement import free_section, section_movement
+from movement_core.section.movement import _peak, free_section, section_movement
 from movement_core.section.rings import Rings
 
 A, B = -4 * 0.0013, -4 * 0.0027
@@ -123,3 +123,11 @@ def test_bad_numbers_say_what_and_what_is_allowed():
         section_movement(90, 20, Rings.at(0, 60), -1.0, B)
     with pytest.raises(InputError, match="width"):
         free_section(np.array([90.0, -1.0]), 20.0, np.array((0.0, 60.0)), A, B)
+
+
+@pytest.mark.parametrize("top", [0.31, 0.5, 0.74])
+def test_the_peak_of_a_parabola_is_found_between_its_samples(top):
+    places = np.linspace(0.0, 1.0, 9)
+    for peak in (-2.0, 3.0):
+        assert _peak(peak * (1.0 - (places - top) ** 2)) == pytest.approx(peak, rel=1e-12)
+    assert _peak(np.full((2, 9), 0.25)) == pytest.approx(0.25)  # flat: nothing to add

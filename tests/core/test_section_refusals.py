@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 
 from movement_core.errors import InputError
+from movement_core.section.elastic import _GAUSS, _GAUSS_WEIGHT
 from movement_core.section.field import free_shape
 from movement_core.section.laying import Laying
 
@@ -48,3 +49,10 @@ def test_a_single_point_moves_as_it_does_among_others():
 def test_a_laying_names_each_board_once(places):
     with pytest.raises(InputError, match="each board once"):
         Laying(*places)
+
+
+def test_the_elements_own_quadrature_is_exact_to_the_fifth_power():
+    """Three Gauss points on -1 … 1; the integrals are exact by calculus."""
+    for power in range(6):
+        exact = 2.0 / (power + 1) if power % 2 == 0 else 0.0
+        assert (_GAUSS_WEIGHT * _GAUSS**power).sum() == pytest.approx(exact, abs=1e-14)
