@@ -133,12 +133,12 @@ def _from_row(row: dict[str, str]) -> Measurement:
     def number(name: str) -> float | None:
         return float(row[name].replace(",", ".")) if row.get(name) else None
 
-    value = number("value_mm")
+    value, tool = number("value_mm"), number("tool_mm")
     if value is None:
         raise InputError("value_mm is empty", todo="write what was read, in mm")
     optional = {name: number(name) for name in COLUMNS[4:7]}
     return Measurement(row["part"], row["what"].lower(), value, datetime.date.fromisoformat(row["date"]),
-                       tool_mm=number("tool_mm") or USUAL_TOOL_MM, **optional)  # fmt: skip
+                       tool_mm=USUAL_TOOL_MM if tool is None else tool, **optional)  # fmt: skip
 
 
 def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year | DailyAir) -> LearnedParts:
@@ -169,20 +169,21 @@ def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year
             if len(alike) != 1:
                 why = "there is no such part" if not alike else f"{len(alike)} parts have that name"
                 raise InputError(why, todo="name one part of the model")
-            groups.setdefault(_lot_of(alike[0]), []).append(_observed(alike[0], one, air))
+            observed = _observed(alike[0], one, air)
+            groups.setdefault(_lot_of(alike[0]), []).append(observed)
         except HeartsideError as error:
             problems.append(f"measurement of {one.part!r} on {one.date}: {error}")
     told: list[str] = []
     lots: dict[str, LearnedLot] = {}
     result = list(parts)
-    for key, observed in groups.items():
+    for key, seen in groups.items():
         members = [i for i, part in enumerate(parts) if _lot_of(part) == key]
         first = parts[members[0]]
         species = first.species.value
         assert species is not None  # _observed has looked
-        lot = learn_lot(observed, board_variation(species, first.figure.value or "plain"))
+        lot = learn_lot(seen, board_variation(species, first.figure.value or "plain"))
         lots[key[0]] = lot
-        told += _told(key[0], lot, observed, air, first)
+        told += _told(key[0], lot, seen, air, first)
         if not lot.tells:
             continue
         count = len(lot.used)
