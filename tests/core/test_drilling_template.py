@@ -17,8 +17,11 @@ from movement_core.piece.hardware import hardware_of
 from movement_core.piece.top_plan import plan_top
 from movement_core.piece.tops import find_tops
 from movement_core.sheet.holding import plans_entry
+from movement_core.sheet.pages.boxes import clashes, label_box, labels_of, overlap
 from movement_core.sheet.pages.model import Strokes
+from movement_core.sheet.template.beside import apart
 from movement_core.sheet.template.clip import clipped
+from movement_core.sheet.template.numbers import DIGITS, drawn_numbers
 from movement_core.sheet.template.pages import drilling_template, template_html, template_pdf
 from movement_core.sheet.template.tiles import screw_box
 from tests.core.tables import BOTH, UP, solved, top
@@ -117,6 +120,81 @@ def test_pictures_are_at_full_size_and_stay_on_their_paper():
             for line in getattr(one, "lines", ()):
                 for x, y in line:
                     assert 5.0 <= x <= page.width_mm - 5.0 and 5.0 <= y <= page.height_mm - 5.0
+
+
+WHITE_EDGE_MM = 5.0  # what many printers leave white (common practice, no source)
+ANY_LINE = ("screw", "hole", "slot", "recess", "mortise", "block", "groove", "datum", "top", "ruler")
+
+
+@pytest.mark.parametrize("units", ["mm", "inch"])
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+@pytest.mark.parametrize("kind", ["slotted screw", "button", "clip", "figure-eight"])
+def test_no_label_is_cut_off_or_lies_over_another_or_over_a_line_to_work_by(kind, paper, units):
+    plans, entry, hardware = planned(kind)
+    template = drilling_template(plans, plans.plans[0], entry, hardware, paper, units)
+    for page in template.pages:
+        assert clashes(page) == []
+        for label in labels_of(page):
+            x0, y0, x1, y1 = label_box(label)
+            assert x0 >= WHITE_EDGE_MM and x1 <= page.width_mm - WHITE_EDGE_MM, label.text.words
+            assert y0 >= WHITE_EDGE_MM and y1 <= page.height_mm - WHITE_EDGE_MM, label.text.words
+    said = 0
+    for page in template.pages[1:]:
+        lines = [
+            line for one in page.shapes
+            if isinstance(one, Strokes) and one.id.startswith(ANY_LINE) for line in one.lines
+        ]  # fmt: skip
+        for label in labels_of(page):
+            said += label.id.startswith("number")
+            assert not any(clipped(line, label_box(label)) for line in lines), label.text.words
+    assert said == len(template.marks.screws)
+
+
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_neighbours_overlap_cross_on_cross(paper):
+    template, _ = made("slotted screw", paper)
+    pages = dict(zip((tile.name for tile in template.tiling.tiles), template.pages[1:]))
+    corners = {}
+    for tile in template.tiling.tiles:
+        shift = np.array(shape(pages[tile.name], "own part").lines[0][0]) - tile.low
+        for one, other in (lines := shape(pages[tile.name], "corners").lines)[::2]:
+            middle = (np.array(one) + other) / 2 - shift
+            corners.setdefault(tuple(np.round(middle, 6)), set()).add(tile.name)
+        assert len(lines) == 8
+    tiles = template.tiling.tiles
+    neighbours = [
+        (a.name, b.name)
+        for a in tiles
+        for b in tiles
+        if (b.row - a.row, b.column - a.column) in ((0, 1), (1, 0))
+    ]
+    for pair in neighbours:  # two corners of each pair lie on the same two places of the top
+        assert sum(set(pair) <= names for names in corners.values()) == 2
+    assert neighbours
+
+
+@pytest.mark.parametrize("kind", ["slotted screw", "clip"])
+@pytest.mark.parametrize("scale", [1 / 5, 1 / 10, 1 / 20])
+def test_numbers_drawn_as_lines_stand_apart_and_nearest_to_their_own_screw(kind, scale):
+    marks = made(kind)[0].marks
+    numbers = drawn_numbers(marks, scale, 1.8, 3.0)
+    assert [one.number for one in numbers] == [screw.number for screw in marks.screws]
+    for one in numbers:
+        away = {other.number: apart(one.box, other.place) for other in marks.screws}
+        assert min(away, key=away.get) == one.number and away[one.number] * scale < 25.0
+        assert not any(overlap(one.box, other.box) for other in numbers if other is not one)
+        points = np.array([point for line in one.lines for point in line])
+        assert (points >= one.box[:2]).all() and (points <= one.box[2:]).all()
+        assert np.ptp(points[:, 1]) * scale == pytest.approx(3.0)
+        cuts = [(*cut.points, cut.points[0]) for cut in marks.cuts]
+        assert not any(clipped(line, one.box) for line in cuts)
+
+
+def test_no_two_digits_look_alike():
+    assert sorted(DIGITS) == list("0123456789") and len(set(map(str, DIGITS.values()))) == 10
+    for lines in DIGITS.values():
+        points = np.array([point for line in lines for point in line])
+        assert points.min(axis=0)[1] == 0 and points.max(axis=0)[1] == 6 and (points[:, 0] <= 4).all()
 
 
 def test_the_pdf_is_true_to_scale():

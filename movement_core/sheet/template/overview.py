@@ -17,12 +17,17 @@ from movement_core.sheet.pages.model import (
     Text,
 )
 from movement_core.sheet.pages.names import isolated, sentence
+from movement_core.sheet.template.beside import apart_from
 from movement_core.sheet.template.marks import TemplateMarks
 from movement_core.sheet.template.tiles import Tiling
 from movement_core.wording import say
 
 SIDE_MM, TITLE_MM, WORDS_MM, LINE_MM = 16.0, 5.5, 3.1, 4.6
 MAP_SHARE = 0.42  # of the paper's height at most
+NAME_AT = (
+    (0.5, 0.5),
+    *((u, v) for v in (0.5, 0.3, 0.7) for u in (0.3, 0.7)),
+)  # of a tile in the map, by its size
 
 
 def overview_picture(marks: TemplateMarks, tiling: Tiling, lengths: Lengths) -> Picture:
@@ -114,9 +119,11 @@ def _map(marks: TemplateMarks, tiling: Tiling, corner: Point, scale: float) -> l
     )
     shapes.append(Strokes(dots, Pen("ink", 0.25), "screws"))
     for tile in tiling.tiles:
-        middle = ((tile.low[0] + min(tile.high[0], long)) / 2, (tile.low[1] + min(tile.high[1], wide)) / 2)
-        x, y = at(middle)
-        shapes.append(Label(Text(tile.name), (x, y + 1.0), min(4.0, 0.2 * scale * tiling.step_mm[0]), MIDDLE))
+        size = min(4.0, 0.2 * scale * tiling.step_mm[0])
+        low, high = at(tile.low), at((min(tile.high[0], long), min(tile.high[1], wide)))
+        places = [(low[0] + u * (high[0] - low[0]), low[1] + v * (high[1] - low[1])) for u, v in NAME_AT]
+        x, y = apart_from(marked, places, 1.4 * size)
+        shapes.append(Label(Text(tile.name), (x, y + 0.36 * size), size, MIDDLE))
     datum = (at((0.0, wide)), at((0.0, 0.0)), at((long, 0.0)))
     shapes.append(Strokes((datum,), Pen("grave", 0.7), "datum"))
     edge = Text(say("datum edge: {edge}", edge=isolated(marks.datum["edge"])))

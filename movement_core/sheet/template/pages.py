@@ -57,7 +57,9 @@ def drilling_template(
     UnknownName : no such paper or unit.
     """
     if paper not in PAPERS:
-        raise UnknownName(f"no paper is called {paper!r}", where="paper", allowed=", ".join(PAPERS))
+        raise UnknownName(
+            say("no paper is called {paper!r}", paper=paper), where=say("paper"), allowed=", ".join(PAPERS)
+        )
     lengths = Lengths(units)
     marks = template_marks(plans, plan, entry, hardware)
     tiles = tiling(marks, PAPERS[paper])

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+from movement_core.sheet.pages.boxes import Box
 from movement_core.sheet.pages.lengths import INCH_MM, Lengths
 from movement_core.sheet.pages.model import (
     END,
@@ -22,13 +23,14 @@ from movement_core.sheet.pages.model import (
     tell,
 )
 from movement_core.sheet.pages.names import isolated
+from movement_core.sheet.template.beside import around, words_beside
 from movement_core.sheet.template.clip import clipped
 from movement_core.sheet.template.marks import ARC_STEPS, TemplateMarks
 from movement_core.sheet.template.tiles import BOTTOM_MM, LEFT_MM, OVERLAP_MM, RIGHT_MM, TOP_MM, Tile, Tiling
 from movement_core.wording import say
 
 TITLE_MM, WORDS_MM, NUMBER_MM, SMALL_MM = 4.2, 2.7, 4.0, 2.3
-CROSS_MM, CORNER_MM, WIDE_MM = 6.0, 4.0, 30.0  # arms of a screw's cross; of a corner's; room for its words
+CROSS_MM, CORNER_MM = 6.0, 4.0  # arms of a screw's cross; of a corner's
 TEN_CM, FOUR_INCHES = 100.0, 4
 DASHES = {
     "slot": (),
@@ -44,7 +46,8 @@ def tile_picture(marks: TemplateMarks, tiling: Tiling, tile: Tile, lengths: Leng
     """One sheet."""
     paper = tiling.paper
     drawer = _Tile(paper, tile)
-    shapes: list[Shape] = [*drawer.frame(), *drawer.top(marks), *drawer.marks(marks, lengths)]
+    shapes: list[Shape] = [*drawer.frame(), *drawer.top(marks), *drawer.marks(marks)]
+    shapes += drawer.told(marks, lengths, shapes)
     shapes += drawer.words(marks, tiling, lengths)
     shapes += [*rulers(paper), *_grain(paper)]
     title = say("Sheet {tile} of the drilling template for {name}", tile=tile.name, name=isolated(marks.name))
@@ -102,7 +105,8 @@ class _Tile:
         shapes += self.strokes([*edge, *head], Pen("grave", 0.7), "datum")
         return shapes
 
-    def marks(self, marks: TemplateMarks, lengths: Lengths) -> list[Shape]:
+    def marks(self, marks: TemplateMarks) -> list[Shape]:
+        """What is cut in the frame; a cross for each screw and a circle for its hole."""
         shapes: list[Shape] = []
         for cut in marks.cuts:
             pen = Pen("wet", 0.25, DASHES[cut.purpose])
@@ -118,25 +122,20 @@ class _Tile:
                 shapes += self.strokes(
                     self.line(circle(screw.place, screw.hole_mm / 2)), Pen("ink", 0.3), f"hole {screw.number}"
                 )
-            if self.tile.owns(screw.place):
-                shapes += self._told(screw.number, screw.place, lengths)
         return shapes
 
-    def _told(self, number: int, place: Point, lengths: Lengths) -> list[Shape]:
-        """A screw's number and its two distances, to its right, or left where the drawing ends."""
-        x, y = self.at(place)
-        right = x + CROSS_MM + WIDE_MM < self.box[2]
-        x, anchor = (x + CROSS_MM + 1.5, START) if right else (x - CROSS_MM - 1.5, END)
-        low = min(max(y, self.box[1] + 5.0), self.box[3] - OVERLAP_MM - 6.0)
-        end, edge = (lengths.near(value, ("screws", number - 1, word)) for value, word in
-                     zip(place, ("from_end_mm", "from_edge_today_mm")))  # fmt: skip
-        return [
-            Label(Text(str(number)), (x, low - 0.8), NUMBER_MM, anchor, bold=True, id=f"number {number}"),
-            Label(tell("{end} from the end", end=end), (x, low + 2.2), SMALL_MM, anchor, id=f"end {number}"),
-            Label(
-                tell("{edge} from the edge", edge=edge), (x, low + 5.0), SMALL_MM, anchor, id=f"edge {number}"
-            ),
-        ]
+    def told(self, marks: TemplateMarks, lengths: Lengths, drawn: Sequence[Shape]) -> list[Shape]:
+        """The number of each screw of this sheet and its two distances, clear of what is drawn."""
+        shapes: list[Shape] = []
+        taken: list[Box] = []
+        for screw in marks.screws:
+            if self.tile.owns(screw.place):
+                labels = _distances(screw.number, screw.place, lengths)
+                others = [self.at(one.place) for one in marks.screws if one is not screw]
+                told = words_beside(labels, self.at(screw.place), others, CROSS_MM, self.box, drawn, taken)
+                taken.append(around(told))
+                shapes += told
+        return shapes
 
     def words(self, marks: TemplateMarks, tiling: Tiling, lengths: Lengths) -> list[Shape]:
         tile, (x0, y0, x1, y1) = self.tile, self.box
@@ -172,6 +171,19 @@ class _Tile:
                 words = Text(say("here follows {tile}", tile=other))
                 shapes.append(Label(words, place, WORDS_MM, MIDDLE, "quiet", turned=turned))
         return shapes
+
+
+def _distances(number: int, place: Point, lengths: Lengths) -> list[Label]:
+    """Three labels one below the other; their places count from the screw's height."""
+    end, edge = (
+        lengths.near(value, ("screws", number - 1, word))
+        for value, word in zip(place, ("from_end_mm", "from_edge_today_mm"))
+    )
+    return [
+        Label(Text(str(number)), (0.0, -0.8), NUMBER_MM, bold=True, id=f"number {number}"),
+        Label(tell("{end} from the end", end=end), (0.0, 2.2), SMALL_MM, id=f"end {number}"),
+        Label(tell("{edge} from the edge", edge=edge), (0.0, 5.0), SMALL_MM, id=f"edge {number}"),
+    ]
 
 
 def _plain(mm: float, lengths: Lengths) -> Figure:
@@ -213,13 +225,14 @@ def _ruler(start: Point, across: bool) -> list[Shape]:
         Strokes(tuple(inches), Pen("ink", 0.15), f"ruler inch {way}"),
     ]
     for i in (0, 50, 100):
-        told = f"{i} mm" if i == 100 else str(i)
-        place = at(i, -3.6) if across else at(i + (2.0 if i == 0 else 0.0), -3.4)
-        shapes.append(Label(Text(told), place, SMALL_MM, MIDDLE if across else END, turned=False))
+        place = at(i, -3.6) if across else at(i + 0.8, -3.4)
+        shapes.append(Label(Text(str(i)), place, SMALL_MM, MIDDLE if across else END))
     for i in range(FOUR_INCHES + 1):
-        told = f"{i} in" if i == FOUR_INCHES else str(i)
-        place = at(i * INCH_MM, 6.4) if across else at(i * INCH_MM + (2.0 if i == 0 else 0.8), 4.4)
-        shapes.append(Label(Text(told), place, SMALL_MM, MIDDLE if across else START))
+        place = at(i * INCH_MM, 6.4) if across else at(i * INCH_MM + 0.8, 4.4)
+        shapes.append(Label(Text(str(i)), place, SMALL_MM, MIDDLE if across else START))
+    shapes.append(Label(Text("mm"), at(-2.0, -3.4), SMALL_MM, END))
+    inch = (at(-2.0, 6.4), END) if across else (at(-2.0, 4.4), START)
+    shapes.append(Label(Text("in"), inch[0], SMALL_MM, inch[1]))
     return shapes
 
 
