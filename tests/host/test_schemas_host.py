@@ -6,12 +6,10 @@ import json
 import subprocess
 import sys
 
-import pytest
+import jsonschema
 
 from movement_core.sheet.schemas import schema
 from tests.host.test_command_line import ROOT, heartside
-
-jsonschema = pytest.importorskip("jsonschema", reason="the schemas are held against the library jsonschema")
 
 
 def test_the_report_of_the_demo_models_holds(tmp_path):

@@ -13,7 +13,7 @@
 # and runs in the same tree or in different ones do not meet.
 set -euo pipefail
 
-PACKAGES="freecad freecad-python3 python3-numpy python3-pytest python3-hypothesis
+PACKAGES="freecad freecad-python3 python3-numpy python3-pytest python3-hypothesis python3-jsonschema
     xvfb libgl1-mesa-dri fonts-dejavu-core"
 
 die() { echo "chroot: $*" >&2; exit 2; }

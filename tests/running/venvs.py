@@ -17,7 +17,7 @@ from workbench_pkg.setup import SetupError
 
 SYSTEM_PYTHON = "/usr/bin/python3"
 EXTRAS = ("dev", "validation", "plots")
-HOST_NEEDS = ("pytest", "hypothesis")
+HOST_NEEDS = ("pytest", "hypothesis", "jsonschema")
 
 
 def environment(name: str) -> Path:
