@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import os
+from pathlib import Path
+
 import FreeCADGui
 import pytest
 
@@ -39,10 +42,17 @@ def test_schedule_and_drawing_come_and_go(piece, doc, pump, shot, wait_until, tm
     page.ViewObject.doubleClicked()
     pump(1.0)
     shot("drawing")
+    import TechDraw
     import TechDrawGui
 
-    for ending, export in ((".pdf", TechDrawGui.exportPageAsPdf), (".svg", TechDrawGui.exportPageAsSvg)):
-        target = tmp_path / f"page{ending}"
+    folder = Path(os.environ["HEARTSIDE_TEST_OUTPUT"])  # to be looked at beside the pictures
+    exports = {
+        "pdf": TechDrawGui.exportPageAsPdf,
+        "svg": TechDrawGui.exportPageAsSvg,
+        "dxf": TechDraw.writeDXFPage,
+    }
+    for ending, export in exports.items():
+        target = folder / f"drawing.{ending}"
         export(page, str(target))
         wait_until(lambda made=target: made.exists() and made.stat().st_size > 2000, 60)
     FreeCADGui.runCommand("Heartside_RemovePapers")

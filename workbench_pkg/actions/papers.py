@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import warnings
 from typing import Any
 
+import FreeCAD as App
 import Part
 
 from movement_core.errors import InputError
@@ -11,10 +13,12 @@ from movement_core.piece.hardware import hardware_of
 from movement_core.sheet.pages.material import planned_tops
 from movement_core.sheet.schedule import fasteners_block, schedule, without_empty
 from movement_core.sheet.template.marks import CutOutline, TemplateMarks, template_marks
+from movement_core.sheet.template.numbers import drawn_numbers
 from movement_core.wording import say
 from workbench_pkg.actions.check import Answer, work_out
 from workbench_pkg.actions.hardware import PlaceWish, plans_of
 from workbench_pkg.actions.transaction import one_step
+from workbench_pkg.host.drawing import drawn
 from workbench_pkg.host.leaves import read_leaves
 from workbench_pkg.objects import papers as kept
 
@@ -38,7 +42,8 @@ def write_schedule(doc: Any, answer: Answer | None = None) -> Any:
 def draw_page(doc: Any, top: str = "", plan: str = "") -> Any:
     """Put a drawing page of a top from below, with screws, slots and their table, into the document.
 
-    ``top``, ``plan``: as for ``place_plan``. Returns the page. Pages of other tops are replaced as well.
+    ``top``, ``plan``: as for ``place_plan``. Returns the page. Pages of other tops are replaced as well. Where the
+    host leaves the page's view empty, which 1.0 may do without a window, a warning says so and what to do.
 
     Raises
     ------
@@ -60,6 +65,9 @@ def draw_page(doc: Any, top: str = "", plan: str = "") -> Any:
         kept.remove(doc, (kept.PAGE, kept.DRAWN))
         page = kept.write_page(doc, marks, without_empty(fasteners_block(entry)), solids, place.axes)
         doc.recompute()
+    view = next(one for one in page.Views if one.TypeId == "TechDraw::DrawViewPart")
+    if not drawn(view):
+        warnings.warn(kept.not_drawn(page), stacklevel=2)
     return page
 
 
@@ -70,9 +78,7 @@ def remove_papers(doc: Any) -> int:
 
 
 def _drawn_marks(marks: TemplateMarks, place: Any) -> list[Any]:
-    """Wires below the top: a cross and a circle at each screw, the outline of each slot."""
-    import FreeCAD as App
-
+    """Wires below the top: cross, circle and number of each screw, the outline of each slot."""
     across, up, along = (App.Vector(*axis) for axis in place.axes)
     half, low = place.length_mm / 2, place.lines_mm[0]
     origin = App.Vector(*place.origin) - up
@@ -91,4 +97,6 @@ def _drawn_marks(marks: TemplateMarks, place: Any) -> list[Any]:
         ]
     cuts: list[CutOutline] = [cut for cut in marks.cuts if cut.purpose in ("slot", "mortise", "groove")]
     wires += [Part.makePolygon([at(*point) for point in (*cut.points, cut.points[0])]) for cut in cuts]
+    for one in drawn_numbers(marks, kept.page_scale(marks), CROSS_MM, kept.DIGITS_MM):
+        wires += [Part.makePolygon([at(*point) for point in line]) for line in one.lines]
     return wires

@@ -23,12 +23,13 @@ from workbench_pkg.objects.results import results_of
 GROUP, SCHEDULE, PAGE, DRAWN = "papers", "schedule", "drawing page", "drawing"
 LABEL = "Heartside papers"
 BLANK = "A4_Landscape_blank.svg"
-PAGE_MM, PLACE_FOR_VIEW_MM = (297.0, 210.0), (250.0, 90.0)
+PAGE_MM, PLACE_FOR_VIEW_MM = (297.0, 210.0), (260.0, 96.0)
 TABLE_TEXT = 20.0  # the host's dots, as the widths of its columns
 ROW_MM, DOT_MM = 7.94, 0.265  # of the host's table: a row, and a dot of its columns
 LETTER_DOTS, BESIDE_DOTS = 11.0, 14.0  # room of a letter, and beside a text
-PLACE_FOR_TABLE_MM = (270.0, 84.0)
+PLACE_FOR_TABLE_MM = (270.0, 82.0)
 THIN_MM = 0.25  # lines of the view
+DIGITS_MM = 3.0  # height of the numbers in it
 FIRST_COLUMN_DOTS = 260  # names are long
 
 
@@ -122,7 +123,7 @@ def write_page(doc: Any, marks: TemplateMarks, block: Block, solids: Sequence[An
     view.Source = [shape]
     view.Direction, view.XDirection = down, along
     view.ScaleType, view.Scale = "Custom", scale
-    view.X, view.Y = PAGE_MM[0] / 2, PAGE_MM[1] - 20.0 - PLACE_FOR_VIEW_MM[1] / 2
+    view.X, view.Y = PAGE_MM[0] / 2, PAGE_MM[1] - 18.0 - PLACE_FOR_VIEW_MM[1] / 2
     table = write_sheet(doc, f"Fasteners of {marks.name}", [block], DRAWN)
     shown = mark(doc.addObject("TechDraw::DrawViewSpreadsheet", "HeartsideTable"), DRAWN)
     page.addView(shown)
@@ -132,25 +133,34 @@ def write_page(doc: Any, marks: TemplateMarks, block: Block, solids: Sequence[An
     fit = min(1.0, PLACE_FOR_TABLE_MM[1] / high, PLACE_FOR_TABLE_MM[0] / wide)
     shown.ScaleType, shown.Scale = "Custom", fit
     shown.TextSize = TABLE_TEXT
-    shown.X, shown.Y = PAGE_MM[0] / 2, 52.0
-    note = mark(doc.addObject("TechDraw::DrawViewAnnotation", "HeartsideNote"), DRAWN)
-    page.addView(note)
-    note.Text = [
-        say("{title}, seen from below, 1:{by:g}", title=block.title, by=1 / scale),
-        say(
-            "Datum: outer edge at {edge} (above) and end at {end} (left)",
-            edge=marks.datum["edge"],
-            end=marks.datum["end"],
-        ),
-    ]
-    note.TextSize = 3.5
-    note.X, note.Y = PAGE_MM[0] / 2, PAGE_MM[1] - 10.0
+    shown.X, shown.Y = PAGE_MM[0] / 2, 8.0 + PLACE_FOR_TABLE_MM[1] / 2
+    title = say("{title}, seen from below, 1:{by:g}", title=block.title, by=1 / scale)
+    datum = say(
+        "Datum: outer edge at {edge} (above) and end at {end} (left)",
+        edge=marks.datum["edge"],
+        end=marks.datum["end"],
+    )
+    for line, height in ((title, 6.0), (datum, 12.0)):  # a note each: a DXF takes the first line of a note
+        note = mark(doc.addObject("TechDraw::DrawViewAnnotation", "HeartsideNote"), DRAWN)
+        page.addView(note)
+        note.Text = [line]
+        note.TextSize = 3.5
+        note.X, note.Y = PAGE_MM[0] / 2, PAGE_MM[1] - height
     if App.GuiUp:
         view.ViewObject.LineWidth = THIN_MM
     group = papers_group(doc)
     for obj in (shape, page):
         group.addObject(obj)
     return page
+
+
+def not_drawn(page: Any) -> str:
+    """What is told where the host has left the view of a page empty."""
+    return say(
+        "the view on {page} is still empty: this host has not drawn it without its window. Save the document and open "
+        "it in the window, where the view is drawn; all else on the page is there",
+        page=page.Label,
+    )
 
 
 def page_scale(marks: TemplateMarks) -> float:

@@ -3639,6 +3639,10 @@
         <translation>harmlos</translation>
     </message>
     <message>
+        <source>heart (say which face was nearer the centre of the tree, or the pith itself)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>heart side shows</source>
         <translation>Kernseite sichtbar</translation>
     </message>
@@ -4515,6 +4519,10 @@
         <translation>Jahrringe</translation>
     </message>
     <message>
+        <source>rings ({reason})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>rings of the least cup</source>
         <translation>Ringe der geringsten Wölbung</translation>
     </message>
@@ -4897,6 +4905,10 @@
     <message>
         <source>the two solids are drawn in the same place</source>
         <translation>die zwei Körper sind am selben Ort gezeichnet</translation>
+    </message>
+    <message>
+        <source>the view on {page} is still empty: this host has not drawn it without its window. Save the document and open it in the window, where the view is drawn; all else on the page is there</source>
+        <translation>die Ansicht auf {page} ist noch leer: dieses FreeCAD hat sie ohne sein Fenster nicht gezeichnet. Dokument speichern und im Fenster öffnen, dort wird die Ansicht gezeichnet; alles andere auf der Seite ist da</translation>
     </message>
     <message>
         <source>the wet face swelled against dry wood behind it, and was crushed</source>
