@@ -14,6 +14,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Generic, TypeVar
 
 from movement_core.errors import UnknownName
+from movement_core.wording import say
 
 T = TypeVar("T")
 SHOWN = 12  # candidates written out in a message
@@ -34,7 +35,7 @@ def run_together(name: str) -> str:
 
 def listed(names: Sequence[str]) -> str:
     """Names for a message, the first dozen written out."""
-    more = f" and {len(names) - SHOWN} more" if len(names) > SHOWN else ""
+    more = say(" and {count} more", count=len(names) - SHOWN) if len(names) > SHOWN else ""
     return "; ".join(names[:SHOWN]) + more
 
 
@@ -68,28 +69,32 @@ class NameIndex(Generic[T]):
             return exact
         asked = words(name)
         if not asked:
-            raise UnknownName(f"no {self._noun} named", where=self._noun, todo="give a name")
+            raise UnknownName(
+                say("no {noun} named", noun=self._noun), where=self._noun, todo=say("give a name")
+            )
         items = self._found.get(tuple(sorted(asked))) or self._found.get(run_together(name)) or []
         if len(items) == 1:
             return items[0]
         items = items or [item for item, names in self._named if any({*asked} <= {*words(n)} for n in names)]
         if items:
             shown = tuple(self._shown[id(item)] for item in items)
-            what = "can mean several" if len(shown) > 1 else "is only a part of a name"
+            what = say("can mean several") if len(shown) > 1 else say("is only a part of a name")
             raise UnknownName(
                 f"{name!r} {what}",
                 where=self._noun,
                 nearest=shown,
                 allowed=listed(shown),
-                todo="name one of them",
+                todo=say("name one of them"),
             )
         near = self.nearest(name)
         raise UnknownName(
-            f"no {self._noun} is called {name!r}",
+            say("no {noun} is called {name!r}", noun=self._noun, name=name),
             where=self._noun,
             nearest=near,
-            allowed=f"nearest: {listed(near)}" if near else f"the names of any known {self._noun}",
-            todo="name one of them, or give figures of your own",
+            allowed=say("nearest: {listed}", listed=listed(near))
+            if near
+            else say("the names of any known {noun}", noun=self._noun),
+            todo=say("name one of them, or give figures of your own"),
         )
 
     def nearest(self, name: str, count: int = 5) -> tuple[str, ...]:

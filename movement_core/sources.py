@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from movement_core.wording import word
+
 READ = "read"  # taken from a copy of the publication or a reprint
 RECALLED = "recalled"  # from memory, not checked against a copy
 DERIVED = "derived"  # computed from other figures
@@ -25,5 +27,18 @@ class Source:
             raise ValueError(f"provenance {self.provenance!r} is not one of {', '.join(PROVENANCES)}")
 
     def __str__(self) -> str:
+        """As it is kept and compared: ``told_basis`` says it in another language."""
         place = f", {self.locator}" if self.locator else ""
         return f"{self.title}{place} ({self.provenance})"
+
+
+def told_basis(basis: str) -> str:
+    """What something rests on, in the language that is spoken: its words, and how surely we know them.
+
+    >>> told_basis("a humidifier that keeps 40 % in winter: own assumption (own)")
+    'a humidifier that keeps 40 % in winter: own assumption (own)'
+    """
+    words, _, provenance = basis.removesuffix(")").rpartition(" (")
+    if words and basis.endswith(")") and provenance in PROVENANCES:
+        return f"{word(words)} ({word(provenance)})"
+    return word(basis)

@@ -9,6 +9,7 @@ from functools import cache
 from importlib import resources
 
 from movement_core.errors import InputError
+from movement_core.wording import say
 
 
 @cache
@@ -32,9 +33,9 @@ def read_cells(lines: Sequence[str], delimiter: str, name: str) -> Iterator[tupl
             cells = next(reader, None)
         except csv.Error as error:
             raise InputError(
-                f"the table cannot be cut into cells ({error})",
-                where=f"{name}, line {reader.line_num + 1}",
-                todo="look for a quote that is never closed",
+                say("the table cannot be cut into cells ({error})", error=error),
+                where=say("{name}, line {line_num}", name=name, line_num=reader.line_num + 1),
+                todo=say("look for a quote that is never closed"),
             ) from None
         if cells is None:
             return

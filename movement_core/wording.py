@@ -2,7 +2,7 @@
 
 Every sentence that the core says is written through :func:`say` as a template and its values. Without a catalogue the
 template itself is said. A front end that has translations says everything inside :func:`speaking`. What is made once
-and remembered, or compared with, is a :func:`phrase`; :func:`word` says it when it is shown.
+and remembered, or compared with, is a :func:`phrase`, which :func:`word` says when it is shown, or a :func:`later`.
 """
 
 from __future__ import annotations
@@ -11,6 +11,7 @@ import string
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
+from dataclasses import dataclass
 
 _catalogue: ContextVar[Mapping[str, str] | None] = ContextVar("catalogue", default=None)
 
@@ -40,6 +41,26 @@ def phrase(text: str) -> str:
     'an anchor gives way at its limit'
     """
     return text
+
+
+@dataclass(frozen=True)
+class Later:
+    """A sentence that is remembered before it is known in which language it will be said: ``str`` says it."""
+
+    template: str
+    values: tuple[tuple[str, object], ...]
+
+    def __str__(self) -> str:
+        return say(self.template, **dict(self.values))
+
+
+def later(template: str, /, **values: object) -> Later:
+    """What :func:`say` would say, to be said when it is shown.
+
+    >>> str(later("{n} boards", n=3))
+    '3 boards'
+    """
+    return Later(template, tuple(values.items()))
 
 
 @contextmanager

@@ -6,6 +6,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
+from movement_core.wording import say
 
 
 def within(
@@ -16,14 +17,16 @@ def within(
         array = np.asarray(values, dtype=np.float64)
     except (TypeError, ValueError):
         raise InputError(
-            f"{values!r} is not a number", where=what, allowed=f"{low:g} to {high:g} {unit}"
+            say("{values!r} is not a number", values=values),
+            where=what,
+            allowed=say("{low:g} to {high:g} {unit}", low=low, high=high, unit=unit),
         ) from None
     bad = ~((array >= low) & (array <= high))
     if bad.any():
         at = np.argwhere(np.atleast_1d(bad))[0]
         value = f"{np.atleast_1d(array)[tuple(at)]:g} {unit}".rstrip()
         raise InputError(
-            f"{value} is not a usable {what}",
+            say("{value} is not a usable {what}", value=value, what=what),
             where=f"{what}[{', '.join(map(str, at))}]" if array.ndim else what,
             allowed=f"{low:g} to {high:g} {unit}".rstrip(),
             todo=todo,

@@ -10,6 +10,7 @@ from numpy.typing import ArrayLike, NDArray
 from movement_core.air.emc import FIBRE_SATURATION_MC, equilibrium_moisture
 from movement_core.air.year import Year
 from movement_core.errors import InputError
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -33,7 +34,9 @@ def days_from_months(months: ArrayLike) -> Array:
     """
     values = np.asarray(months, dtype=np.float64)
     if values.shape[-1:] != (12,):
-        raise InputError(f"shape {values.shape} of monthly values", where="months", allowed="(…, 12)")
+        raise InputError(
+            say("shape {shape} of monthly values", shape=values.shape), where=say("months"), allowed="(…, 12)"
+        )
     day = np.arange(DAYS) + 0.5
     middles = np.concatenate([[MID_MONTHS[-1] - DAYS], MID_MONTHS, [MID_MONTHS[0] + DAYS]])
     left = np.searchsorted(middles, day, side="right") - 1
@@ -46,7 +49,9 @@ def months_from_days(days: ArrayLike) -> Array:
     """(…, 365) days → (…, 12) means of the calendar months."""
     values = np.asarray(days, dtype=np.float64)
     if values.shape[-1:] != (DAYS,):
-        raise InputError(f"shape {values.shape} of daily values", where="days", allowed="(…, 365)")
+        raise InputError(
+            say("shape {shape} of daily values", shape=values.shape), where=say("days"), allowed="(…, 365)"
+        )
     return np.asarray(np.add.reduceat(values, MONTH_STARTS, axis=-1) / MONTH_LENGTHS)
 
 
@@ -78,10 +83,10 @@ class DailyAir:
             values = np.array(getattr(self, field), dtype=np.float64)
             if values.shape != (DAYS,):
                 raise InputError(
-                    f"{values.shape} values of {field}",
-                    where=f"daily air {self.name!r}",
-                    allowed="365 days, 1 January first",
-                    todo="average longer records over the years, leave 29 February out",
+                    say("{shape} values of {field}", shape=values.shape, field=field),
+                    where=say("daily air {name!r}", name=self.name),
+                    allowed=say("365 days, 1 January first"),
+                    todo=say("average longer records over the years, leave 29 February out"),
                 )
             values.flags.writeable = False
             object.__setattr__(self, field, values)
@@ -89,8 +94,8 @@ class DailyAir:
             equilibrium_moisture(self.temperature_c, self.rh_percent)
         except InputError as error:
             raise InputError(
-                f"{error.where}: {error.what} (day 0 is 1 January)",
-                where=f"daily air {self.name!r}",
+                say("{where}: {what} (day 0 is 1 January)", where=error.where, what=error.what),
+                where=say("daily air {name!r}", name=self.name),
                 allowed=error.allowed,
                 todo=error.todo,
             ) from None
@@ -107,7 +112,7 @@ class DailyAir:
             self.name,
             tuple(months_from_days(self.temperature_c).tolist()),
             tuple(months_from_days(self.rh_percent).tolist()),
-            f"{self.basis}; monthly means of daily values",
+            say("{basis}; monthly means of daily values", basis=self.basis),
         )
 
 
@@ -125,18 +130,18 @@ def daily_moisture(air: Air | ArrayLike) -> Array:
     values = np.asarray(air, dtype=np.float64)
     if values.shape not in ((12,), (DAYS,)):
         raise InputError(
-            f"shape {values.shape} of moistures",
-            where="year",
-            allowed="12 months or 365 days of moisture, a Year, or a DailyAir",
+            say("shape {shape} of moistures", shape=values.shape),
+            where=say("year"),
+            allowed=say("12 months or 365 days of moisture, a Year, or a DailyAir"),
         )
     bad = ~((values >= 0) & (values <= FIBRE_SATURATION_MC))
     if bad.any():
         at = int(np.argmax(bad))
         raise InputError(
-            f"{values[at]:g} % is not a moisture that air can give",
+            say("{values:g} % is not a moisture that air can give", values=values[at]),
             where=f"{'month' if values.size == 12 else 'day'} {at + 1}",
-            allowed=f"0 to {FIBRE_SATURATION_MC:g} %",
-            todo="give equilibrium moisture content, not relative humidity",
+            allowed=say("0 to {fibre_saturation:g} %", fibre_saturation=FIBRE_SATURATION_MC),
+            todo=say("give equilibrium moisture content, not relative humidity"),
         )
     return days_from_months(values) if values.size == 12 else values
 

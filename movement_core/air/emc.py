@@ -14,6 +14,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
 from movement_core.tables import rows
+from movement_core.wording import say
 
 # The handbook tabulates −1.1 to 132 °C; colder is our extrapolation for sheds.
 TEMPERATURE_RANGE_C = (-30.0, 100.0)
@@ -72,8 +73,10 @@ def _refuse_outside(values: NDArray[np.float64], allowed: tuple[float, float], w
         where = f"{what}[{', '.join(map(str, first))}]" if values.ndim else what
         value = np.atleast_1d(values)[tuple(first)]
         raise InputError(
-            f"{value:g} {unit} is not a usable {what}",
+            say("{value:g} {unit} is not a usable {what}", value=value, unit=unit, what=what),
             where=where,
-            allowed=f"{allowed[0]:g} to {allowed[1]:g} {unit}",
-            todo="give RH in percent and temperature in °C (°F readings must be converted first)",
+            allowed=say(
+                "{allowed:g} to {allowed2:g} {unit}", allowed=allowed[0], allowed2=allowed[1], unit=unit
+            ),
+            todo=say("give RH in percent and temperature in °C (°F readings must be converted first)"),
         )

@@ -24,6 +24,8 @@ from movement_core.air.moist_air import (
 )
 from movement_core.air.year import Year
 from movement_core.errors import InputError
+from movement_core.sources import told_basis
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 Flags = NDArray[np.bool_]
@@ -85,17 +87,23 @@ class Rooms:
             if value is not None and not low <= value <= high:
                 raise InputError(
                     f"{value:g} {unit}",
-                    where=f"rooms, {name}",
-                    allowed=f"{low} to {high} {unit}",
-                    todo="°F must be converted first" if unit == "°C" else "",
+                    where=say("rooms, {name}", name=name),
+                    allowed=say("{low} to {high} {unit}", low=low, high=high, unit=unit),
+                    todo=say("°F must be converted first") if unit == "°C" else "",
                 )
         for lower, upper in (("heating_c", "cooling_c"), ("humidifier_rh", "dehumidifier_rh")):
             low_value, high_value = getattr(self, lower), getattr(self, upper)
             if low_value is not None and high_value is not None and low_value > high_value:
                 raise InputError(
-                    f"{lower} {low_value:g} is above {upper} {high_value:g}",
-                    where="rooms",
-                    allowed="the lower limit below the upper one",
+                    say(
+                        "{lower} {low_value:g} is above {upper} {high_value:g}",
+                        lower=lower,
+                        low_value=low_value,
+                        upper=upper,
+                        high_value=high_value,
+                    ),
+                    where=say("rooms"),
+                    allowed=say("the lower limit below the upper one"),
                 )
 
 
@@ -143,17 +151,21 @@ def indoor_air(
     part of the time (validation tests).
     """
     if not 5e4 <= pressure_pa <= 1.1e5:
-        raise InputError(f"{pressure_pa:g} Pa", where="air pressure", allowed="50 000 to 110 000 Pa")
+        raise InputError(
+            say("{pressure_pa:g} Pa", pressure_pa=pressure_pa),
+            where=say("air pressure"),
+            allowed=say("50 000 to 110 000 Pa"),
+        )
     outside, rh = np.broadcast_arrays(
         np.asarray(outdoor_temperature_c, dtype=np.float64), np.asarray(outdoor_rh_percent, dtype=np.float64)
     )
     if outside.size and float(np.nanmax(outside)) > WARMEST_WEATHER_C:
         at = int(np.nanargmax(outside))
         raise InputError(
-            f"{outside.flat[at]:g} °C outdoors",
-            where=f"outdoor temperature, value {at + 1}",
-            allowed=f"up to {WARMEST_WEATHER_C:g} °C",
-            todo="if these are °F, convert them first",
+            say("{flat:g} °C outdoors", flat=outside.flat[at]),
+            where=say("outdoor temperature, value {at}", at=at + 1),
+            allowed=say("up to {warmest_weather:g} °C", warmest_weather=WARMEST_WEATHER_C),
+            todo=say("if these are °F, convert them first"),
         )
     ratio = np.asarray(humidity_ratio(outside, rh, pressure_pa, below_freezing=below_freezing))
     free = outside + rooms.warmer_by_c
@@ -188,14 +200,18 @@ def indoor_air(
 
 
 def _describe(rooms: Rooms) -> str:
-    words = ["unheated" if rooms.heating_c is None else f"heated to {rooms.heating_c:g} °C"]
+    words = [
+        "unheated" if rooms.heating_c is None else say("heated to {heating:g} °C", heating=rooms.heating_c)
+    ]
     if rooms.cooling_c is not None:
-        words.append(f"cooled to {rooms.cooling_c:g} °C")
+        words.append(say("cooled to {cooling:g} °C", cooling=rooms.cooling_c))
     if rooms.humidifier_rh is not None:
-        words.append(f"humidified to {rooms.humidifier_rh:g} %")
+        words.append(say("humidified to {humidifier:g} %", humidifier=rooms.humidifier_rh))
     if rooms.dehumidifier_rh is not None:
-        words.append(f"dried to {rooms.dehumidifier_rh:g} %")
-    return ", ".join([*words, f"living adds {rooms.moisture_gain_g_m3:g} g/m³ in frost"])
+        words.append(say("dried to {dehumidifier:g} %", dehumidifier=rooms.dehumidifier_rh))
+    return ", ".join(
+        [*words, say("living adds {moisture_gain:g} g/m³ in frost", moisture_gain=rooms.moisture_gain_g_m3)]
+    )
 
 
 def indoor_year(
@@ -207,12 +223,21 @@ def indoor_year(
         outdoor.temperature_c, outdoor.rh_percent, rooms, below_freezing=below_freezing, outdoor_swing_c=swing
     )
     wet = (
-        f"; water condenses in {int(air.condensing.sum())} of {air.condensing.size} steps"
+        say(
+            "; water condenses in {count} of {size} steps",
+            count=int(air.condensing.sum()),
+            size=air.condensing.size,
+        )
         if air.condensing.any()
         else ""
     )
-    basis = f"rooms {_describe(rooms)}; weather: {outdoor.basis}{wet}"
-    label = name or f"indoors, {outdoor.name}"
+    basis = say(
+        "rooms {rooms}; weather: {weather}{wet}",
+        rooms=_describe(rooms),
+        weather=told_basis(outdoor.basis),
+        wet=wet,
+    )
+    label = name or say("indoors, {name}", name=outdoor.name)
     if isinstance(outdoor, DailyAir):
         return DailyAir(label, air.temperature_c, air.rh_percent, basis)
     return Year(label, tuple(air.temperature_c.tolist()), tuple(air.rh_percent.tolist()), basis)

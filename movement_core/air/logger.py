@@ -18,6 +18,7 @@ from movement_core.air.logger_review import LoggerFinding, review
 from movement_core.air.logger_table import Layout, cells_of, decode, find_layout, lines_of, to_number
 from movement_core.air.logger_time import ORDERS, DateFields, seconds_of, settle_order, split_date
 from movement_core.errors import FileError, InputError
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -95,7 +96,11 @@ def read_logger(
     InputError : an impossible keyword.
     """
     if date_order is not None and date_order not in ORDERS:
-        raise InputError(f"date_order {date_order!r}", where=name, allowed="'ymd', 'dmy' or 'mdy'")
+        raise InputError(
+            say("date_order {date_order!r}", date_order=date_order),
+            where=name,
+            allowed=say("'ymd', 'dmy' or 'mdy'"),
+        )
     text = decode(data, name)
     layout = find_layout(text, name, columns, temperature_unit)
     rows = _read_rows(text, layout)
@@ -103,10 +108,17 @@ def read_logger(
     if rows.unreadable_count > WORST_UNREADABLE * total:
         first = rows.unreadable[0]
         raise FileError(
-            f"{rows.unreadable_count} of {total} lines cannot be read; the first: {first.what}",
-            where=f"{name}, line {first.line}, column {first.column}",
-            allowed=f"at most {WORST_UNREADABLE:.0%} damaged lines",
-            todo="check that this is the logger's own export, whole and undamaged",
+            say(
+                "{unreadable_count} of {total} lines cannot be read; the first: {what}",
+                unreadable_count=rows.unreadable_count,
+                total=total,
+                what=first.what,
+            ),
+            where=say(
+                "{name}, line {line}, column {column}", name=name, line=first.line, column=first.column
+            ),
+            allowed=say("at most {worst_unreadable:.0%} damaged lines", worst_unreadable=WORST_UNREADABLE),
+            todo=say("check that this is the logger's own export, whole and undamaged"),
         )
     order, ordinals = _settle(rows, date_order, name)
     return _record(rows, order, ordinals, layout, name)
@@ -127,7 +139,14 @@ def _read_rows(text: str, layout: Layout) -> _Rows:
         cells = cells_of(line, layout.delimiter)
         if len(cells) <= needed:
             rows.refuse(
-                number, len(cells), f"{len(cells)} cells where {needed + 1} are needed: {line.strip()[:40]!r}"
+                number,
+                len(cells),
+                say(
+                    "{count} cells where {needed} are needed: {strip!r}",
+                    count=len(cells),
+                    needed=needed + 1,
+                    strip=line.strip()[:40],
+                ),
             )
             continue
         cell = cells[layout.date]
@@ -135,7 +154,7 @@ def _read_rows(text: str, layout: Layout) -> _Rows:
         if found is None:
             split = split_date(cell)
             if split is None:
-                rows.refuse(number, layout.date + 1, f"{cell.strip()[:30]!r} is no date")
+                rows.refuse(number, layout.date + 1, say("{strip!r} is no date", strip=cell.strip()[:30]))
                 continue
             place = places.get(split[0])
             if place is None:
@@ -153,13 +172,19 @@ def _read_rows(text: str, layout: Layout) -> _Rows:
             if second is not None:
                 clocks[clock, half] = second  # at most one entry for each second of a day
         if second is None:
-            rows.refuse(number, (layout.time or layout.date) + 1, f"{clock.strip()[:30]!r} is no time of day")
+            rows.refuse(
+                number,
+                (layout.time or layout.date) + 1,
+                say("{strip!r} is no time of day", strip=clock.strip()[:30]),
+            )
             continue
         values = []
         for column in (layout.temperature, layout.humidity):
             value = to_number(cells[column], layout.decimal_comma)
             if value is None or not -1e6 < value < 1e6:
-                rows.refuse(number, column + 1, f"{cells[column].strip()[:30]!r} is no reading")
+                rows.refuse(
+                    number, column + 1, say("{strip!r} is no reading", strip=cells[column].strip()[:30])
+                )
                 break
             values.append(value)
         if len(values) == 2:
@@ -198,35 +223,57 @@ def _record(rows: _Rows, order: str, ordinals: NDArray[np.int64], layout: Layout
     findings = list(rows.unreadable)
     if rows.unreadable_count > len(findings):
         findings.append(
-            LoggerFinding("left out", 0, 0, f"and {rows.unreadable_count - len(findings)} more lines unread")
+            LoggerFinding(
+                "left out",
+                0,
+                0,
+                say(
+                    "and {unreadable_count} more lines unread",
+                    unreadable_count=rows.unreadable_count - len(findings),
+                ),
+            )
         )
     if layout.fahrenheit:
         temperature = (temperature - 32) / 1.8
     _refuse_wrong_units(temperature, rh, layout, name, int(lines[0]))
     keep = np.ones(day.size, dtype=bool)
     for bad, what, column in (
-        (day < 0, "no such date", layout.date),
-        (~((rh >= 0) & (rh <= 100)), "humidity outside 0 to 100 %", layout.humidity),
+        (day < 0, say("no such date"), layout.date),
+        (~((rh >= 0) & (rh <= 100)), say("humidity outside 0 to 100 %"), layout.humidity),
         (
             ~((temperature >= TEMPERATURE_RANGE_C[0]) & (temperature <= TEMPERATURE_RANGE_C[1])),
-            f"temperature outside {TEMPERATURE_RANGE_C[0]:g} to {TEMPERATURE_RANGE_C[1]:g} °C",
+            say(
+                "temperature outside {temperature_range:g} to {temperature_range2:g} °C",
+                temperature_range=TEMPERATURE_RANGE_C[0],
+                temperature_range2=TEMPERATURE_RANGE_C[1],
+            ),
             layout.temperature,
         ),
     ):
         count = int(bad.sum())
         if count > WORST_UNREADABLE * bad.size:
             raise FileError(
-                f"{count} of {bad.size} readings have a {what}",
-                where=f"{name}, line {lines[bad.argmax()]}, column {column + 1}",
-                allowed="readings of the air in a room, shed or van",
-                todo="check which column is which and the unit: columns=…, temperature_unit=…",
+                say("{count} of {size} readings have a {what}", count=count, size=bad.size, what=what),
+                where=say(
+                    "{name}, line {lines}, column {column}",
+                    name=name,
+                    lines=lines[bad.argmax()],
+                    column=column + 1,
+                ),
+                allowed=say("readings of the air in a room, shed or van"),
+                todo=say("check which column is which and the unit: columns=…, temperature_unit=…"),
             )
         findings += [
             LoggerFinding("left out", int(line), column + 1, what) for line in lines[bad][:FINDINGS_A_KIND]
         ]
         if count > FINDINGS_A_KIND:
             findings.append(
-                LoggerFinding("left out", 0, column + 1, f"{what}: {count - FINDINGS_A_KIND} more")
+                LoggerFinding(
+                    "left out",
+                    0,
+                    column + 1,
+                    say("{what}: {count} more", what=what, count=count - FINDINGS_A_KIND),
+                )
             )
         keep &= ~bad
     seconds, temperature, rh, lines = seconds[keep], temperature[keep], rh[keep], lines[keep]
@@ -238,22 +285,34 @@ def _refuse_wrong_units(temperature_c: Array, rh: Array, layout: Layout, name: s
     middle = float(np.median(temperature_c))
     if not layout.fahrenheit and middle > ROOM_CANNOT_BE_C:
         raise FileError(
-            f"the middle reading is {middle:.0f} °C: these look like °F",
-            where=f"{name}, line {line}, column {layout.temperature + 1}",
-            allowed="room temperatures",
-            todo="give temperature_unit='F' if they are, or say which column is the temperature",
+            say("the middle reading is {middle:.0f} °C: these look like °F", middle=middle),
+            where=say(
+                "{name}, line {line}, column {temperature}",
+                name=name,
+                line=line,
+                temperature=layout.temperature + 1,
+            ),
+            allowed=say("room temperatures"),
+            todo=say("give temperature_unit='F' if they are, or say which column is the temperature"),
         )
     if layout.fahrenheit and middle < -10.0:
         raise FileError(
-            f"the middle reading would be {middle:.0f} °C: these look like °C, not °F",
-            where=f"{name}, line {line}, column {layout.temperature + 1}",
-            allowed="room temperatures",
-            todo="give temperature_unit='C' if they are",
+            say("the middle reading would be {middle:.0f} °C: these look like °C, not °F", middle=middle),
+            where=say(
+                "{name}, line {line}, column {temperature}",
+                name=name,
+                line=line,
+                temperature=layout.temperature + 1,
+            ),
+            allowed=say("room temperatures"),
+            todo=say("give temperature_unit='C' if they are"),
         )
     if rh.size >= 10 and float(rh.max()) <= 1.0:
         raise FileError(
-            "no humidity is above 1: these look like fractions",
-            where=f"{name}, line {line}, column {layout.humidity + 1}",
-            allowed="relative humidity in percent",
-            todo="multiply by 100",
+            say("no humidity is above 1: these look like fractions"),
+            where=say(
+                "{name}, line {line}, column {humidity}", name=name, line=line, humidity=layout.humidity + 1
+            ),
+            allowed=say("relative humidity in percent"),
+            todo=say("multiply by 100"),
         )

@@ -14,6 +14,7 @@ from movement_core.air.logger import LoggerRecord
 from movement_core.air.logger_review import LoggerFinding
 from movement_core.air.year import MONTHS, Year
 from movement_core.errors import InputError
+from movement_core.wording import say, word
 
 Array = NDArray[np.float64]
 
@@ -81,7 +82,15 @@ def logged_days(record: LoggerRecord) -> LoggedDays:
     if missing:
         findings += (
             LoggerFinding(
-                "few", 0, 0, f"{missing} of {size} days have readings in fewer than {needed:.0f} hours"
+                "few",
+                0,
+                0,
+                say(
+                    "{missing} of {size} days have readings in fewer than {needed:.0f} hours",
+                    missing=missing,
+                    size=size,
+                    needed=needed,
+                ),
             ),
         )
     first = UNIX_EPOCH + datetime.timedelta(days=int(day[0]))
@@ -112,10 +121,10 @@ def logged_year(days: LoggedDays, *, complete_with: Air | None = None) -> DailyA
     missing = [m for m in range(12) if known[month == m].sum() < DAYS_OF_A_MONTH]
     if missing and complete_with is None:
         raise InputError(
-            f"{', '.join(MONTHS[m] for m in missing)} {'has' if len(missing) == 1 else 'have'} too few logged days",
+            say("too few logged days in {names}", names=", ".join(word(MONTHS[m]) for m in missing)),
             where=days.name,
-            allowed=f"at least {DAYS_OF_A_MONTH} days a month",
-            todo="log longer, or name a year to complete it with: complete_with=…",
+            allowed=say("at least {days_of_a_month} days a month", days_of_a_month=DAYS_OF_A_MONTH),
+            todo=say("log longer, or name a year to complete it with: complete_with=…"),
         )
     other = None if complete_with is None else _as_days(complete_with)
     taken = np.isin(month, missing)
@@ -129,9 +138,15 @@ def logged_year(days: LoggedDays, *, complete_with: Air | None = None) -> DailyA
         round_places = np.concatenate([places - DAYS, places, places + DAYS])
         values.append(np.interp(np.arange(DAYS), round_places, np.tile(row[places], 3)))
     filled = int((~known & ~taken).sum())
-    basis = f"logger, {int(known.sum())} days of the year" + (f", {filled} filled between" if filled else "")
+    basis = say("logger, {count} days of the year", count=int(known.sum())) + (
+        say(", {filled} filled between", filled=filled) if filled else ""
+    )
     if missing and complete_with is not None:
-        basis += f"; {', '.join(MONTHS[m] for m in missing)} taken from {complete_with.name}"
+        basis += say(
+            "; {names} taken from {name}",
+            names=", ".join(MONTHS[m] for m in missing),
+            name=complete_with.name,
+        )
     return DailyAir(days.name, values[0], values[1], basis)
 
 

@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from movement_core.errors import FileError
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 Whole = NDArray[np.int64]
@@ -44,7 +45,9 @@ class LoggerFinding:
 
     def __str__(self) -> str:
         place = (
-            f"line {self.line}" + (f", column {self.column}" if self.column else "") + ": "
+            say("line {line}", line=self.line)
+            + (say(", column {column}", column=self.column) if self.column else "")
+            + ": "
             if self.line
             else ""
         )
@@ -63,30 +66,46 @@ def review(
     """Readings in rising time without repeats, and the findings; at most ``most`` of each kind written out."""
     findings: list[LoggerFinding] = []
     if seconds.size == 0:
-        raise FileError("no usable reading", where=name, allowed="at least one reading")
+        raise FileError(say("no usable reading"), where=name, allowed=say("at least one reading"))
     seconds, temperature, rh, lines = _sorted(seconds, temperature, rh, lines, name, findings, most)
     seconds, temperature, rh, lines = _without_repeats(seconds, temperature, rh, lines, findings, most)
     if seconds.size < 2:
-        findings.append(LoggerFinding("few", int(lines[0]), 0, "a single reading"))
+        findings.append(LoggerFinding("few", int(lines[0]), 0, say("a single reading")))
         return seconds, temperature, rh, lines, findings
     steps = np.diff(seconds)
     usual = float(np.median(steps))
     gap = (steps > GAP_STEPS * usual) & (steps > GAP_SECONDS)
     _tell(
-        findings, "gap", np.nonzero(gap)[0] + 1, lines, most,
-        lambda i: f"nothing for {(seconds[i] - seconds[i - 1]) / 3600:.0f} h after {spoken(seconds[i - 1])}",
-    )  # fmt: skip
+        findings,
+        "gap",
+        np.nonzero(gap)[0] + 1,
+        lines,
+        most,
+        lambda i: say(
+            "nothing for {seconds:.0f} h after {spoken}",
+            seconds=(seconds[i] - seconds[i - 1]) / 3600,
+            spoken=spoken(seconds[i - 1]),
+        ),
+    )
     close = steps <= JUMP_SECONDS
     jump = close & ((np.abs(np.diff(temperature)) > JUMP_C) | (np.abs(np.diff(rh)) > JUMP_RH))
     _tell(
-        findings, "jump", np.nonzero(jump)[0] + 1, lines, most,
-        lambda i: (
-            f"jumps from {temperature[i - 1]:.1f} °C, {rh[i - 1]:.0f} % to {temperature[i]:.1f} °C, {rh[i]:.0f} %"
+        findings,
+        "jump",
+        np.nonzero(jump)[0] + 1,
+        lines,
+        most,
+        lambda i: say(
+            "jumps from {temperature:.1f} °C, {rh:.0f} % to {temperature2:.1f} °C, {rh2:.0f} %",
+            temperature=temperature[i - 1],
+            rh=rh[i - 1],
+            temperature2=temperature[i],
+            rh2=rh[i],
         ),
-    )  # fmt: skip
+    )
     same_rh = np.diff(rh) == 0
-    _stuck(findings, same_rh & (np.diff(temperature) == 0) & ~gap, seconds, lines, "both readings", most)
-    _stuck(findings, same_rh & ~gap, seconds, lines, "the humidity", most, varies=temperature)
+    _stuck(findings, same_rh & (np.diff(temperature) == 0) & ~gap, seconds, lines, say("both readings"), most)
+    _stuck(findings, same_rh & ~gap, seconds, lines, say("the humidity"), most, varies=temperature)
     return seconds, temperature, rh, lines, findings
 
 
@@ -101,7 +120,9 @@ def _tell(
     for i in places[:most]:
         findings.append(LoggerFinding(kind, int(lines[i]), 0, words(int(i))))
     if places.size > most:
-        findings.append(LoggerFinding(kind, 0, 0, f"{kind}: {places.size - most} more"))
+        findings.append(
+            LoggerFinding(kind, 0, 0, say("{kind}: {size} more", kind=kind, size=places.size - most))
+        )
 
 
 def _sorted(
@@ -119,7 +140,7 @@ def _sorted(
         return seconds, temperature, rh, lines
     if backward > 0.9 * np.count_nonzero(steps):
         seconds, temperature, rh, lines = seconds[::-1], temperature[::-1], rh[::-1], lines[::-1]
-        findings.append(LoggerFinding("order", int(lines[-1]), 0, "newest reading first: turned round"))
+        findings.append(LoggerFinding("order", int(lines[-1]), 0, say("newest reading first: turned round")))
         steps = np.diff(seconds)
         backward = int((steps < 0).sum())
     if backward > max(3, WORST_DISORDER * seconds.size):
@@ -127,17 +148,29 @@ def _sorted(
         half_days = int((np.abs(steps + 12 * 3600) < 2 * 3600).sum())
         clock = half_days > 0.5 * backward
         raise FileError(
-            f"{backward} readings are older than the one before; the first is {spoken(seconds[at])}"
-            + (": the hours run from 1 to 12 twice a day without AM or PM" if clock else ""),
-            where=f"{name}, line {lines[at]}",
-            allowed="readings in order of time, newest last or newest first",
-            todo="export with a 24-hour clock" if clock else "check the dates, or export again",
+            say(
+                "{backward} readings are older than the one before; the first is {spoken}",
+                backward=backward,
+                spoken=spoken(seconds[at]),
+            )
+            + (say(": the hours run from 1 to 12 twice a day without AM or PM") if clock else ""),
+            where=say("{name}, line {lines}", name=name, lines=lines[at]),
+            allowed=say("readings in order of time, newest last or newest first"),
+            todo=say("export with a 24-hour clock") if clock else say("check the dates, or export again"),
         )
     if backward:
         _tell(
-            findings, "order", np.nonzero(steps < 0)[0] + 1, lines, most,
-            lambda i: f"{spoken(seconds[i])} comes after {spoken(seconds[i - 1])}: clock set back; put in order",
-        )  # fmt: skip
+            findings,
+            "order",
+            np.nonzero(steps < 0)[0] + 1,
+            lines,
+            most,
+            lambda i: say(
+                "{spoken} comes after {spoken2}: clock set back; put in order",
+                spoken=spoken(seconds[i]),
+                spoken2=spoken(seconds[i - 1]),
+            ),
+        )
         by_time = np.argsort(seconds, kind="stable")
         seconds, temperature, rh, lines = seconds[by_time], temperature[by_time], rh[by_time], lines[by_time]
     return seconds, temperature, rh, lines
@@ -186,6 +219,11 @@ def _stuck(
                     "stuck",
                     int(lines[start]),
                     0,
-                    f"{what} unchanged for {hours:.0f} h from {spoken(int(seconds[start]))}",
+                    say(
+                        "{what} unchanged for {hours:.0f} h from {spoken}",
+                        what=what,
+                        hours=hours,
+                        spoken=spoken(int(seconds[start])),
+                    ),
                 )
             )

@@ -12,6 +12,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from movement_core.errors import FileError, InputError
+from movement_core.wording import say
 
 DELIMITERS = (";", "\t", ",")
 HEADING_SEARCH_LINES = 300
@@ -68,19 +69,23 @@ def decode(data: str | bytes, name: str) -> str:
     elif isinstance(data, str):
         text = data.removeprefix("\ufeff")
     else:
-        raise InputError(f"a {type(data).__name__}", where=name, allowed="the file's text or its bytes")
+        raise InputError(f"a {type(data).__name__}", where=name, allowed=say("the file's text or its bytes"))
     junk = _CONTROL.search(text)
     if junk:
         line = text.count("\n", 0, junk.start()) + 1
         column = junk.start() - (text.rfind("\n", 0, junk.start()) + 1) + 1
         raise FileError(
-            f"byte {ord(junk[0]):#04x} is no text: this is not a logger's text file",
-            where=f"{name}, line {line}, column {column}",
-            allowed="text with one reading a line",
-            todo="export the readings as CSV or text",
+            say("byte {byte} is no text: this is not a logger's text file", byte=f"{ord(junk[0]):#04x}"),
+            where=say("{name}, line {line}, column {column}", name=name, line=line, column=column),
+            allowed=say("text with one reading a line"),
+            todo=say("export the readings as CSV or text"),
         )
     if not text.strip():
-        raise FileError("the file is empty", where=f"{name}, line 1, column 1", allowed="one reading a line")
+        raise FileError(
+            say("the file is empty"),
+            where=say("{name}, line 1, column 1", name=name),
+            allowed=say("one reading a line"),
+        )
     return text
 
 
@@ -128,7 +133,7 @@ def find_layout(
 ) -> Layout:
     """Settle the layout of a logger's text, or say what is missing and which keyword settles it."""
     if temperature_unit is not None and temperature_unit.upper() not in ("C", "F"):
-        raise InputError(f"{temperature_unit!r}", where="temperature_unit", allowed="'C' or 'F'")
+        raise InputError(f"{temperature_unit!r}", where=say("temperature_unit"), allowed=say("'C' or 'F'"))
     head = []
     for line in lines_of(text):
         head.append(line)
@@ -143,10 +148,16 @@ def find_layout(
         extra = [cell for cell in cells[len(heading) :] if cell]
         if extra and all(cell.isdigit() for cell in extra):
             raise FileError(
-                f"{len(cells)} cells under {len(heading)} headings: commas part the cells and the decimals alike",
-                where=f"{name}, line {first + 1}, column {len(heading) + 1}",
-                allowed="one meaning for the comma",
-                todo="export with semicolons, or with decimal points",
+                say(
+                    "{count} cells under {count2} headings: commas part the cells and the decimals alike",
+                    count=len(cells),
+                    count2=len(heading),
+                ),
+                where=say(
+                    "{name}, line {first}, column {count}", name=name, first=first + 1, count=len(heading) + 1
+                ),
+                allowed=say("one meaning for the comma"),
+                todo=say("export with semicolons, or with decimal points"),
             )
     fahrenheit = _unit(heading, chosen["temperature"], cells, temperature_unit, name, heading_line)
     half_day = None
@@ -176,10 +187,10 @@ def _first_reading(head: list[str], name: str) -> tuple[str, int]:
             ):
                 return delimiter, index
     raise FileError(
-        f"no line in the first {len(head)} holds a date and two numbers",
-        where=f"{name}, line 1, column 1",
-        allowed="a date, a time, a temperature and a humidity a line, parted by comma, semicolon or tab",
-        todo="export the readings as CSV or text",
+        say("no line in the first {count} holds a date and two numbers", count=len(head)),
+        where=say("{name}, line 1, column 1", name=name),
+        allowed=say("a date, a time, a temperature and a humidity a line, parted by comma, semicolon or tab"),
+        todo=say("export the readings as CSV or text"),
     )
 
 
@@ -230,18 +241,24 @@ def _choose_columns(
     for what, given in (columns or {}).items():
         if what not in COLUMN_WORDS:
             raise InputError(
-                f"no column is called {what!r}", where="columns", allowed=", ".join(COLUMN_WORDS)
+                say("no column is called {what!r}", what=what),
+                where=say("columns"),
+                allowed=", ".join(COLUMN_WORDS),
             )
         if isinstance(given, str):
             if given.strip().lower() not in heading:
                 raise InputError(
-                    f"no heading {given!r}",
-                    where=f"{name}, columns",
-                    allowed=", ".join(heading) or "numbers, 1 = first",
+                    say("no heading {given!r}", given=given),
+                    where=say("{name}, columns", name=name),
+                    allowed=", ".join(heading) or say("numbers, 1 = first"),
                 )
             chosen[what] = heading.index(given.strip().lower())
         elif not 1 <= given <= len(cells):
-            raise InputError(f"column {given}", where=f"{name}, columns", allowed=f"1 to {len(cells)}")
+            raise InputError(
+                say("column {given}", given=given),
+                where=say("{name}, columns", name=name),
+                allowed=say("1 to {count}", count=len(cells)),
+            )
         else:
             chosen[what] = given - 1
     dates = [index for index, cell in enumerate(cells) if looks_like_date(cell)]
@@ -266,12 +283,18 @@ def _choose_columns(
             continue
         fits = [index for index, cell in enumerate(heading) if _means(cell, what) and index < len(cells)]
         if len(fits) != 1:
-            several = f"{len(fits)} columns could be the {what}" if fits else f"no heading names the {what}"
+            several = (
+                say("{count} columns could be the {what}", count=len(fits), what=what)
+                if fits
+                else say("no heading names the {what}", what=what)
+            )
             raise FileError(
                 several,
-                where=f"{name}, line {line}",
-                allowed=f"headings: {', '.join(heading)}" if heading else "a heading line",
-                todo=f"say which: columns={{'{what}': its number, 1 = first}}",
+                where=say("{name}, line {line}", name=name, line=line),
+                allowed=say("headings: {names}", names=", ".join(heading))
+                if heading
+                else say("a heading line"),
+                todo=say("say which: columns={{'{what}': its number, 1 = first}}", what=what),
             )
         chosen[what] = fits[0]
     return chosen
@@ -292,8 +315,10 @@ def _unit(
         if fahrenheit != celsius:
             return fahrenheit
     raise FileError(
-        "nothing says whether temperatures are in °C or °F",
-        where=f"{name}, line {heading_line or 1}, column {column + 1}",
-        allowed="a unit in the heading or the cell",
-        todo="give temperature_unit='C' or temperature_unit='F'",
+        say("nothing says whether temperatures are in °C or °F"),
+        where=say(
+            "{name}, line {value}, column {column}", name=name, value=heading_line or 1, column=column + 1
+        ),
+        allowed=say("a unit in the heading or the cell"),
+        todo=say("give temperature_unit='C' or temperature_unit='F'"),
     )

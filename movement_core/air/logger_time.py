@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from movement_core.air.year import MONTHS
 from movement_core.errors import FileError
+from movement_core.wording import say
 
 ORDERS = ("ymd", "dmy", "mdy")
 _ENGLISH = "jan feb mar apr may jun jul aug sep oct nov dec"
@@ -123,11 +124,15 @@ def settle_order(
         order = max(counts, key=lambda key: counts[key])
         bad = readings[order].index(None)
         raise FileError(
-            f"{'-'.join(str(part) for part in dates[bad][:3])} is no date"
-            + (f" in the order {given!r}" if given else " in any order that fits the others"),
-            where=f"{name}, line {lines[bad]}",
-            allowed="one order of year, month and day throughout",
-            todo="check the file, or give date_order='dmy', 'mdy' or 'ymd'",
+            say("{names} is no date", names="-".join(str(part) for part in dates[bad][:3]))
+            + (
+                say(" in the order {given!r}", given=given)
+                if given
+                else say(" in any order that fits the others")
+            ),
+            where=say("{name}, line {lines}", name=name, lines=lines[bad]),
+            allowed=say("one order of year, month and day throughout"),
+            todo=say("check the file, or give date_order='dmy', 'mdy' or 'ymd'"),
         )
     fitting = [order for order in readings if counts[order] == best and not _absurd(readings[order])]
     fitting = fitting or [order for order in readings if counts[order] == best]
@@ -140,15 +145,20 @@ def settle_order(
         )
         steady = [order for order in distinct.values() if _steady(readings[order])]
         hint = (
-            f"; only {steady[0]!r} makes the days follow one another"
+            say("; only {steady!r} makes the days follow one another", steady=steady[0])
             if len(steady) == 1 and len(dates) > 1
             else ""
         )
         raise FileError(
-            f"{written} can be {meanings}, and no date in the file settles it{hint}",
-            where=f"{name}, line {lines[example]}",
+            say(
+                "{written} can be {meanings}, and no date in the file settles it{hint}",
+                written=written,
+                meanings=meanings,
+                hint=hint,
+            ),
+            where=say("{name}, line {lines}", name=name, lines=lines[example]),
             allowed="; ".join(f"date_order={order!r}" for order in distinct.values()),
-            todo="say which: give date_order",
+            todo=say("say which: give date_order"),
         )
     order = fitting[0]
     return order, readings[order]
@@ -156,7 +166,7 @@ def settle_order(
 
 def _spoken(ordinal: int | None) -> str:
     if ordinal is None:
-        return "no date"
+        return say("no date")
     date = datetime.date.fromordinal(ordinal)
     return f"{date.day} {MONTHS[date.month - 1]} {date.year}"
 

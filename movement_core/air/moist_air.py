@@ -12,6 +12,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from movement_core.air.emc import FIBRE_SATURATION_MC, equilibrium_moisture
 from movement_core.errors import InputError
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -29,10 +30,15 @@ def _checked(values: ArrayLike, what: str, low: float, high: float, unit: str) -
     if bad.any():
         at = np.argwhere(np.atleast_1d(bad))[0]
         raise InputError(
-            f"{np.atleast_1d(array)[tuple(at)]:g} {unit} is not a usable {what}",
+            say(
+                "{atleast_1d:g} {unit} is not a usable {what}",
+                atleast_1d=np.atleast_1d(array)[tuple(at)],
+                unit=unit,
+                what=what,
+            ),
             where=f"{what}[{', '.join(map(str, at))}]" if array.ndim else what,
-            allowed=f"{low:g} to {high:g} {unit}",
-            todo="give °C, percent, pascal; °F readings must be converted first",
+            allowed=say("{low:g} to {high:g} {unit}", low=low, high=high, unit=unit),
+            todo=say("give °C, percent, pascal; °F readings must be converted first"),
         )
     return array
 
@@ -50,9 +56,9 @@ def saturation_pressure(temperature_c: ArrayLike, *, below_freezing: str = "ice"
     """
     if below_freezing not in ("ice", "water"):
         raise InputError(
-            f"{below_freezing!r} is not a surface of saturation",
-            where="below_freezing",
-            allowed="'ice' or 'water'",
+            say("{below_freezing!r} is not a surface of saturation", below_freezing=below_freezing),
+            where=say("below_freezing"),
+            allowed=say("'ice' or 'water'"),
         )
     kelvin = _checked(temperature_c, "temperature", *SATURATION_RANGE_C, "°C") + 273.15
     log = np.log(kelvin)
@@ -76,9 +82,9 @@ def humidity_ratio(
     vapour = rh / 100 * saturation_pressure(temperature_c, below_freezing=below_freezing)
     if np.any(vapour >= pressure_pa):
         raise InputError(
-            "the vapour pressure is above the air pressure",
-            where="humidity ratio",
-            allowed="air below boiling",
+            say("the vapour pressure is above the air pressure"),
+            where=say("humidity ratio"),
+            allowed=say("air below boiling"),
         )
     return np.asarray(WATER_TO_AIR_MASS * vapour / (pressure_pa - vapour))[()]
 
@@ -105,7 +111,7 @@ def dew_point(temperature_c: ArrayLike, rh_percent: ArrayLike) -> Array:
     low = np.full(np.shape(vapour), SATURATION_RANGE_C[0])
     high = np.full(np.shape(vapour), SATURATION_RANGE_C[1])
     if np.any(vapour < saturation_pressure(SATURATION_RANGE_C[0])):
-        raise InputError("dew point below −60 °C", where="dew point", allowed="−60 to 100 °C")
+        raise InputError(say("dew point below −60 °C"), where=say("dew point"), allowed=say("−60 to 100 °C"))
     for _ in range(40):
         middle = (low + high) / 2
         too_cold = saturation_pressure(middle) < vapour
@@ -126,9 +132,9 @@ def humidity_of_moisture(temperature_c: ArrayLike, moisture: ArrayLike) -> Array
     low, high = np.zeros(target.shape), np.full(target.shape, 100.0)
     if np.any(equilibrium_moisture(temperature, high) < target):
         raise InputError(
-            "no air gives wood this much moisture at this temperature",
-            where="moisture content",
-            allowed="up to what air at 100 % RH gives, some 25 to 28 %",
+            say("no air gives wood this much moisture at this temperature"),
+            where=say("moisture content"),
+            allowed=say("up to what air at 100 % RH gives, some 25 to 28 %"),
         )
     for _ in range(36):
         middle = (low + high) / 2

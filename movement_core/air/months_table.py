@@ -9,6 +9,7 @@ from __future__ import annotations
 from movement_core.air.year import MONTHS, Year
 from movement_core.errors import InputError
 from movement_core.tables import read_cells
+from movement_core.wording import say
 
 TEMPERATURES = ("temperature_c", "temperature_f")
 PLAUSIBLE_INDOOR_C = (-30.0, 50.0)  # °F readings under a °C heading lie mostly above it
@@ -37,22 +38,24 @@ def year_from_table(text: str, name: str) -> Year:
     temperature = next((column for column in TEMPERATURES if column in columns), None)
     if temperature is None or "rh_percent" not in columns:
         raise InputError(
-            "the heading lacks the two columns of a year",
-            where=f"{name}, line 1",
-            allowed="temperature_c (or temperature_f) and rh_percent; month may stand beside them",
-            todo="write the heading in the first line",
+            say("the heading lacks the two columns of a year"),
+            where=say("{name}, line 1", name=name),
+            allowed=say("temperature_c (or temperature_f) and rh_percent; month may stand beside them"),
+            todo=say("write the heading in the first line"),
         )
     temperatures: list[float] = []
     humidities: list[float] = []
     for line, row in reader:
         if not any(cell.strip() for cell in row):
             continue
-        where = f"{name}, line {line}"
+        where = say("{name}, line {line}", name=name, line=line)
         if len(row) > len(columns):
             raise InputError(
-                f"{len(row)} cells under a heading of {len(columns)}",
+                say("{count} cells under a heading of {count2}", count=len(row), count2=len(columns)),
                 where=where,
-                todo="with commas between cells a decimal comma cuts a number in two: use semicolons or points",
+                todo=say(
+                    "with commas between cells a decimal comma cuts a number in two: use semicolons or points"
+                ),
             )
         cells = dict(zip(columns, (cell.strip() for cell in row)))
         _check_month(cells.get("month", ""), len(temperatures), where)
@@ -61,10 +64,10 @@ def year_from_table(text: str, name: str) -> Year:
         if not PLAUSIBLE_INDOOR_C[0] <= celsius <= PLAUSIBLE_INDOOR_C[1]:
             low, high = PLAUSIBLE_INDOOR_C
             raise InputError(
-                f"{degrees:g} is no temperature of a room",
-                where=f"{where}, column {temperature}",
-                allowed=f"{low:g} to {high:g} °C",
-                todo="head the column temperature_f if the figures are °F",
+                say("{degrees:g} is no temperature of a room", degrees=degrees),
+                where=say("{where}, column {temperature}", where=where, temperature=temperature),
+                allowed=say("{low:g} to {high:g} °C", low=low, high=high),
+                todo=say("head the column temperature_f if the figures are °F"),
             )
         temperatures.append(celsius)
         humidities.append(
@@ -72,19 +75,22 @@ def year_from_table(text: str, name: str) -> Year:
         )
     if humidities and max(humidities) <= 1.0:
         raise InputError(
-            f"no humidity above {max(humidities):g} %",
-            where=f"{name}, column rh_percent",
-            allowed="percent, 0 to 100",
-            todo="write 40 for 40 %, not 0.40",
+            say("no humidity above {humidities:g} %", humidities=max(humidities)),
+            where=say("{name}, column rh_percent", name=name),
+            allowed=say("percent, 0 to 100"),
+            todo=say("write 40 for 40 %, not 0.40"),
         )
-    return Year(name, tuple(temperatures), tuple(humidities), "the maker's own months")
+    return Year(name, tuple(temperatures), tuple(humidities), say("the maker's own months"))
 
 
 def _number(cell: str, column: str, where: str, decimal_comma: bool) -> float:
     try:
         return float(cell.replace(",", ".") if decimal_comma else cell)
     except ValueError:
-        raise InputError(f"{cell!r} is not a number", where=f"{where}, column {column}") from None
+        raise InputError(
+            say("{cell!r} is not a number", cell=cell),
+            where=say("{where}, column {column}", where=where, column=column),
+        ) from None
 
 
 def _check_month(cell: str, index: int, where: str) -> None:
@@ -93,7 +99,7 @@ def _check_month(cell: str, index: int, where: str) -> None:
     month = MONTHS[index]
     if cell.lower() not in (month.lower(), month[:3].lower(), str(index + 1), f"{index + 1:02d}"):
         raise InputError(
-            f"{cell!r} stands where {month} should",
-            where=f"{where}, column month",
-            allowed="January to December in order, as names or as 1 to 12",
+            say("{cell!r} stands where {month} should", cell=cell, month=month),
+            where=say("{where}, column month", where=where),
+            allowed=say("January to December in order, as names or as 1 to 12"),
         )

@@ -17,6 +17,7 @@ from movement_core.air.year import Year
 from movement_core.names import NameIndex
 from movement_core.sources import DERIVED, Source
 from movement_core.tables import rows
+from movement_core.wording import say
 
 MONTH_COLUMNS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 
@@ -40,7 +41,7 @@ class Place:
 
     def indoors(self, rooms: Rooms) -> Year:
         """The year inside rooms kept like this."""
-        year = indoor_year(self.outdoor, rooms, name=f"indoors in {self.name}")
+        year = indoor_year(self.outdoor, rooms, name=say("indoors in {name}", name=self.name))
         assert not isinstance(year, DailyAir)
         return year
 

@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 from movement_core.air.daily import DAYS, Air, daily_moisture, days_from_months
 from movement_core.air.year import Year
 from movement_core.errors import InputError
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -56,27 +57,36 @@ class Stays:
     def __post_init__(self) -> None:
         object.__setattr__(self, "stays", tuple(self.stays))
         if not self.stays:
-            raise InputError("no stay", where="stays", allowed="at least one")
+            raise InputError(say("no stay"), where=say("stays"), allowed=say("at least one"))
         for stay in self.stays:
             if stay.days < 1:
                 raise InputError(
-                    f"ends {stay.ends} but begins {stay.begins}",
-                    where=f"stay {stay.name!r}",
-                    allowed="an end after the beginning",
+                    say("ends {ends} but begins {begins}", ends=stay.ends, begins=stay.begins),
+                    where=say("stay {name!r}", name=stay.name),
+                    allowed=say("an end after the beginning"),
                 )
         for before, after in pairwise(self.stays):
             if before.ends != after.begins:
                 kind = "a gap" if before.ends < after.begins else "an overlap"
                 raise InputError(
-                    f"{kind}: {before.name!r} ends {before.ends}, {after.name!r} begins {after.begins}",
-                    where="stays",
-                    allowed="each stay begins on the day the one before ends",
-                    todo="say where the piece was on the days between"
+                    say(
+                        "{kind}: {name!r} ends {ends}, {name2!r} begins {begins}",
+                        kind=kind,
+                        name=before.name,
+                        ends=before.ends,
+                        name2=after.name,
+                        begins=after.begins,
+                    ),
+                    where=say("stays"),
+                    allowed=say("each stay begins on the day the one before ends"),
+                    todo=say("say where the piece was on the days between")
                     if kind == "a gap"
-                    else "mend the dates",
+                    else say("mend the dates"),
                 )
         if sum(stay.days for stay in self.stays) > LONGEST_DAYS:
-            raise InputError("more than a hundred years", where="stays", allowed="up to 36 500 days")
+            raise InputError(
+                say("more than a hundred years"), where=say("stays"), allowed=say("up to 36 500 days")
+            )
 
     @property
     def first(self) -> datetime.date:

@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 
 from movement_core.air.emc import equilibrium_moisture
 from movement_core.errors import InputError
+from movement_core.wording import say
 
 MONTHS = (
     "January", "February", "March", "April", "May", "June",
@@ -51,17 +52,20 @@ class Year:
             object.__setattr__(self, field, months)
             if len(months) != 12:
                 raise InputError(
-                    f"{len(months)} monthly {unit} given",
-                    where=f"year {self.name!r}",
-                    allowed="exactly 12, January to December",
-                    todo="give one mean a month",
+                    say("{count} monthly {unit} given", count=len(months), unit=unit),
+                    where=say("year {name!r}", name=self.name),
+                    allowed=say("exactly 12, January to December"),
+                    todo=say("give one mean a month"),
                 )
         for month, t, rh in zip(MONTHS, self.temperature_c, self.rh_percent):
             try:
                 equilibrium_moisture(t, rh)
             except InputError as error:
                 raise InputError(
-                    error.what, where=f"year {self.name!r}, {month}", allowed=error.allowed, todo=error.todo
+                    error.what,
+                    where=say("year {name!r}, {month}", name=self.name, month=month),
+                    allowed=error.allowed,
+                    todo=error.todo,
                 ) from None
 
     @property
@@ -80,8 +84,7 @@ class Year:
         return int(np.argmax(self.moisture))
 
 
-def year_of_months(
-    name: str, months: Sequence[tuple[float, float]], basis: str = "the maker's own months"
-) -> Year:
+def year_of_months(name: str, months: Sequence[tuple[float, float]], basis: str = "") -> Year:
     """A ``Year`` from twelve ``(temperature °C, relative humidity %)`` pairs, January first."""
-    return Year(name, tuple(t for t, _ in months), tuple(rh for _, rh in months), basis)
+    told = basis or say("the maker's own months")
+    return Year(name, tuple(t for t, _ in months), tuple(rh for _, rh in months), told)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from movement_core.checks.finding import BREAKS, Finding
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import phrase
 
 
 def ring_trouble(whole: WholePiece) -> list[Finding]:
@@ -21,8 +22,10 @@ def ring_trouble(whole: WholePiece) -> list[Finding]:
                 severity=BREAKS,
                 parts=(solved.part.name,),
                 keys=(solved.part.key,),
-                message="the section holds the pith, so it cannot shrink freely: expect it to check toward the pith",
-                remedy="saw the pith out, or turn the check to a face that is not seen",
+                message=phrase(
+                    "the section holds the pith, so it cannot shrink freely: expect it to check toward the pith"
+                ),
+                remedy=phrase("saw the pith out, or turn the check to a face that is not seen"),
                 month=solved.driest_month if solved.moves else None,
                 figures={"pith_x_mm": pith[0], "pith_y_mm": pith[1]},
             )

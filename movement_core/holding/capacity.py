@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from movement_core.errors import InputError
 from movement_core.holding.fasteners import SAFETY, Kind
 from movement_core.sources import RECALLED, Source
-from movement_core.wording import phrase
+from movement_core.wording import phrase, say
 
 # Lengths sold in most places, mm (common practice).
 SCREW_LENGTHS_MM = (12, 16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100)
@@ -52,7 +52,11 @@ def _check(gravity: float, shank: float, thread: float) -> None:
         (thread, "thread in the wood", 0.0, 300.0),
     ):
         if not (math.isfinite(value) and low <= value <= high):
-            raise InputError(f"{name} {value!r}", where="withdrawal", allowed=f"{low:g} to {high:g}")
+            raise InputError(
+                f"{name} {value!r}",
+                where=say("withdrawal"),
+                allowed=say("{low:g} to {high:g}", low=low, high=high),
+            )
 
 
 @dataclass(frozen=True)
@@ -113,7 +117,11 @@ def fastener_capacity(
     gravity_12 : of the top; None: the wood's density is not known, so nothing is.
     """
     if not (math.isfinite(safety) and safety >= 1):
-        raise InputError(f"safety factor {safety!r}", where="fastener capacity", allowed="1 or more")
+        raise InputError(
+            say("safety factor {safety!r}", safety=safety),
+            where=say("fastener capacity"),
+            allowed=say("1 or more"),
+        )
     screw = choose_screw(kind, top_thickness_mm, leave_mm)
     withdrawal = phrase("withdrawal of the screw from the top")
     insert = any("insert" in link for link in kind.unknown_links)

@@ -17,6 +17,7 @@ from movement_core.holding.travel import (
     slot,
     travel,
 )
+from movement_core.wording import say
 
 GLUE_ZONE_MM = 25.0  # either side of the fixed line (common practice; others use 150 mm overall)
 
@@ -85,10 +86,12 @@ def breadboard_end(
     """
     if not 0 < tenon_width_mm <= 100:
         raise InputError(
-            f"tenon {tenon_width_mm:g} mm wide", where="breadboard end", allowed="above 0 to 100 mm"
+            say("tenon {tenon_width:g} mm wide", tenon_width=tenon_width_mm),
+            where=say("breadboard end"),
+            allowed=say("above 0 to 100 mm"),
         )
     if thickness_mm <= 0 or end_width_mm <= 0:
-        raise InputError("thickness and width of the end must be above 0", where="breadboard end")
+        raise InputError(say("thickness and width of the end must be above 0"), where=say("breadboard end"))
     edges = (strain.lines_mm[0], strain.lines_mm[-1])
     margin = tenon_width_mm / 2 + thickness_mm  # keep the last mortise closed toward the end piece's own end
     room = strain.width_mm - 2 * margin
@@ -178,9 +181,9 @@ def batten(
     low, high = strain.lines_mm[0] + inset_mm + end_mm, strain.lines_mm[-1] - inset_mm - end_mm
     if not low <= fixed_mm <= high:
         raise InputError(
-            f"fixed line at {fixed_mm:g} mm",
-            where="batten",
-            allowed=f"{low:g} to {high:g} mm, where it has screws",
+            say("fixed line at {fixed:g} mm", fixed=fixed_mm),
+            where=say("batten"),
+            allowed=say("{low:g} to {high:g} mm, where it has screws", low=low, high=high),
         )
     places = [fixed_mm]
     for end in (low, high):

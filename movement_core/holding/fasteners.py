@@ -67,7 +67,10 @@ def find_kind(name: str) -> Kind:
     if name not in table:
         near = tuple(difflib.get_close_matches(name, table, n=3, cutoff=0.3))
         raise UnknownName(
-            f"no fastener kind {name!r}", nearest=near, where="fastener kinds", allowed=", ".join(table)
+            say("no fastener kind {name!r}", name=name),
+            nearest=near,
+            where=say("fastener kinds"),
+            allowed=", ".join(table),
         )
     return table[name]
 
@@ -76,7 +79,9 @@ def _kind(row: dict[str, str]) -> Kind:
     def required(column: str) -> float:
         value = number(row[column])
         if value is None:
-            raise InputError(f"no {column}", where=f"fastener kind {row['kind']!r}")
+            raise InputError(
+                say("no {column}", column=column), where=say("fastener kind {kind!r}", kind=row["kind"])
+            )
         return value
 
     def free(column: str) -> float | None:
@@ -177,7 +182,11 @@ def throw_mm(kind: Kind, rail: str) -> tuple[float, float]:
     the grain on an end apron and across it on a long one.
     """
     if rail not in (ALONG, ACROSS):
-        raise InputError(f"rail {rail!r}", where="throw", allowed=f"{ALONG!r} or {ACROSS!r} the top's grain")
+        raise InputError(
+            say("rail {rail!r}", rail=rail),
+            where=say("throw"),
+            allowed=say("{along!r} or {across!r} the top's grain", along=ALONG, across=ACROSS),
+        )
     if kind.arm_mm is not None and kind.clearance_mm is not None:
         return arm_throw_mm(kind.arm_mm, 0.0 if rail == ACROSS else 90.0, kind.clearance_mm)
     free = kind.free_along_rail_mm if rail == ACROSS else kind.free_across_rail_mm

@@ -66,14 +66,22 @@ def if_fixed(
     let_out : share 0–1 of the movement that slack or a yielding partner lets out.
     """
     if not 0 <= let_out <= 1:
-        raise InputError(f"share let out {let_out!r}", where="fixed part", allowed="0 to 1")
+        raise InputError(
+            say("share let out {let_out!r}", let_out=let_out), where=say("fixed part"), allowed=say("0 to 1")
+        )
     if not (math.isfinite(e_across_mpa) and e_across_mpa > 0):
-        raise InputError(f"modulus {e_across_mpa!r}", where="fixed part", allowed="above 0 MPa")
+        raise InputError(
+            say("modulus {e_across!r}", e_across=e_across_mpa),
+            where=say("fixed part"),
+            allowed=say("above 0 MPa"),
+        )
     low = strain.lines_mm[0] if from_mm is None else from_mm
     high = strain.lines_mm[-1] if to_mm is None else to_mm
     if high <= low:
         raise InputError(
-            f"fixed lines at {low:g} and {high:g} mm", where="fixed part", allowed="rising order"
+            say("fixed lines at {low:g} and {high:g} mm", low=low, high=high),
+            where=say("fixed part"),
+            allowed=say("rising order"),
         )
     width = high - low
     dry, wet = (float(strain.moved(s, high, low)) / width * (1 - let_out) for s in ("driest", "wettest"))

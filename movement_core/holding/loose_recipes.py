@@ -9,6 +9,7 @@ import numpy as np
 from movement_core.errors import InputError
 from movement_core.holding.fixed_anyway import SOLID_WIDTH_MM
 from movement_core.holding.travel import Slot, WidthStrain, seen_from_the_mover, slot, travel
+from movement_core.wording import say
 
 LEAST_COVER_MM = 3.0  # tongue that must stay in its groove in the driest state (common practice)
 LEAST_PLAY_MM = 0.5  # room that must be left in the wettest state (own)
@@ -36,9 +37,13 @@ def gap_to_leave(
     nearest : state in which it is nearest, "wettest" or "driest".
     """
     if nearest not in ("wettest", "driest"):
-        raise InputError(f"nearest {nearest!r}", where="gap to leave", allowed="wettest or driest")
+        raise InputError(
+            say("nearest {nearest!r}", nearest=nearest),
+            where=say("gap to leave"),
+            allowed=say("wettest or driest"),
+        )
     if shut_mm < 0 or open_mm < 0 or least_mm < 0:
-        raise InputError("movements and the least gap must be 0 or more", where="gap to leave")
+        raise InputError(say("movements and the least gap must be 0 or more"), where=say("gap to leave"))
     today = least_mm + shut_mm
     far = today + open_mm
     return Gap(far, today, least_mm) if nearest == "wettest" else Gap(least_mm, today, far)
@@ -94,10 +99,14 @@ def panel_in_frame(
     depth = least_groove if groove_mm is None else groove_mm
     if depth < gap.driest_mm + cover_mm - 1e-9:
         raise InputError(
-            f"groove {depth:g} mm deep for a panel that moves {shut + opens:.1f} mm at each edge",
-            where="panel in its frame",
-            allowed=f"{least_groove:g} mm or more",
-            todo="deepen the groove, divide the panel, or accept less cover",
+            say(
+                "groove {depth:g} mm deep for a panel that moves {shut:.1f} mm at each edge",
+                depth=depth,
+                shut=shut + opens,
+            ),
+            where=say("panel in its frame"),
+            allowed=say("{least_groove:g} mm or more", least_groove=least_groove),
+            todo=say("deepen the groove, divide the panel, or accept less cover"),
         )
     width = opening_mm + 2 * (depth - gap.today_mm)
     return PanelInFrame(depth, gap, width, opening_mm, depth - gap.driest_mm, width / 2, opens)

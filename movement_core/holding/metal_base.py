@@ -9,7 +9,7 @@ import numpy as np
 
 from movement_core.errors import InputError
 from movement_core.holding.travel import Slot, WidthStrain, slot, travel
-from movement_core.wording import phrase
+from movement_core.wording import phrase, say
 
 INSERT_LENGTHS_MM = (8, 10, 12, 13, 15, 18, 20, 25, 30)  # sold in most places (common practice)
 LEAVE_MM = 4.0  # wood between an insert's hole and the show face (common practice)
@@ -66,7 +66,9 @@ def metal_base(
     side of it (own). The pull an insert stands has no published figure.
     """
     if not (math.isfinite(screw_mm) and 3 <= screw_mm <= 12):
-        raise InputError(f"screw {screw_mm!r} mm", where="metal base", allowed="3 to 12 mm")
+        raise InputError(
+            say("screw {screw!r} mm", screw=screw_mm), where=say("metal base"), allowed=say("3 to 12 mm")
+        )
     there = travel(strain, np.array(across_mm, dtype=float), fixed_mm)
     holes = []
     for i, place in enumerate(across_mm):

@@ -14,6 +14,7 @@ from movement_core.holding.model import Beam, Bearing, LoadCase, Plate, Point
 from movement_core.holding.plate import Trial, prepare
 from movement_core.holding.rails import Rail
 from movement_core.holding.travel import Slot, WidthStrain
+from movement_core.wording import say
 
 
 @dataclass(frozen=True)
@@ -41,9 +42,15 @@ class Wish:
 
     def __post_init__(self) -> None:
         if not (math.isfinite(self.flatness_mm) and self.flatness_mm > 0):
-            raise InputError(f"flatness {self.flatness_mm!r} mm", where="wish", allowed="above 0 mm")
+            raise InputError(
+                say("flatness {flatness!r} mm", flatness=self.flatness_mm),
+                where=say("wish"),
+                allowed=say("above 0 mm"),
+            )
         if not self.kinds:
-            raise InputError("no kinds to compare", where="wish", todo="name one or more fastener kinds")
+            raise InputError(
+                say("no kinds to compare"), where=say("wish"), todo=say("name one or more fastener kinds")
+            )
 
 
 OUT_OF_FLAT, PULLED, UNSTEADY, NOWHERE, TOO_WEAK = "out of flat", "pulled", "unsteady", "nowhere", "too weak"
@@ -132,12 +139,18 @@ class Top:
     def __post_init__(self) -> None:
         if not self.cases:
             raise InputError(
-                "no load case", where="top", todo="give the driest and the wettest month at least"
+                say("no load case"),
+                where=say("top"),
+                todo=say("give the driest and the wettest month at least"),
             )
         if abs(self.strain.width_mm - self.plate.width_mm) > 1.0:
             raise InputError(
-                f"strain given over {self.strain.width_mm:g} mm, the panel is {self.plate.width_mm:g} mm wide",
-                where="top",
+                say(
+                    "strain given over {width:g} mm, the panel is {width2:g} mm wide",
+                    width=self.strain.width_mm,
+                    width2=self.plate.width_mm,
+                ),
+                where=say("top"),
             )
 
     def prepared(self) -> Trial:

@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -41,13 +42,25 @@ class WidthStrain:
             object.__setattr__(self, name, values)
             wanted = len(self.lines_mm) - (name != "lines_mm")
             if not np.all(np.isfinite(values)) or len(values) != wanted:
-                raise InputError(f"{name} {values}", where="width strain", allowed=f"{wanted} finite values")
+                raise InputError(
+                    f"{name} {values}",
+                    where=say("width strain"),
+                    allowed=say("{wanted} finite values", wanted=wanted),
+                )
         if len(self.lines_mm) < 2 or np.any(np.diff(self.lines_mm) <= 0):
-            raise InputError(f"lines_mm {self.lines_mm} do not rise", where="width strain")
+            raise InputError(
+                say("lines_mm {lines} do not rise", lines=self.lines_mm), where=say("width strain")
+            )
         if any(dry > wet for dry, wet in zip(self.driest, self.wettest)):
-            raise InputError("driest is larger than wettest", where="width strain", todo="swap them")
+            raise InputError(
+                say("driest is larger than wettest"), where=say("width strain"), todo=say("swap them")
+            )
         if not 0 <= self.spread < 1:
-            raise InputError(f"spread {self.spread!r}", where="width strain", allowed="0 up to 1")
+            raise InputError(
+                say("spread {spread!r}", spread=self.spread),
+                where=say("width strain"),
+                allowed=say("0 up to 1"),
+            )
 
     @classmethod
     def even(
@@ -73,9 +86,9 @@ class WidthStrain:
         outside = (x < lines[0] - 1e-6) | (x > lines[-1] + 1e-6)
         if np.any(outside) or not lines[0] - 1e-6 <= fixed_mm <= lines[-1] + 1e-6:
             raise InputError(
-                f"a point or the fixed line ({fixed_mm:g} mm) lies beyond the part's edges",
-                where="travel",
-                allowed=f"{lines[0]:g} to {lines[-1]:g} mm",
+                say("a point or the fixed line ({fixed:g} mm) lies beyond the part's edges", fixed=fixed_mm),
+                where=say("travel"),
+                allowed=say("{lines:g} to {lines2:g} mm", lines=lines[0], lines2=lines[-1]),
             )
         result: Array = np.interp(x, lines, growth) - np.interp(fixed_mm, lines, growth)
         return result
@@ -117,14 +130,16 @@ def fixed_line_mm(where: str | float, width_mm: float) -> float:
     if isinstance(where, str):
         if where not in named:
             raise InputError(
-                f"fixed line {where!r}",
-                where="fixed line",
-                allowed=", ".join(named) + ", or a position in mm",
+                say("fixed line {where!r}", where=where),
+                where=say("fixed line"),
+                allowed=", ".join(named) + say(", or a position in mm"),
             )
         return named[where]
     if not (math.isfinite(where) and abs(where) <= width_mm / 2 + 1e-6):
         raise InputError(
-            f"fixed line at {where!r} mm", where="fixed line", allowed=f"within ±{width_mm / 2:g} mm"
+            say("fixed line at {where!r} mm", where=where),
+            where=say("fixed line"),
+            allowed=say("within ±{width:g} mm", width=width_mm / 2),
         )
     return float(where)
 
@@ -173,7 +188,9 @@ def slot(
     """
     if not least_mm - 1e-9 <= today_mm <= most_mm + 1e-9:
         raise InputError(
-            f"today's travel {today_mm:g} mm", where="slot", allowed=f"{least_mm:g} to {most_mm:g} mm"
+            say("today's travel {today:g} mm", today=today_mm),
+            where=say("slot"),
+            allowed=say("{least:g} to {most:g} mm", least=least_mm, most=most_mm),
         )
     room = installation_mm / 2
     length = shank_mm + most_mm - least_mm + installation_mm

@@ -16,6 +16,7 @@ from movement_core.air.daily import Air, daily_moisture
 from movement_core.moisture.events import BoardInAir, days_to_come_within
 from movement_core.moisture.marching import DEFAULT_CELLS, March, grid, march
 from movement_core.moisture.meter import METER_SD, mean_of_core_and_skin, parabolic_profile
+from movement_core.wording import say
 
 WITHIN_MC = 2.0  # percent points from the moisture in use (common practice)
 CORE_TO_SKIN_MC = (
@@ -80,18 +81,30 @@ def acceptance(
     reasons = []
     if abs(mean - target) > tolerance:
         way = "damper" if mean > target else "drier"
-        reasons.append(f"{abs(mean - target):.1f} % {way} than in use ({target:.1f} %)")
+        reasons.append(
+            say(
+                "{mean:.1f} % {way} than in use ({target:.1f} %)",
+                mean=abs(mean - target),
+                way=way,
+                target=target,
+            )
+        )
     if abs(core - skin) > core_to_skin_mc:
-        reasons.append(f"core {core:.1f} %, skin {skin:.1f} %: not even through its thickness")
+        reasons.append(
+            say("core {core:.1f} %, skin {skin:.1f} %: not even through its thickness", core=core, skin=skin)
+        )
     middles, _ = grid(stock.thickness_mm, DEFAULT_CELLS)
     profile = np.minimum(parabolic_profile(core, skin, middles / stock.thickness_mm), WETTEST_MARCHED_MC)
     typical = (min(mean, WETTEST_MARCHED_MC) + stock.air_mc) / 2
     waiting = march(stock.thickness_mm, profile, [stock.spell(LONGEST_WAIT_DAYS)], stock.rate(typical))
-    notes = [] if skin_mc is not None else ["no skin reading: taken as even from core to skin"]
+    notes = [] if skin_mc is not None else [say("no skin reading: taken as even from core to skin")]
     if max(core, skin) > WETTEST_MARCHED_MC:
         notes.append(
-            f"above {WETTEST_MARCHED_MC:g} % there is free water in it: the wait is counted from there on, and the "
-            "drying before that comes on top"
+            say(
+                "above {wettest_marched:g} % there is free water in it: the wait is counted from there "
+                "on, and the drying before that comes on top",
+                wettest_marched=WETTEST_MARCHED_MC,
+            )
         )
     wait = 0.0 if not reasons else _wait(waiting, target, tolerance, core_to_skin_mc)
     return Acceptance(

@@ -18,6 +18,7 @@ from movement_core.errors import InputError
 from movement_core.moisture.finish import FaceFinish, as_face
 from movement_core.moisture.marching import March, Spell, march
 from movement_core.moisture.transport import DEFAULT_DIFFUSION, diffusivity, exchange
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -141,7 +142,9 @@ def wet_face(
     """
     hours = float(within(wet_hours, "hours wet", 0.01, 24 * 365.0, "h"))
     if face not in ("show", "back"):
-        raise InputError(f"face {face!r}", where="wet face", allowed="'show' or 'back'")
+        raise InputError(
+            say("face {face!r}", face=face), where=say("wet face"), allowed=say("'show' or 'back'")
+        )
     start = board.air_mc if start_mc is None else start_mc
     usual = board.spell(follow_days)
     finish = as_face(board.show if face == "show" else board.back)
@@ -151,7 +154,7 @@ def wet_face(
     else:
         wet = replace(usual, days=hours / 24, back_air_mc=WET_SURFACE_MC, back_exchange=float(film))
     course = march(board.thickness_mm, start, [wet, usual], board.rate(start))
-    return event_of(f"{face} face wet for {hours:g} h", course)
+    return event_of(say("{face} face wet for {hours:g} h", face=face, hours=hours), course)
 
 
 def lying_on_bench(
@@ -165,14 +168,17 @@ def lying_on_bench(
     lying = replace(open_air, days=lying_days, back_exchange=0.0)
     typical = _mean(start_mc)
     course = march(board.thickness_mm, start_mc, [lying, open_air], board.rate(typical))
-    return event_of(f"lying on the bench for {lying_days:g} days", course)
+    return event_of(say("lying on the bench for {lying:g} days", lying=lying_days), course)
 
 
 def delivery(board: BoardInAir, start_mc: ArrayLike, *, follow_days: float = 365.0) -> Event:
     """A piece that comes from elsewhere into this room with the moisture it had there (number or profile)."""
     typical = (_mean(start_mc) + board.air_mc) / 2
     course = march(board.thickness_mm, start_mc, [board.spell(follow_days)], board.rate(typical))
-    return event_of(f"delivered at {_mean(start_mc):.1f} % into air of {board.air_mc:.1f} %", course)
+    return event_of(
+        say("delivered at {mean:.1f} % into air of {air:.1f} %", mean=_mean(start_mc), air=board.air_mc),
+        course,
+    )
 
 
 def days_to_come_within(course: March, target_mc: float, within_mc: float) -> float | None:

@@ -17,6 +17,7 @@ from movement_core.errors import InputError, UnknownName
 from movement_core.moisture.transport import still_air_permeance
 from movement_core.sources import DERIVED, OWN, RECALLED, Source
 from movement_core.tables import number, rows
+from movement_core.wording import say
 
 HANDBOOK_TABLE = "US Forest Products Laboratory, Wood Handbook FPL-GTR-190"
 HANDBOOK_PLACE = "Table 16-3, p. 16-4"
@@ -104,18 +105,22 @@ def find_finish(name: str, coats: int | None = None) -> FaceFinish:
             difflib.get_close_matches(word, [*words, *BARE_WORDS, *BLOCKED_WORDS, "wrapped"], n=3, cutoff=0.5)
         )
         raise UnknownName(
-            f"no finish {name!r}",
-            where="finish",
+            say("no finish {name!r}", name=name),
+            where=say("finish"),
             allowed=", ".join(["bare", "blocked", "wrapped", *(row["word"] for row in rows("finish_words"))]),
-            todo=f"did you mean {' or '.join(nearest)}?" if nearest else "choose the one nearest in kind",
+            todo=say("did you mean {names}?", names=" or ".join(nearest))
+            if nearest
+            else say("choose the one nearest in kind"),
             nearest=nearest,
         )
     if coats is None or isinstance(coats, bool) or coats != int(coats) or not 1 <= coats <= MOST_COATS:
         raise InputError(
-            f"{name} with {'an unknown number of' if coats is None else coats} coats",
-            where="finish",
-            allowed=f"a whole number of coats, 1 to {MOST_COATS}",
-            todo=f"write for instance '{word} 2'",
+            say("{name} without its number of coats", name=name)
+            if coats is None
+            else say("{name} with {coats} coats", name=name, coats=coats),
+            where=say("finish"),
+            allowed=say("a whole number of coats, 1 to {most_coats}", most_coats=MOST_COATS),
+            todo=say("write for instance '{word} 2'", word=word),
         )
     row = words[word]
     film, provenance, note = _film(row, int(coats))
@@ -130,12 +135,16 @@ def _film(row: str, coats: int) -> tuple[float, str, str]:
     published = _films()[row]
     if coats in published:
         film, provenance = published[coats]
-        return film, provenance, "" if np.isfinite(film) else "the test saw no effect"
+        return film, provenance, "" if np.isfinite(film) else say("the test saw no effect")
     counts = sorted(published)
     provenance = published[counts[-1]][1]
     if len(counts) == 1:
         film = published[counts[0]][0] * counts[0] / coats
-        return film, provenance, f"only {counts[0]} coats published: resistance taken in proportion"
+        return (
+            film,
+            provenance,
+            say("only {counts} coats published: resistance taken in proportion", counts=counts[0]),
+        )
     nearest = counts[-2:] if coats > counts[-1] else counts[:2]
     first, second = (1 / published[count][0] for count in nearest)
     per_coat = (second - first) / (nearest[1] - nearest[0])
@@ -143,7 +152,12 @@ def _film(row: str, coats: int) -> tuple[float, str, str]:
     return (
         1 / resistance,
         provenance,
-        f"{coats} coats carried on from {nearest[0]} and {nearest[1]} published",
+        say(
+            "{coats} coats carried on from {nearest} and {nearest2} published",
+            coats=coats,
+            nearest=nearest[0],
+            nearest2=nearest[1],
+        ),
     )
 
 
@@ -157,9 +171,9 @@ def read_finish(text: str) -> FaceFinish:
     match = _FINISH_TEXT.match(text.strip())
     if not match or not match["name"].strip():
         raise InputError(
-            f"{text!r} is not a finish",
-            where="finish",
-            allowed="a finish and its coats, such as 'varnish 2', or 'bare'",
+            say("{text!r} is not a finish", text=text),
+            where=say("finish"),
+            allowed=say("a finish and its coats, such as 'varnish 2', or 'bare'"),
         )
     return find_finish(match["name"].strip(), int(match["coats"]) if match["coats"] else None)
 
@@ -173,15 +187,17 @@ def read_faces(text: str) -> tuple[FaceFinish, FaceFinish]:
         words = rest if side == head.lower() else item
         if side in faces:
             raise InputError(
-                f"{text!r} gives the {side} face twice", where="finish", allowed="each face once"
+                say("{text!r} gives the {side} face twice", text=text, side=side),
+                where=say("finish"),
+                allowed=say("each face once"),
             )
         faces[side] = read_finish(words)
     if "both" not in faces and len(faces) < 2:
         raise InputError(
-            f"{text!r} says nothing of the other face",
-            where="finish",
-            allowed="both faces, such as 'show varnish 2, back bare'",
-            todo="name the other face's finish; 'bare' if it has none",
+            say("{text!r} says nothing of the other face", text=text),
+            where=say("finish"),
+            allowed=say("both faces, such as 'show varnish 2, back bare'"),
+            todo=say("name the other face's finish; 'bare' if it has none"),
         )
     return faces.get("show", faces.get("both", BARE)), faces.get("back", faces.get("both", BARE))
 

@@ -25,6 +25,7 @@ from movement_core.moisture.transport import (
     exchange,
     still_air_permeance,
 )
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -115,10 +116,10 @@ def glue_wait(
         enough = np.nonzero(depth <= sink_mm)[0]
         if enough.size == 0:
             raise InputError(
-                f"the joint would still sink by more than {sink_mm:g} mm after a year",
-                where="water from the glue",
-                allowed="a sink that can be reached",
-                todo="allow a deeper sink, use less water, or warm the room",
+                say("the joint would still sink by more than {sink:g} mm after a year", sink=sink_mm),
+                where=say("water from the glue"),
+                allowed=say("a sink that can be reached"),
+                todo=say("allow a deeper sink, use less water, or warm the room"),
             )
         return float(times[enough[0]])
 

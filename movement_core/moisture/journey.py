@@ -26,6 +26,7 @@ from movement_core.moisture.marching import Spell, march
 from movement_core.moisture.response import wood_year
 from movement_core.moisture.spread import Uncertain, between
 from movement_core.moisture.transport import DEFAULT_DIFFUSION, diffusivity, exchange
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -149,7 +150,12 @@ def built_moisture(
             mc = float(wood_year(shop, thickness_mm, specific_gravity).mean_mc[day])
         else:
             mc = float(np.take(daily_moisture(shop), np.arange(day - 29, day + 1), mode="wrap").mean())
-        basis = f"from the air of {shop.name} on {date} ({mean_temperature(shop):.0f} °C mean)"
+        basis = say(
+            "from the air of {name} on {date} ({mean_temperature:.0f} °C mean)",
+            name=shop.name,
+            date=date,
+            mean_temperature=mean_temperature(shop),
+        )
         return BuiltMoisture(mc, basis, (mc - SHOP_SD_MC, mc + SHOP_SD_MC), Uncertain(mc, SHOP_SD_MC))
     return BuiltMoisture(None, "missing", PLAUSIBLE_BUILT_MC, between(*PLAUSIBLE_BUILT_MC))
 

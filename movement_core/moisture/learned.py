@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from movement_core.air.bounds import within
 from movement_core.errors import InputError
 from movement_core.moisture.spread import COEFFICIENT_CV, Uncertain
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -59,10 +60,14 @@ def learned_coefficient(
     log = -0.5 * (((candidates / prior - 1) / cv) ** 2 + misfit + np.log(variance))
     if misfit.min() > 16:
         raise InputError(
-            f"{measured:+.2f} mm for {change:+.1f} % fits no lot of this wood",
-            where="learned coefficient",
-            allowed="a change within four standard deviations of what some lot would do",
-            todo="check the sign, both widths and both moistures",
+            say(
+                "{measured:+.2f} mm for {change:+.1f} % fits no lot of this wood",
+                measured=measured,
+                change=change,
+            ),
+            where=say("learned coefficient"),
+            allowed=say("a change within four standard deviations of what some lot would do"),
+            todo=say("check the sign, both widths and both moistures"),
         )
     weight = np.exp(log - log.max())
     weight /= weight.sum()

@@ -85,9 +85,11 @@ def meter_moisture(
     """
     values = np.atleast_1d(within(readings, "reading", 0.0, 120.0, "%"))
     if values.size == 0:
-        raise InputError("no reading", where="meter", allowed="at least one")
+        raise InputError(say("no reading"), where=say("meter"), allowed=say("at least one"))
     if kind not in ("pin", "pad"):
-        raise InputError(f"a meter of kind {kind!r}", where="meter", allowed="'pin' or 'pad'")
+        raise InputError(
+            say("a meter of kind {kind!r}", kind=kind), where=say("meter"), allowed=say("'pin' or 'pad'")
+        )
     mc, variance = float(values.mean()), METER_SD**2
     one = say("1 reading, {mean:.1f} %", mean=mc)
     several = say("{count} readings, mean {mean:.1f} %", count=values.size, mean=mc)
@@ -105,9 +107,9 @@ def meter_moisture(
             steps.append(say("{points:+.1f} for {wood:.0f} °C", points=points, wood=wood))
     elif (set_gravity is None) != (specific_gravity is None):
         raise InputError(
-            "only one of the two densities is given",
-            where="pad meter",
-            allowed="both the density it is set to and the wood's, or neither",
+            say("only one of the two densities is given"),
+            where=say("pad meter"),
+            allowed=say("both the density it is set to and the wood's, or neither"),
         )
     elif set_gravity is not None and specific_gravity is not None:
         gravities = within([set_gravity, specific_gravity], "specific gravity", *SPECIFIC_GRAVITY_RANGE, "")
@@ -131,10 +133,10 @@ def meter_moisture(
         )
     if mc < 0:
         raise InputError(
-            f"the corrections make {mc:.1f} % of it",
-            where="meter",
-            allowed="a moisture of 0 % or more",
-            todo="check the temperature and the species correction",
+            say("the corrections make {mc:.1f} % of it", mc=mc),
+            where=say("meter"),
+            allowed=say("a moisture of 0 % or more"),
+            todo=say("check the temperature and the species correction"),
         )
     return MoistureReading(mc, float(np.sqrt(variance)), tuple(steps), tuple(notes))
 
@@ -210,13 +212,13 @@ def stick_moisture(
     mc = base + change
     if not 0 <= mc <= 30:
         raise InputError(
-            f"the stick says {mc:.1f} %",
-            where="stick gauge",
-            allowed="0 to 30 %",
-            todo="check both widths, in mm, and that the coefficient is that across this stick",
+            say("the stick says {mc:.1f} %", mc=mc),
+            where=say("stick gauge"),
+            allowed=say("0 to 30 %"),
+            todo=say("check both widths, in mm, and that the coefficient is that across this stick"),
         )
     calipers = np.sqrt(2) * caliper_sd_mm / then / slope
-    note = "shorter than 100 mm across: the calipers rule its spread" if then < 100 else ""
+    note = say("shorter than 100 mm across: the calipers rule its spread") if then < 100 else ""
     return MoistureReading(
         mc,
         float(np.hypot(calipers, change * coefficient_cv)),

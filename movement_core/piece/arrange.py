@@ -8,6 +8,7 @@ from movement_core.errors import InputError
 from movement_core.piece.panels import GluedPanel
 from movement_core.section.arrangement import Study, arrangement_study
 from movement_core.section.lays import Candidate, Wishes
+from movement_core.wording import say
 
 
 def panel_candidates(panel: GluedPanel) -> tuple[tuple[Candidate, ...], tuple[float, float]]:
@@ -21,7 +22,9 @@ def panel_candidates(panel: GluedPanel) -> tuple[tuple[Candidate, ...], tuple[fl
     """
     if panel.panel is None:
         raise InputError(
-            panel.why_not, where=f"panel {panel.name!r}", todo="tag the pith and the moisture of every board"
+            panel.why_not,
+            where=say("panel {name!r}", name=panel.name),
+            todo=say("tag the pith and the moisture of every board"),
         )
     candidates = tuple(
         Candidate(

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from movement_core.piece.frame import extents_of_points, find_frame
 from movement_core.piece.outline import SolidOutline
 from movement_core.piece.tags import Tags
+from movement_core.wording import say
 
 FloatArray = NDArray[np.float64]
 
@@ -51,12 +52,12 @@ def _reason(index: int, outlines: Sequence[SolidOutline], low: FloatArray, high:
         frame.axes, outlines[index].points, [outlines[int(i)].points for i in np.flatnonzero(near)]
     )
     if sides[0] == 2:
-        return "both long edges are housed in other parts, as a panel in a frame"
+        return say("both long edges are housed in other parts, as a panel in a frame")
     if sides[1] == 2 and thickness <= THIN_BOTTOM_MM:
-        return "both ends are housed and the part is thin, as a drawer bottom"
+        return say("both ends are housed and the part is thin, as a drawer bottom")
     upright = abs(frame.axes[1][2]) < 0.1 and abs(frame.axes[0][2]) > 0.9
     if upright and width > DEEP_SIDE_MM:
-        return "it stands upright, longer than high, as a deep case side"
+        return say("it stands upright, longer than high, as a deep case side")
     return ""
 
 

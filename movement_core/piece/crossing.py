@@ -34,12 +34,13 @@ from movement_core.piece.contact.swelling import swelling_of
 from movement_core.piece.limits import limit
 from movement_core.piece.solve import SolvedPart
 from movement_core.piece.stiffness import board_stiffness
+from movement_core.wording import phrase, say
 
 HARMLESS, SPLITS, IF_SOLID, UNKNOWN = "harmless", "splits", "if glued, splits", "not known"
 SAME_STRAIN = 1e-5  # strains closer than this do not differ
 FREE_BECAUSE = {
-    FREE: "it is free to move",
-    POINT: "it is fixed at one point, and the rest is free to move",
+    FREE: phrase("it is free to move"),
+    POINT: phrase("it is fixed at one point, and the rest is free to move"),
 }
 
 
@@ -122,7 +123,7 @@ def crossings_of(
             continue
         if not movement.differentials:
             missing = [parts[i].part.name for i in joint.parts if swelling_of(parts[i]) is None]
-            reason = f"the movement of {' and '.join(missing)} is not known"
+            reason = say("the movement of {names} is not known", names=say(" and ").join(missing))
             found.append((number, Crossing(movement, UNKNOWN, reason, *joint.parts)))
             continue
         one = _crossed(parts, movement)
@@ -210,28 +211,37 @@ def _judged(
     if verdict != HARMLESS and _is_veneer(parts[one.carrier], parts[one.other]):
         thick = parts[one.carrier].part.frame.thickness_mm
         verdict = HARMLESS
-        reason = f"veneer of {thick:.1f} mm follows what it is glued to (common practice, no source)"
+        reason = say(
+            "veneer of {thick:.1f} mm follows what it is glued to (common practice, no source)", thick=thick
+        )
     month = one.differential.worst_month
     return Crossing(one.movement, verdict, reason, one.carrier, one.other, width, least, most, month, fixed)
 
 
 def _verdict(joint: Joint, width: float, worst: float, with_top: bool) -> tuple[str, str]:
     if with_top and joint.origin != CONFIRMED:
-        return HARMLESS, "judged with the top as a whole, and how it is held"
+        return HARMLESS, say("judged with the top as a whole, and how it is held")
     if joint.holds in FREE_BECAUSE:
         return HARMLESS, f"{FREE_BECAUSE[joint.holds]}: {joint.reason}"
     if joint.kind == DOVETAILED and worst <= limit("moves across"):
         return (
             HARMLESS,
-            f"the grain runs round the corner, so both move together: {worst:.1f} mm apart at most",
+            say(
+                "the grain runs round the corner, so both move together: {worst:.1f} mm apart at most",
+                worst=worst,
+            ),
         )
     if worst <= limit("moves across"):
-        return HARMLESS, f"they move only {worst:.1f} mm apart"
+        return HARMLESS, say("they move only {worst:.1f} mm apart", worst=worst)
     widest = limit("tenon") if joint.kind == TENONED else limit("glued across")
     if width <= widest:
         return (
             HARMLESS,
-            f"only {width:.0f} mm wide: up to {widest:.0f} mm may be solid (common practice, no source)",
+            say(
+                "only {width:.0f} mm wide: up to {widest:.0f} mm may be solid (common practice, no source)",
+                width=width,
+                widest=widest,
+            ),
         )
     return (IF_SOLID if joint.holds == UNTOLD else SPLITS), joint.reason
 
@@ -252,7 +262,9 @@ def _as_if_glued(
     if not fills or thick < THIN_BOTTOM_MM or width <= limit("glued across"):
         return None
     name = parts[joint.meeting.inner].part.name
-    return IF_SOLID, f"{name} fills its groove and is thick for a panel that is left free: glue is not drawn"
+    return IF_SOLID, say(
+        "{name} fills its groove and is thick for a panel that is left free: glue is not drawn", name=name
+    )
 
 
 def _is_veneer(board: SolvedPart, core: SolvedPart) -> bool:

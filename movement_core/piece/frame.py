@@ -16,6 +16,7 @@ from movement_core.piece.facts import Fact, inferred, missing, tagged
 from movement_core.piece.outline import SolidOutline
 from movement_core.piece.tags import Tags
 from movement_core.piece.vectors import cross
+from movement_core.wording import phrase, say
 
 FloatArray = NDArray[np.float64]
 # Exact extents of the solid along three orthonormal rows: (centre, lengths), mm. The host knows curved faces.
@@ -24,6 +25,7 @@ Measure = Callable[[FloatArray], tuple[FloatArray, FloatArray]]
 ASK_BELOW_RATIO = (
     1.5  # length ÷ width under which the longest edge is no evidence of the grain (own judgement)
 )
+EDGES = phrase("{length:.4g} mm against {width:.4g} mm")  # how much longer the longest edge is
 SAME_LENGTH = 0.01  # edges within 1 % of each other are equally long
 
 
@@ -158,7 +160,7 @@ def _tightest_around(outline: SolidOutline, normal: FloatArray, candidates: list
     sizes = np.linalg.norm(flats, axis=1)
     flats = flats[sizes >= 0.5] / sizes[sizes >= 0.5, None]
     if not len(flats):
-        raise ValueError("no direction lies in the plane")  # own_axes always hold two that do
+        raise ValueError(say("no direction lies in the plane"))  # own_axes always hold two that do
     same = np.abs(flats @ flats.T) > 0.99999
     tried: list[int] = []
     met = np.zeros(len(flats), dtype=bool)
@@ -189,17 +191,30 @@ def _infer_grain(
     order = np.argsort(size, kind="stable")
     thickness, width, length = (float(v) for v in size[order])
     if length - width < SAME_LENGTH * length:
-        same = "all three edges" if length - thickness < SAME_LENGTH * length else "the two longest edges"
+        same = (
+            say("all three edges")
+            if length - thickness < SAME_LENGTH * length
+            else say("the two longest edges")
+        )
         return missing(
-            f"no longest edge: {same} are {length:.4g} mm; tag the grain, for example 'grain x'"
+            say(
+                "no longest edge: {same} are {length:.4g} mm; tag the grain, for example 'grain x'",
+                same=same,
+                length=length,
+            )
         ), None
     if length < ASK_BELOW_RATIO * width:
-        why = f"length {length:.4g} is under {ASK_BELOW_RATIO} × width {width:.4g} mm"
-        return missing(f"{why}, so the longest edge does not tell; tag the grain"), None
+        why = say(
+            "length {length:.4g} is under {ask_below_ratio} × width {width:.4g} mm",
+            length=length,
+            ask_below_ratio=ASK_BELOW_RATIO,
+            width=width,
+        )
+        return missing(say("{why}, so the longest edge does not tell; tag the grain", why=why)), None
     if ask:
-        return missing(f"{ask}, so the longest edge does not tell; tag the grain"), None
+        return missing(say("{ask}, so the longest edge does not tell; tag the grain", ask=ask)), None
     direction = box[order[2]]
-    reason = f"the longest edge, {length:.4g} mm against {width:.4g} mm"
+    reason = ", ".join([say("the longest edge"), say(EDGES, length=length, width=width)])
     return inferred(_triple(direction), reason), direction
 
 
@@ -235,17 +250,19 @@ def _show_face(
     y = axes[1]
     if show is not None:
         if grain_known and abs(show @ axes[2]) > 0.7:
-            return missing("the tagged show face is an end of the grain; tag a side"), axes
+            return missing(say("the tagged show face is an end of the grain; tag a side")), axes
         turned = axes if show @ y >= 0 else np.array([-axes[0], -y, axes[2]])
         return tagged(_triple(turned[1] if grain_known else show), tags.said.get("show", "tag")), turned
     if not grain_known:
-        return missing("unknown while the grain is"), axes
+        return missing(say("unknown while the grain is")), axes
     flip = np.array([-axes[0], -y, axes[2]])
     if abs(y[2]) > 0.5:
-        return inferred(_triple(y if y[2] > 0 else -y), "the face that looks up"), axes if y[2] > 0 else flip
+        return inferred(_triple(y if y[2] > 0 else -y), say("the face that looks up")), axes if y[
+            2
+        ] > 0 else flip
     if piece_centre is not None:
         outward = float((measure(axes)[0] - piece_centre) @ y)
         if abs(outward) > 1.0:
             chosen = axes if outward > 0 else flip
-            return inferred(_triple(chosen[1]), "the face that looks out of the piece"), chosen
-    return missing("neither face looks up or out of the piece; tag the show face"), axes
+            return inferred(_triple(chosen[1]), say("the face that looks out of the piece")), chosen
+    return missing(say("neither face looks up or out of the piece; tag the show face")), axes

@@ -33,7 +33,11 @@ def hardware_of(plans: TopPlans, plan: Plan) -> Hardware:
     found = plans.found
     place = found.place
     if found.top is None:
-        raise InputError("; ".join(found.why_not), where=f"top {found.name!r}", todo="say what is missing")
+        raise InputError(
+            "; ".join(found.why_not),
+            where=say("top {name!r}", name=found.name),
+            todo=say("say what is missing"),
+        )
     site = Site(Bench(place), place.thickness_mm)
     rails = {rail.name: rail for rail in found.top.rails}
     near = {one.name: one for one in place.under}
@@ -48,8 +52,8 @@ def hardware_of(plans: TopPlans, plan: Plan) -> Hardware:
     if not site.markers:
         raise InputError(
             say("there is nothing to place: the plan has no fastener"),
-            where=f"top {found.name!r}",
-            todo="choose another plan",
+            where=say("top {name!r}", name=found.name),
+            todo=say("choose another plan"),
         )
     return Hardware(tuple(site.markers), tuple(site.cuts), tuple(dict.fromkeys(site.refused)))
 

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from movement_core.errors import InputError
 from movement_core.piece.top_place import TopPlace
+from movement_core.wording import say
 
 Floats = NDArray[np.float64]
 Point = tuple[float, float, float]
@@ -37,9 +38,12 @@ class Body:
         if self.shape not in (BOX, CYLINDER, SLOT) or not all(
             math.isfinite(v) and v > 0 for v in self.size_mm
         ):
-            raise InputError(f"no solid: {self.shape!r} of {self.size_mm}", where="hardware")
+            raise InputError(
+                say("no solid: {shape!r} of {size}", shape=self.shape, size=self.size_mm),
+                where=say("hardware"),
+            )
         if self.shape == SLOT and self.size_mm[0] < self.size_mm[1]:
-            raise InputError("a slot is at least as long as it is wide", where="hardware")
+            raise InputError(say("a slot is at least as long as it is wide"), where=say("hardware"))
 
     @property
     def volume_mm3(self) -> float:

@@ -10,6 +10,7 @@ from movement_core.errors import InputError
 from movement_core.piece.contact.joints import KINDS
 from movement_core.piece.part import Part
 from movement_core.tables import read_cells
+from movement_core.wording import say
 
 COLUMNS = ("part", "other", "kind")
 
@@ -40,20 +41,20 @@ def joints_from_table(text: str, name: str) -> tuple[tuple[NamedJoint, ...], tup
     columns = [column.strip().lower() for column in next(reader, (1, []))[1]]
     if not set(COLUMNS) <= set(columns):
         raise InputError(
-            f"the heading {heading[:80]!r} lacks a column",
-            where=f"{name}, line 1",
+            say("the heading {heading!r} lacks a column", heading=heading[:80]),
+            where=say("{name}, line 1", name=name),
             allowed=", ".join(COLUMNS),
-            todo="write the heading in the first line",
+            todo=say("write the heading in the first line"),
         )
     found, problems = [], []
     for line, cells in reader:
-        where = f"{name}, line {line}"
+        where = say("{name}, line {line}", name=name, line=line)
         row = dict(zip(columns, (cell.strip() for cell in cells)))
         if not any(row.values()):
             continue
         part, other, kind = (row.get(column, "") for column in COLUMNS)
         if not (part and other and kind):
-            problems.append(f"{where}: part, other and kind are all needed.")
+            problems.append(say("{where}: part, other and kind are all needed.", where=where))
         elif kind not in KINDS:
             problems.append(f"{where}: {no_such_kind(kind)}")
         else:
@@ -64,8 +65,13 @@ def joints_from_table(text: str, name: str) -> tuple[tuple[NamedJoint, ...], tup
 def no_such_kind(kind: str) -> str:
     """What to say of a kind that is none."""
     near = difflib.get_close_matches(kind, KINDS, n=1)
-    meant = f" Did you mean {near[0]!r}?" if near else ""
-    return f"no joint is called {kind!r}. Allowed: {', '.join(KINDS)}.{meant}"
+    meant = say(" Did you mean {near!r}?", near=near[0]) if near else ""
+    return say(
+        "no joint is called {kind!r}. Allowed: {names}.{meant}",
+        kind=kind,
+        names=", ".join(KINDS),
+        meant=meant,
+    )
 
 
 def by_keys(
@@ -79,13 +85,25 @@ def by_keys(
         unknown = [name for name in (joint.part, joint.other) if name not in keys]
         if unknown:
             near = difflib.get_close_matches(unknown[0], keys, n=1)
-            meant = f" Did you mean {near[0]!r}?" if near else ""
-            problems.append(f"{joint.where}: there is no part {unknown[0]!r}.{meant}")
+            meant = say(" Did you mean {near!r}?", near=near[0]) if near else ""
+            problems.append(
+                say(
+                    "{where}: there is no part {unknown!r}.{meant}",
+                    where=joint.where,
+                    unknown=unknown[0],
+                    meant=meant,
+                )
+            )
             continue
         pair = keys[joint.part], keys[joint.other]
         if frozenset(pair) in found:
             problems.append(
-                f"{joint.where}: {joint.part!r} and {joint.other!r} stand here twice; the first counts."
+                say(
+                    "{where}: {part!r} and {other!r} stand here twice; the first counts.",
+                    where=joint.where,
+                    part=joint.part,
+                    other=joint.other,
+                )
             )
             continue
         found[frozenset(pair)] = pair, joint.kind

@@ -12,6 +12,7 @@ from functools import cache
 
 from movement_core.errors import InputError, UnknownName
 from movement_core.tables import rows
+from movement_core.wording import say
 
 _own: ContextVar[OwnLimits | None] = ContextVar("own", default=None)
 
@@ -68,7 +69,9 @@ def limit(name: str) -> float:
     try:
         return limits()[name].value
     except KeyError:
-        raise UnknownName(f"no limit is called {name!r}", allowed=", ".join(limits())) from None
+        raise UnknownName(
+            say("no limit is called {name!r}", name=name), allowed=", ".join(limits())
+        ) from None
 
 
 def own_limits(values: Mapping[str, float]) -> OwnLimits:
@@ -90,16 +93,18 @@ def own_limit(name: str, value: float) -> float:
     if name not in ranges:
         near = tuple(difflib.get_close_matches(name.lower(), ranges, 3, 0.5))
         raise UnknownName(
-            f"no limit that can be set is called {name!r}",
+            say("no limit that can be set is called {name!r}", name=name),
             nearest=near,
-            allowed=f"nearest: {'; '.join(near)}" if near else "; ".join(ranges),
-            todo="name one of them",
+            allowed=say("nearest: {names}", names="; ".join(near)) if near else "; ".join(ranges),
+            todo=say("name one of them"),
         )
     least, most = ranges[name]
     if isinstance(value, bool) or not isinstance(value, int | float) or not math.isfinite(value):
-        raise InputError(f"{name!r} is to be a number, not {value!r}", allowed=_range(name))
+        raise InputError(
+            say("{name!r} is to be a number, not {value!r}", name=name, value=value), allowed=_range(name)
+        )
     if not least <= value <= most:
-        raise InputError(f"{name!r} cannot be {value:g}", allowed=_range(name))
+        raise InputError(say("{name!r} cannot be {value:g}", name=name, value=value), allowed=_range(name))
     return float(value)
 
 

@@ -17,6 +17,7 @@ from movement_core.piece.contact.joints import INFERRED, NEAR, OVERLAP, RESTS, S
 from movement_core.piece.contact.meetings import CURVED_FIT, FACE
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.part import Part
+from movement_core.wording import say
 
 ONE_WAY = 0.85  # cosine: contacts looking within 30° of each other lie on one side (own judgement)
 OPPOSITE = -0.9
@@ -85,11 +86,11 @@ def settled(joints: Sequence[Joint], groups: Sequence[LooseGroup]) -> tuple[Join
         laid_in = joint.origin == INFERRED and joint.kind not in (NEAR, OVERLAP) and kept & set(joint.parts)
         if laid_in and joint.meeting.shape == FACE:
             return replace(
-                joint, kind=RESTS, reason="one of them is kept elsewhere when not in use: it is laid in"
+                joint, kind=RESTS, reason=say("one of them is kept elsewhere when not in use: it is laid in")
             )
         crossing = any((joint.parts[0] in group.parts) != (joint.parts[1] in group.parts) for group in groups)
         if joint.origin == INFERRED and joint.kind == UNKNOWN and crossing:
-            reason = (
+            reason = say(
                 "one of them belongs to a door or drawer, with room on either side: it rests or stops there"
             )
             return replace(joint, kind=RESTS, reason=reason)

@@ -71,15 +71,21 @@ class Measurement:
     tool_mm: float = USUAL_TOOL_MM
 
     def __post_init__(self) -> None:
-        where = f"measurement of {self.part!r}"
+        where = say("measurement of {part!r}", part=self.part)
         if self.what not in KINDS:
-            raise InputError(f"{self.what!r} is nothing to measure", where=where, allowed=", ".join(KINDS))
+            raise InputError(
+                say("{what!r} is nothing to measure", what=self.what), where=where, allowed=", ".join(KINDS)
+            )
         ranges = (("value_mm", -1e4, 1e5), ("moisture_percent", 0, 30), ("rh_percent", 0, 100),
                   ("temperature_c", -20, 60), ("tool_mm", 0.01, 20))  # fmt: skip
         for name, low, high in ranges:
             value = getattr(self, name)
             if value is not None and not low <= value <= high:
-                raise InputError(f"{name} is {value:g}", where=where, allowed=f"{low:g} to {high:g}")
+                raise InputError(
+                    say("{name} is {value:g}", name=name, value=value),
+                    where=where,
+                    allowed=say("{low:g} to {high:g}", low=low, high=high),
+                )
 
 
 @dataclass(frozen=True)
@@ -116,8 +122,12 @@ def measurements_from_table(text: str, name: str) -> tuple[tuple[Measurement, ..
     reader = read_cells(lines, ";" if heading.count(";") > heading.count(",") else ",", name)
     columns = [column.strip().lower() for column in next(reader, (1, []))[1]]
     if not set(NEEDED) <= set(columns):
-        raise InputError(f"the heading {heading[:80]!r} lacks a column", where=f"{name}, line 1",
-                         allowed=", ".join(COLUMNS), todo="write the heading in the first line")  # fmt: skip
+        raise InputError(
+            say("the heading {heading!r} lacks a column", heading=heading[:80]),
+            where=say("{name}, line 1", name=name),
+            allowed=", ".join(COLUMNS),
+            todo=say("write the heading in the first line"),
+        )
     found, problems = [], []
     for line, cells in reader:
         row = dict(zip(columns, (cell.strip() for cell in cells)))
@@ -125,7 +135,7 @@ def measurements_from_table(text: str, name: str) -> tuple[tuple[Measurement, ..
             try:
                 found.append(_from_row(row))
             except (InputError, ValueError) as error:
-                problems.append(f"{name}, line {line}: {error}")
+                problems.append(say("{name}, line {line}: {error}", name=name, line=line, error=error))
     return tuple(found), tuple(problems)
 
 
@@ -135,7 +145,7 @@ def _from_row(row: dict[str, str]) -> Measurement:
 
     value, tool = number("value_mm"), number("tool_mm")
     if value is None:
-        raise InputError("value_mm is empty", todo="write what was read, in mm")
+        raise InputError(say("value_mm is empty"), todo=say("write what was read, in mm"))
     optional = {name: number(name) for name in COLUMNS[4:7]}
     return Measurement(row["part"], row["what"].lower(), value, datetime.date.fromisoformat(row["date"]),
                        tool_mm=USUAL_TOOL_MM if tool is None else tool, **optional)  # fmt: skip
@@ -167,12 +177,18 @@ def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year
         alike = [part for part in parts if part.name == one.part]
         try:
             if len(alike) != 1:
-                why = "there is no such part" if not alike else f"{len(alike)} parts have that name"
-                raise InputError(why, todo="name one part of the model")
+                why = (
+                    say("there is no such part")
+                    if not alike
+                    else say("{count} parts have that name", count=len(alike))
+                )
+                raise InputError(why, todo=say("name one part of the model"))
             observed = _observed(alike[0], one, air)
             groups.setdefault(_lot_of(alike[0]), []).append(observed)
         except HeartsideError as error:
-            problems.append(f"measurement of {one.part!r} on {one.date}: {error}")
+            problems.append(
+                say("measurement of {part!r} on {date}: {error}", part=one.part, date=one.date, error=error)
+            )
     told: list[str] = []
     lots: dict[str, LearnedLot] = {}
     result = list(parts)
@@ -201,7 +217,12 @@ def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year
         }
         wood = replace(wood, variation=lot.sd / lot.factor, sources=own, basis=basis)
         for i in members:
-            known = f"{basis}: {lot.factor:.2f} x the table's, likely within {lot.sd / lot.factor:.0%}"
+            known = say(
+                "{basis}: {factor:.2f} x the table's, likely within {sd:.0%}",
+                basis=basis,
+                factor=lot.factor,
+                sd=lot.sd / lot.factor,
+            )
             reason = f"{parts[i].species.reason}; {known}"
             result[i] = replace(parts[i], species=tagged(wood, reason))
     return LearnedParts(tuple(result), lots, tuple(told), tuple(problems))
@@ -209,13 +230,15 @@ def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year
 
 def _lot_of(part: Part) -> tuple[str, str]:
     wood = part.species.value.name if part.species.value else ""
-    return (f"lot {part.lot}", wood) if part.lot else (part.name, part.key)
+    return (say("lot {lot}", lot=part.lot), wood) if part.lot else (part.name, part.key)
 
 
 def _observed(part: Part, one: Measurement, air: Year | DailyAir) -> Observed:
     if part.species.value is None or part.species.value.kind != "wood" or part.missing:
         lacks = ", ".join(part.missing) or "solid wood"
-        raise InputError(f"nothing can be learned: not known or not so: {lacks}", todo="tag the part")
+        raise InputError(
+            say("nothing can be learned: not known or not so: {lacks}", lacks=lacks), todo=say("tag the part")
+        )
     here = replace(part, kept=None)
     moisture, sd = _moisture(here, one, air)
 
@@ -230,7 +253,8 @@ def _observed(part: Part, one: Measurement, air: Year | DailyAir) -> Observed:
         value = None if course is None else course.today.single
         if course is None or value is None:
             raise InputError(
-                f"its {one.what} is known as a range only", todo="say rings, heart side and moisture"
+                say("its {what} is known as a range only", what=one.what),
+                todo=say("say rings, heart side and moisture"),
             )
         return value - course.as_drawn_mm, course.as_drawn_mm
 
@@ -249,7 +273,7 @@ def _moisture(part: Part, one: Measurement, air: Year | DailyAir) -> tuple[float
         return float(equilibrium_moisture(one.temperature_c, one.rh_percent)), AIR_SD
     course = solve_piece([part], air, one.date).parts[0].today_mc
     if course is None:
-        raise InputError("its moisture is not known", todo="give a reading of a meter")
+        raise InputError(say("its moisture is not known"), todo=say("give a reading of a meter"))
     return course, COURSE_SD
 
 

@@ -20,6 +20,7 @@ from movement_core.piece.part import Part
 from movement_core.piece.solve import SolvedPart, SolvedPiece
 from movement_core.section.board import Board
 from movement_core.section.panel import Panel, PanelShape
+from movement_core.wording import say
 
 Floats = NDArray[np.float64]
 
@@ -151,7 +152,7 @@ def _panel(boards: list[SolvedPart], known: dict[tuple[object, ...], PanelShape]
     turned = tuple(bool(board.part.frame.axes[2] @ axes[2] < 0) for board in boards)
     unknown = [board.part.name for board in boards if not _has_pith(board)]
     if unknown:
-        why = f"the pith or the moisture is not known of {', '.join(unknown)}"
+        why = say("the pith or the moisture is not known of {names}", names=", ".join(unknown))
         return GluedPanel(tuple(boards), over, turned, axes, None, None, why)
     alike = same_woods(boards, axes)
     try:

@@ -20,6 +20,8 @@ from movement_core.piece.ring_facts import rings_from_tags
 from movement_core.piece.tags import MOISTURES, TagProblem, Tags
 from movement_core.section.rings import Rings
 from movement_core.wood import Species
+from movement_core.wording import say
+from movement_core.wording import word as told
 
 ACROSS = 0.7  # cosine from which a direction names an edge of the width
 
@@ -117,8 +119,8 @@ def _part(solid: Solid, ask: str, centre: NDArray[np.float64] | None, shop: Shop
         species=species,
         rings=rings,
         finish=_said(tags, "finish", tags.finish)
-        or inferred("bare", "no finish said: bare wood moves the most"),
-        figure=_said(tags, "figure", tags.figure) or inferred("plain", "no figure said"),
+        or inferred("bare", say("no finish said: bare wood moves the most")),
+        figure=_said(tags, "figure", tags.figure) or inferred("plain", say("no figure said")),
         glued_mc=moistures["glued"],
         flattened_mc=moistures["flattened"],
         fitted_mc=moistures["fitted"],
@@ -138,16 +140,22 @@ def _fixed_line(solid: Solid, frame: Frame) -> tuple[float | None, tuple[TagProb
     if said is None:
         return None, ()
     if not frame.grain.known:
-        why = "the fixed line cannot be placed while the grain is not known"
+        why = say("the fixed line cannot be placed while the grain is not known")
     elif isinstance(said, tuple):
         cosine = float(np.asarray(said) @ solid.outline.own_axes @ frame.axes[0])
         if abs(cosine) > ACROSS:
             return (half if cosine > 0 else -half), ()
-        why = "the edge that is said to be fixed does not lie across the grain: name an edge of the width"
+        why = say(
+            "the edge that is said to be fixed does not lie across the grain: name an edge of the width"
+        )
     elif abs(said) <= half + 1e-6:
         return said, ()
     else:
-        why = f"the fixed line at {said:g} mm lies beyond the edges, which are {half:.4g} mm from the middle"
+        why = say(
+            "the fixed line at {said:g} mm lies beyond the edges, which are {half:.4g} mm from the middle",
+            said=said,
+            half=half,
+        )
     return None, (TagProblem(solid.name, "fixed", why),)
 
 
@@ -157,7 +165,7 @@ def _said(tags: Tags, word: str, value: str | None) -> Fact[str] | None:
 
 def _species(tags: Tags) -> Fact[Species]:
     if tags.species is None:
-        return missing("tag the species or material, for example wood{white oak}")
+        return missing(say("tag the species or material, for example wood{{white oak}}"))
     return tagged(tags.species, tags.said.get("species", "tag"))
 
 
@@ -176,8 +184,11 @@ def _moisture(tags: Tags, word: str) -> Fact[float]:
     for other in _NEAREST[word]:
         nearest: float | None = getattr(tags, f"{other}_mc")
         if nearest is not None:
-            return inferred(nearest, f"not said when {word}: taken as when {other}")
-    return missing("tag the moisture it was built at, for example 'built 9'")
+            return inferred(
+                nearest,
+                say("not said when {word}: taken as when {other}", word=told(word), other=told(other)),
+            )
+    return missing(say("tag the moisture it was built at, for example 'built 9'"))
 
 
 def _from_shop(shop: Shop, frame: Frame, species: Species | None) -> Fact[float]:
@@ -191,4 +202,4 @@ def _from_shop(shop: Shop, frame: Frame, species: Species | None) -> Fact[float]
         specific_gravity=gravity if known else None,
     )
     assert built.mc is not None  # a shop and a date give one
-    return inferred(built.mc, f"not said: taken {built.basis}")
+    return inferred(built.mc, say("not said: taken {basis}", basis=built.basis))

@@ -17,6 +17,7 @@ from movement_core.piece.panels import GluedPanel
 from movement_core.piece.part import Part
 from movement_core.piece.solve import SolvedPart
 from movement_core.section.laying import Laying
+from movement_core.wording import say
 
 OF_THE_WOOD = (
     "species", "cut", "heart", "rings", "radius", "pith", "far", "points", "slope", "figure", "looks",
@@ -70,9 +71,9 @@ def _heart(value: str, part: Part, up: float) -> str:
             side = "show" if rings.pith_mm[1] > 0 else "back"
         if side not in ("show", "back"):
             raise InputError(
-                f"the heart side {value!r} is neither its show face nor its back",
-                where=f"board {part.name!r}",
-                todo="say it as show or back",
+                say("the heart side {value!r} is neither its show face nor its back", value=value),
+                where=say("board {name!r}", name=part.name),
+                todo=say("say it as show or back"),
             )
         word = side
     return word if up > 0 else {"show": "back", "back": "show"}[word]
@@ -124,8 +125,14 @@ def _check_size(here: SolvedPart, board: SolvedPart) -> None:
             " × ".join(f"{v:.0f}" for v in one.part.frame.size_mm[[2, 0, 1]]) + " mm" for one in (board, here)
         ]
         raise InputError(
-            f"{board.part.name} ({sizes[0]}) does not fit the place of {here.part.name} ({sizes[1]})",
-            where="laying",
-            allowed="boards of one size changing places, or any board turned where it lies",
-            todo="move the boards in the model, or draw them of one size",
+            say(
+                "{name} ({sizes}) does not fit the place of {name2} ({sizes2})",
+                name=board.part.name,
+                sizes=sizes[0],
+                name2=here.part.name,
+                sizes2=sizes[1],
+            ),
+            where=say("laying"),
+            allowed=say("boards of one size changing places, or any board turned where it lies"),
+            todo=say("move the boards in the model, or draw them of one size"),
         )

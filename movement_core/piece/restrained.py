@@ -220,7 +220,7 @@ def _joint(
         if not known[index]:
             name = solved[index].part.name
             return RestrainedJoint(
-                joint, None, assumed=assumed, reason=f"the movement of {name} is not known"
+                joint, None, assumed=assumed, reason=say("the movement of {name} is not known", name=name)
             )
     if not pushes:
         if joint.holds == FREE:

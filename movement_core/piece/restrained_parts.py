@@ -16,6 +16,7 @@ from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.solve import SolvedPart
 from movement_core.piece.stiffness import BoardStiffness, board_stiffness
 from movement_core.wood import Species
+from movement_core.wording import say
 
 # Moduli of what is no wood, MPa. Sheets: between MDF (2 500 to 3 000) and plywood (5 000 to 8 000), through the
 # thickness a tenth; inert: glass and aluminium, the softest of the usual ones (all from memory).
@@ -56,13 +57,15 @@ def moduli_of(solved: SolvedPart, known: dict[tuple[Species, float], BoardStiffn
     """
     species, frame = solved.part.species.value, solved.part.frame
     if species is None or (species.kind == "wood" and not frame.grain.known):
-        return Moduli((NOT_KNOWN_MPA,) * 3, SHEAR_SHARE * NOT_KNOWN_MPA, ("its wood or grain is not known",))
+        return Moduli(
+            (NOT_KNOWN_MPA,) * 3, SHEAR_SHARE * NOT_KNOWN_MPA, (say("its wood or grain is not known"),)
+        )
     if species.kind == "inert":
         return Moduli((INERT_MPA,) * 3, SHEAR_SHARE * INERT_MPA)
     if species.kind == "sheet":
         thin = int(np.argmin(frame.size_mm))
         each = [SHEET_THROUGH_MPA if axis == thin else SHEET_MPA for axis in range(3)]
-        note = f"stiffness of {species.name} taken as that of a usual sheet"
+        note = say("stiffness of {name} taken as that of a usual sheet", name=species.name)
         return Moduli((each[0], each[1], each[2]), SHEAR_SHARE * SHEET_MPA, (note,))
     boards = {} if known is None else known
 
@@ -76,12 +79,12 @@ def moduli_of(solved: SolvedPart, known: dict[tuple[Species, float], BoardStiffn
     if angle is None:
         flat, quarter = board(0.0), board(90.0)
         across = max(flat.elastic.e_across_mpa, quarter.elastic.e_across_mpa)
-        filled = (*flat.filled, "rings not said: the stiffer cut taken")
+        filled = (*map(str, flat.filled), say("rings not said: the stiffer cut taken"))
         shear = max(flat.elastic.shear_mpa, quarter.elastic.shear_mpa)
         return Moduli((across, across, flat.elastic.e_along_mpa), shear, filled)
     wide, through = board(angle), board(90.0 - angle)
     e = wide.elastic.e_across_mpa, through.elastic.e_across_mpa, wide.elastic.e_along_mpa
-    return Moduli(e, wide.elastic.shear_mpa, wide.filled)
+    return Moduli(e, wide.elastic.shear_mpa, tuple(map(str, wide.filled)))
 
 
 def elastic_parts(

@@ -12,6 +12,7 @@ from movement_core.piece.facts import Fact, inferred, missing, tagged
 from movement_core.piece.frame import Frame
 from movement_core.piece.tags import TagProblem, Tags
 from movement_core.section.rings import CUTS, Rings
+from movement_core.wording import say
 
 ALONG_GRAIN = 0.7  # cosine from which a direction counts as along the grain
 AGREES_WITHIN = 0.3  # share by which two radii, or two places of the pith, may differ (own judgement)
@@ -36,14 +37,14 @@ def rings_from_tags(
                 *_contradictions(part, tags, rings, heart),
             )
     except InputError as error:
-        return missing(f"what was said of the rings cannot be used: {error}"), (
+        return missing(say("what was said of the rings cannot be used: {error}", error=error)), (
             *beside,
             TagProblem(part, "rings", str(error)),
         )
     if heart is not None:
-        reason = "a heart side was said, so the board is taken as flat-sawn"
+        reason = say("a heart side was said, so the board is taken as flat-sawn")
         return inferred(Rings.cut("flat", heart=heart), reason), ()
-    return missing("say where the rings are: pith, points, rings, cut or heart"), beside
+    return missing(say("say where the rings are: pith, points, rings, cut or heart")), beside
 
 
 def _said(tags: Tags, heart: str | None, pith_side: str | None) -> tuple[Rings, str] | None:
@@ -70,7 +71,7 @@ def _heart(tags: Tags, frame: Frame, own_axes: NDArray[np.float64]) -> tuple[str
         return tags.heart, None, ""
     x, y, z = frame.axes @ (np.asarray(tags.heart, dtype=np.float64) @ own_axes)
     if frame.grain.known and abs(z) > ALONG_GRAIN:
-        return None, None, "the heart side said runs along the grain; say a face or an edge of the board"
+        return None, None, say("the heart side said runs along the grain; say a face or an edge of the board")
     if abs(y) >= abs(x):
         return ("show" if y > 0 else "back"), None, ""
     return None, ("right" if x > 0 else "left"), ""
@@ -81,17 +82,29 @@ def _contradictions(part: str, tags: Tags, rings: Rings, heart: str | None) -> l
     angle = rings.middle_angle_degrees
     if rings.pith_mm is not None:
         if tags.ring_angle_deg is not None and abs(angle - tags.ring_angle_deg) > AGREES_WITHIN_DEG:
-            message = f"the pith gives ring angle {angle:.0f}°, not {tags.ring_angle_deg:g}° as said; the pith counts"
+            message = say(
+                "the pith gives ring angle {angle:.0f}°, not {ring_angle:g}° as said; the pith counts",
+                angle=angle,
+                ring_angle=tags.ring_angle_deg,
+            )
             problems.append(TagProblem(part, "rings", message))
         y = rings.pith_mm[1]
         if heart is not None and y * (1 if heart == "show" else -1) < 0:
             side = "show" if y > 0 else "back"
-            message = f"the pith lies toward the {side} face, but heart {heart!r} was said; the pith counts"
+            message = say(
+                "the pith lies toward the {side} face, but heart {heart!r} was said; the pith counts",
+                side=side,
+                heart=heart,
+            )
             problems.append(TagProblem(part, "heart", message))
     if rings.pith_mm is not None and tags.pith_mm is not None:
         radius = float(np.hypot(*rings.pith_mm))
         if tags.ring_radius_mm is not None and abs(tags.ring_radius_mm - radius) > AGREES_WITHIN * radius:
-            message = f"the pith gives a ring radius of {radius:.0f} mm, not {tags.ring_radius_mm:g}; the pith counts"
+            message = say(
+                "the pith gives a ring radius of {radius:.0f} mm, not {ring_radius:g}; the pith counts",
+                radius=radius,
+                ring_radius=tags.ring_radius_mm,
+            )
             problems.append(TagProblem(part, "radius", message))
         if tags.ring_points_mm is not None:
             picked = Rings.through(tags.ring_points_mm).pith_mm
@@ -99,12 +112,25 @@ def _contradictions(part: str, tags: Tags, rings: Rings, heart: str | None) -> l
                 picked is None
                 or float(np.hypot(*np.subtract(picked, rings.pith_mm))) > AGREES_WITHIN * radius
             ):
-                place = "far away" if picked is None else f"at {picked[0]:.0f} {picked[1]:.0f}"
-                message = f"the three points put the pith {place}, not where it was said; the pith counts"
+                place = (
+                    say("far away")
+                    if picked is None
+                    else say("at {picked:.0f} {picked2:.0f}", picked=picked[0], picked2=picked[1])
+                )
+                message = say(
+                    "the three points put the pith {place}, not where it was said; the pith counts",
+                    place=place,
+                )
                 problems.append(TagProblem(part, "points", message))
     if tags.cut is not None:
         least, _, most = CUTS[tags.cut]
         if not least - AGREES_WITHIN_DEG <= angle <= most + AGREES_WITHIN_DEG:
-            message = f"a ring angle of {angle:.0f}° is not {tags.cut}-sawn ({least:g} to {most:g}°); the angle counts"
+            message = say(
+                "a ring angle of {angle:.0f}° is not {cut}-sawn ({least:g} to {most:g}°); the angle counts",
+                angle=angle,
+                cut=tags.cut,
+                least=least,
+                most=most,
+            )
             problems.append(TagProblem(part, "cut", message))
     return problems

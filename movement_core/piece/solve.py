@@ -34,6 +34,7 @@ from movement_core.section.movement import (
 from movement_core.section.rings import Rings
 from movement_core.section.twist import Twist, board_twist
 from movement_core.wood import Species, strain_at_ring_angle
+from movement_core.wording import phrase, say
 
 Floats = NDArray[np.float64]
 
@@ -44,9 +45,8 @@ USUAL_GRAVITY = (
 )
 # What the section says of figures that are not shown here, or that the note on the radius says already.
 UNTOLD = (RADIUS_A_RANGE, SIDE_UNKNOWN)
-RADIUS_NOTE = (
-    f"ring radius not said: cup shown for radii from half the width, at least {LIKELY_RADII_MM[0]:.0f} mm, "
-    f"to {LIKELY_RADII_MM[1]:.0f} mm or the width"
+RADIUS_NOTE = phrase(  # with LIKELY_RADII_MM
+    "ring radius not said: cup shown for radii from half the width, at least 40 mm, to 250 mm or the width"
 )
 CUP_NOTES = (RADIUS_NOTE, HEART_UNKNOWN)
 TODAY = -1  # place of today behind the 365 days
@@ -197,7 +197,9 @@ def _moistures(parts: Sequence[Part], air: Year | DailyAir) -> list[_Moisture | 
 
 
 def _told_where(moisture: _Moisture, kept: Year) -> _Moisture:
-    note = f"kept elsewhere when not in use ({kept.name}), and worked out as it comes from there"
+    note = say(
+        "kept elsewhere when not in use ({name}), and worked out as it comes from there", name=kept.name
+    )
     return replace(moisture, notes=(*moisture.notes, note))
 
 
@@ -213,7 +215,7 @@ def _moistures_in(parts: Sequence[Part], air: Year | DailyAir) -> list[_Moisture
         if species.kind == "wood" and part.frame.grain.known:
             wooden.append(index)
         else:
-            result[index] = _Moisture(in_step, np.zeros(DAYS), ("taken as in step with the air",))
+            result[index] = _Moisture(in_step, np.zeros(DAYS), (say("taken as in step with the air"),))
     groups: dict[tuple[str, float, float], list[int]] = {}
     for index in wooden:
         groups.setdefault(_alike(parts[index]), []).append(index)
@@ -236,8 +238,9 @@ def _answer(air: Year | DailyAir, finish: str, thickness_mm: float, gravity: flo
         show, back = read_faces(finish)
         year: WoodYear = wood_year(air, thickness_mm, gravity, show, back)
     except HeartsideError as error:
-        note = (
-            f"its own answer to the air could not be worked out ({error.what}); taken as in step with the air"
+        note = say(
+            "its own answer to the air could not be worked out ({what}); taken as in step with the air",
+            what=error.what,
         )
         return _Moisture(daily_moisture(air), np.zeros(DAYS), (note,))
     notes = [*year.notes, *(face.note for face in dict.fromkeys((show, back)) if face.note)]
@@ -300,7 +303,9 @@ def _over_plausible(known: SolvedPart, moisture: _Moisture, mc: Floats) -> Solve
     """A part whose moisture at fitting is not known, over the range that it plausibly had."""
     ends = [_solve_from(replace(known, notes=()), moisture, mc, fitted) for fitted in PLAUSIBLE_BUILT_MC]
     low, high = PLAUSIBLE_BUILT_MC
-    note = f"moisture when built not said: shown for {low:g} to {high:g} %, and no cup"
+    note = say(
+        "moisture when built not said: shown for {low:g} to {high:g} %, and no cup", low=low, high=high
+    )
     return replace(
         ends[0],
         width=_spanning(ends[0].width, ends[1].width),
@@ -362,7 +367,7 @@ def _solve_board(
     if rings is None:
         flat = section_movement(width, thickness, Rings.angle(0.0), radial, tangential)
         quarter = section_movement(width, thickness, Rings.angle(90.0), radial, tangential)
-        note = "rings not said: shown from quarter-sawn to flat-sawn, and no cup"
+        note = say("rings not said: shown from quarter-sawn to flat-sawn, and no cup")
         return replace(
             known,
             width=_between(width, flat.width_change_mm, quarter.width_change_mm),
@@ -373,7 +378,13 @@ def _solve_board(
     moved = section_movement(width, thickness, rings, radial, tangential)
     cup = _cup(part, species, rings, moved, mc, face_difference)
     if species.specific_gravity_12 is None:
-        notes += (f"density of {species.name} not known: {USUAL_GRAVITY} taken for how fast it answers",)
+        notes += (
+            say(
+                "density of {name} not known: {usual_gravity} taken for how fast it answers",
+                name=species.name,
+                usual_gravity=USUAL_GRAVITY,
+            ),
+        )
     return replace(
         known,
         width=_course(width, width + moved.width_change_mm, *(width + end for end in moved.width_range_mm)),

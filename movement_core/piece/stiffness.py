@@ -18,6 +18,7 @@ from movement_core.holding.model import Elastic
 from movement_core.sources import RECALLED, Source
 from movement_core.tables import rows
 from movement_core.wood import Species
+from movement_core.wording import Later, later, phrase
 
 # Bending modulus from specific gravity at 12 % moisture, MPa: a·G^b.
 MOE_FROM_GRAVITY = {"hardwood": (16500.0, 0.70), "softwood": (20500.0, 0.84)}
@@ -39,12 +40,27 @@ RELATIVE = {
 }  # fmt: skip
 
 
+# What is said of a wood whose own figures were not published, by its group.
+FILLED_FROM = {
+    "hardwood": phrase("some elastic ratios of {species} not published: filled from the mean of hardwoods"),
+    "softwood": phrase("some elastic ratios of {species} not published: filled from the mean of softwoods"),
+}
+MEAN_TAKEN = {
+    "hardwood": phrase("stiffness across the grain of {species} not published: mean of hardwoods taken"),
+    "softwood": phrase("stiffness across the grain of {species} not published: mean of softwoods taken"),
+}
+USUAL_TAKEN = {
+    "hardwood": phrase("density and stiffness of {species} not known: those of a usual hardwood taken"),
+    "softwood": phrase("density and stiffness of {species} not known: those of a usual softwood taken"),
+}
+
+
 @dataclass(frozen=True)
 class BoardStiffness:
     """Elastic constants of one board; ``filled`` says what was not published of its own wood."""
 
     elastic: Elastic
-    filled: tuple[str, ...]
+    filled: tuple[Later, ...]
 
 
 @lru_cache(maxsize=4096)  # parts of one board or batch have the same rings, and every joint asks
@@ -57,21 +73,19 @@ def board_stiffness(species: Species, ring_angle_deg: float) -> BoardStiffness:
     ring_angle_deg : between rings and face at mid-section, 0 flat-sawn to 90 quarter-sawn.
     """
     group = "softwood" if _genus(species) in SOFTWOOD_GENERA else "hardwood"
-    filled: list[str] = []
+    filled: list[Later] = []
     ratios, moe = _ratios(species, group, filled), _moe(species, group, filled)
     try:
         elastic = board_elastic(ratios, moe, ring_angle_deg)
     except InputError:  # a ratio that this angle needs was never published
         elastic = board_elastic(ratios.filled_from(typical_ratios(group)), moe, ring_angle_deg)
-        filled.append(
-            f"some elastic ratios of {ratios.species} not published: filled from the mean of {group}s"
-        )
+        filled.append(later(FILLED_FROM[group], species=ratios.species))
     return BoardStiffness(elastic, tuple(filled))
 
 
-def bar_modulus(species: Species) -> tuple[float, tuple[str, ...]]:
+def bar_modulus(species: Species) -> tuple[float, tuple[Later, ...]]:
     """Bending modulus of a bar along its grain, MPa, and what was filled in for it."""
-    filled: list[str] = []
+    filled: list[Later] = []
     group = "softwood" if _genus(species) in SOFTWOOD_GENERA else "hardwood"
     return _moe(species, group, filled), tuple(filled)
 
@@ -80,15 +94,21 @@ def _genus(species: Species) -> str:
     return species.botanical.split(" ")[0] if species.botanical else ""
 
 
-def _ratios(species: Species, group: str, filled: list[str]) -> ElasticRatios:
+def _ratios(species: Species, group: str, filled: list[Later]) -> ElasticRatios:
     own = _own_row(species)
     relative = RELATIVE.get(_genus(species))
     if own is None and relative is None:
-        filled.append(f"stiffness across the grain of {species.name} not published: mean of {group}s taken")
+        filled.append(later(MEAN_TAKEN[group], species=species.name))
         return typical_ratios(group)
     found = elastic_ratios(own or relative or "")
     if own is None:
-        filled.append(f"stiffness across the grain of {species.name} not published: that of {relative} taken")
+        filled.append(
+            later(
+                "stiffness across the grain of {species} not published: that of {relative} taken",
+                species=species.name,
+                relative=relative,
+            )
+        )
     return found
 
 
@@ -103,16 +123,22 @@ def _words(name: str) -> set[str]:
     return set(name.casefold().replace(",", " ").split())
 
 
-def _moe(species: Species, group: str, filled: list[str]) -> float:
+def _moe(species: Species, group: str, filled: list[Later]) -> float:
     if species.moe_mpa is not None:
         return species.moe_mpa
     factor, power = MOE_FROM_GRAVITY[group]
     gravity = species.specific_gravity_12
     if gravity is None:
         gravity = USUAL_GRAVITY[group]
-        filled.append(f"density and stiffness of {species.name} not known: those of a usual {group} taken")
+        filled.append(later(USUAL_TAKEN[group], species=species.name))
     else:
-        filled.append(f"stiffness of {species.name} not known: taken from its density ({MOE_SOURCE})")
+        filled.append(
+            later(
+                "stiffness of {species} not known: taken from its density ({source})",
+                species=species.name,
+                source=MOE_SOURCE,
+            )
+        )
     return float(factor * gravity**power)
 
 

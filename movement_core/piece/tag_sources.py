@@ -28,6 +28,7 @@ from movement_core.piece.tags import (
 )
 from movement_core.tables import read_cells
 from movement_core.wood import find_species
+from movement_core.wording import say
 
 _SIGIL = re.compile(r"\bwood\s*\{", re.IGNORECASE)
 
@@ -39,12 +40,18 @@ def tags_from_text(part: str, text: str, where: str) -> Tags:
         return Tags()
     end = text.find("}", match.end())
     if end < 0:
-        problem = f"{where}: the tag {text[match.start() :]!r} has no closing brace. To do: end it with '}}'."
+        problem = say(
+            "{where}: the tag {text!r} has no closing brace. To do: end it with '}}'.",
+            where=where,
+            text=text[match.start() :],
+        )
         return Tags(problems=(TagProblem(part, "wood", problem),))
     said, problems = _split_items(part, text[match.end() : end], where)
     if _SIGIL.search(text, end):
         problems.append(
-            TagProblem(part, "wood", f"{where}: a second wood{{…}} is ignored. To do: write one.")
+            TagProblem(
+                part, "wood", say("{where}: a second wood{{…}} is ignored. To do: write one.", where=where)
+            )
         )
     tags = tags_from_words(part, said, where)
     return replace(tags, problems=(*problems, *tags.problems))
@@ -62,11 +69,22 @@ def _split_items(part: str, inside: str, where: str) -> tuple[dict[str, str], li
             word, value = "species", item
         elif word not in WORDS:
             near = did_you_mean(word, WORDS)
-            message = f"{where}: {word!r} is not a word of ours. Allowed: {', '.join(WORDS)}."
+            message = say(
+                "{where}: {word!r} is not a word of ours. Allowed: {names}.",
+                where=where,
+                word=word,
+                names=", ".join(WORDS),
+            )
             problems.append(TagProblem(part, word, f"{message} {near}".rstrip()))
             continue
         if word in said:
-            problems.append(TagProblem(part, word, f"{where}: {word!r} is said twice; the first counts."))
+            problems.append(
+                TagProblem(
+                    part,
+                    word,
+                    say("{where}: {word!r} is said twice; the first counts.", where=where, word=word),
+                )
+            )
             continue
         said[word] = value
     return said, problems
@@ -99,7 +117,10 @@ def tags_from_properties(part: str, properties: Mapping[str, object]) -> Tags:
             said[PROPERTY_WORDS[name]] = text
     tags = tags_from_words(part, said, "property")
     names = {word: name for name, word in PROPERTY_WORDS.items()}
-    return replace(tags, said={w: f"property {names[w]}" if w in said else p for w, p in tags.said.items()})
+    return replace(
+        tags,
+        said={w: say("property {names}", names=names[w]) if w in said else p for w, p in tags.said.items()},
+    )
 
 
 def tags_from_table(text: str, name: str) -> tuple[dict[str, Tags], tuple[TagProblem, ...]]:
@@ -118,16 +139,21 @@ def tags_from_table(text: str, name: str) -> tuple[dict[str, Tags], tuple[TagPro
     columns = [column.strip().lower() for column in next(reader, (1, []))[1]]
     if "part" not in columns:
         raise InputError(
-            f"the heading {heading[:80]!r} has no column 'part'",
-            where=f"{name}, line 1",
-            allowed="a column 'part' and any of: " + ", ".join(WORDS),
-            todo="write the heading in the first line",
+            say("the heading {heading!r} has no column 'part'", heading=heading[:80]),
+            where=say("{name}, line 1", name=name),
+            allowed=say("a column 'part' and any of: ") + ", ".join(WORDS),
+            todo=say("write the heading in the first line"),
         )
     problems = [
         TagProblem(
             "",
             column,
-            f"{name}, line 1: {column!r} is not a word of ours. {did_you_mean(column, WORDS)}".rstrip(),
+            say(
+                "{name}, line 1: {column!r} is not a word of ours. {did_you_mean}",
+                name=name,
+                column=column,
+                did_you_mean=did_you_mean(column, WORDS),
+            ).rstrip(),
         )
         for column in columns
         if column not in ("part", *WORDS)
@@ -136,21 +162,29 @@ def tags_from_table(text: str, name: str) -> tuple[dict[str, Tags], tuple[TagPro
     for line, cells in reader:
         row = dict(zip(columns, (cell.strip() for cell in cells)))
         part = row.pop("part", "")
-        where = f"{name}, line {line}"
+        where = say("{name}, line {line}", name=name, line=line)
         if len(cells) > len(columns):
-            message = (
-                f"{where}: {len(cells)} cells under a heading of {len(columns)}, so nothing of the row is read. To do: "
-                f"put cells with a {delimiter} in them in quotes, and write decimals with a point"
+            message = say(
+                "{where}: {count} cells under a heading of {count2}, so nothing of the row is read. To "
+                "do: put cells with a {delimiter} in them in quotes, and write decimals with a point",
+                where=where,
+                count=len(cells),
+                count2=len(columns),
+                delimiter=delimiter,
             )
             problems.append(TagProblem(part, "", message))
             continue
         if not part:
             if any(row.values()):
-                problems.append(TagProblem("", "part", f"{where}: the row names no part."))
+                problems.append(TagProblem("", "part", say("{where}: the row names no part.", where=where)))
             continue
         if part in result:
             problems.append(
-                TagProblem(part, "part", f"{where}: {part!r} stands here twice; the first counts.")
+                TagProblem(
+                    part,
+                    "part",
+                    say("{where}: {part!r} stands here twice; the first counts.", where=where, part=part),
+                )
             )
             continue
         result[part] = tags_from_words(part, {w: v for w, v in row.items() if v and w in WORDS}, where)

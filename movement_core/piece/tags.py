@@ -20,6 +20,8 @@ from movement_core.air.year import Year
 from movement_core.errors import InputError, UnknownName
 from movement_core.moisture.finish import read_faces
 from movement_core.wood import Species, figure_effect, find_species
+from movement_core.wording import phrase, say
+from movement_core.wording import word as told
 
 Vector = tuple[float, float, float]
 
@@ -41,7 +43,7 @@ class TagProblem:
     message: str
 
     def __str__(self) -> str:
-        return f"part {self.part!r}: {self.message}"
+        return say("part {part!r}: {message}", part=self.part, message=self.message)
 
 
 @dataclass(frozen=True)
@@ -92,17 +94,22 @@ def _numbers(text: str, count: int, what: str) -> tuple[float, ...]:
     except ValueError:
         values = ()
     if len(values) != count or any(not abs(value) < 1e7 for value in values):
-        wanted = "a number" if count == 1 else f"{count} numbers"
-        raise InputError(f"{text!r} is not {what}", allowed=wanted, todo=f"write {what}")
+        wanted = say("a number") if count == 1 else say("{count} numbers", count=count)
+        raise InputError(
+            say("{text!r} is not {what}", text=text, what=what),
+            allowed=wanted,
+            todo=say("write {what}", what=what),
+        )
     return values
 
 
 def _ranged(low: float, high: float, what: str, unit: str) -> Callable[[str], float]:
     def parse(text: str) -> float:
-        (value,) = _numbers(text, 1, what)
+        (value,) = _numbers(text, 1, told(what))
         if not low <= value <= high:
             raise InputError(
-                f"{value:g} {unit} is out of range for {what}", allowed=f"{low:g} to {high:g} {unit}"
+                say("{value:g} {unit} is out of range for {what}", value=value, unit=unit, what=told(what)),
+                allowed=say("{low:g} to {high:g} {unit}", low=low, high=high, unit=unit),
             )
         return value
 
@@ -114,16 +121,18 @@ def _axis(text: str) -> Vector:
     if word in AXES:
         return AXES[word]
     try:
-        x, y, z = _numbers(word, 3, "a direction")
+        x, y, z = _numbers(word, 3, say("a direction"))
     except InputError:
         raise InputError(
-            f"{text!r} is no direction",
-            allowed="x, y, z, -x, -y, -z or three numbers, in the object's own axes",
-            todo="write for example 'grain x'",
+            say("{text!r} is no direction", text=text),
+            allowed=say("x, y, z, -x, -y, -z or three numbers, in the object's own axes"),
+            todo=say("write for example 'grain x'"),
         ) from None
     length = (x * x + y * y + z * z) ** 0.5
     if length < 1e-9:
-        raise InputError(f"the direction {text!r} has no length", todo="give a vector that is not zero")
+        raise InputError(
+            say("the direction {text!r} has no length", text=text), todo=say("give a vector that is not zero")
+        )
     return (x / length, y / length, z / length)
 
 
@@ -132,7 +141,9 @@ def _choice(choices: tuple[str, ...], what: str) -> Callable[[str], str]:
         word = text.strip().lower()
         if word not in choices:
             raise InputError(
-                f"{text!r} is no {what}", allowed=", ".join(choices), todo=did_you_mean(word, choices)
+                say("{text!r} is no {what}", text=text, what=what),
+                allowed=", ".join(choices),
+                todo=did_you_mean(word, choices),
             )
         return word
 
@@ -147,19 +158,19 @@ def _heart(text: str) -> str | Vector:
         return _axis(word)
     except InputError:
         raise InputError(
-            f"{text!r} is no side of the part",
-            allowed="show, back, or a direction such as +z in the object's own axes",
+            say("{text!r} is no side of the part", text=text),
+            allowed=say("show, back, or a direction such as +z in the object's own axes"),
             todo=did_you_mean(word, ("show", "back")),
         ) from None
 
 
 def _pith(text: str) -> tuple[float, float]:
-    x, y = _numbers(text, 2, "a pith position (across the width and through the thickness, mm)")
+    x, y = _numbers(text, 2, say("a pith position (across the width and through the thickness, mm)"))
     return (x, y)
 
 
 def _points(text: str) -> tuple[tuple[float, float], ...]:
-    n = _numbers(text, 6, "three points on one ring (x y x y x y, mm)")
+    n = _numbers(text, 6, say("three points on one ring (x y x y x y, mm)"))
     return ((n[0], n[1]), (n[2], n[3]), (n[4], n[5]))
 
 
@@ -177,18 +188,24 @@ def _fixed(text: str) -> float | Vector:
     if word in ("centre", "center", "middle"):
         return 0.0
     try:
-        return _axis(word) if word.lstrip("+") in AXES else _numbers(word, 1, "a place across the width")[0]
+        return (
+            _axis(word) if word.lstrip("+") in AXES else _numbers(word, 1, say("a place across the width"))[0]
+        )
     except InputError:
         raise InputError(
-            f"{text!r} is no place across the width",
-            allowed="centre, an edge as a direction such as +y in the object's own axes, or mm from the middle",
+            say("{text!r} is no place across the width", text=text),
+            allowed=say(
+                "centre, an edge as a direction such as +y in the object's own axes, or mm from the middle"
+            ),
             todo=did_you_mean(word, ("centre",)),
         ) from None
 
 
 def _lot(text: str) -> str:
     if not text.strip():
-        raise InputError("a lot without a name", allowed="any word", todo="write for example 'lot 7'")
+        raise InputError(
+            say("a lot without a name"), allowed=say("any word"), todo=say("write for example 'lot 7'")
+        )
     return text.strip()
 
 
@@ -202,13 +219,15 @@ def _kept(text: str) -> Year:
         except UnknownName as no_place:
             near = (*no_year.nearest[:2], *no_place.nearest[:2])
             raise UnknownName(
-                f"no year of air and no place is called {text!r}",
+                say("no year of air and no place is called {text!r}", text=text),
                 nearest=near,
-                allowed=f"nearest: {'; '.join(near)}" if near else "the name of a year of air, or of a place",
+                allowed=say("nearest: {names}", names="; ".join(near))
+                if near
+                else say("the name of a year of air, or of a place"),
             ) from None
 
 
-_moisture = _ranged(0.0, GREEN, "a moisture content of furniture wood", "%")
+_moisture = _ranged(0.0, GREEN, phrase("a moisture content of furniture wood"), "%")
 
 # word → (field of Tags, parser). "built" sets all three moistures.
 WORDS: dict[str, tuple[str, Callable[[str], Any]]] = {
@@ -217,15 +236,15 @@ WORDS: dict[str, tuple[str, Callable[[str], Any]]] = {
     "show": ("show", _axis),
     "cut": ("cut", _choice(CUTS, "cut")),
     "heart": ("heart", _heart),
-    "rings": ("ring_angle_deg", _ranged(0.0, 90.0, "a ring angle", "degrees")),
+    "rings": ("ring_angle_deg", _ranged(0.0, 90.0, phrase("a ring angle"), "degrees")),
     "pith": ("pith_mm", _pith),
     "far": ("far_pith_mm", _pith),
-    "radius": ("ring_radius_mm", _ranged(1.0, 100_000.0, "the radius of a ring", "mm")),
+    "radius": ("ring_radius_mm", _ranged(1.0, 100_000.0, phrase("the radius of a ring"), "mm")),
     "points": ("ring_points_mm", _points),
-    "slope": ("grain_slope", _ranged(-1.0, 1.0, "the slope of spiral grain (rise ÷ length)", "")),
+    "slope": ("grain_slope", _ranged(-1.0, 1.0, phrase("the slope of spiral grain (rise ÷ length)"), "")),
     "finish": ("finish", _finish),
     "figure": ("figure", _figure),
-    "looks": ("looks", _ranged(-100.0, 100.0, "how much better the show face looks", "points")),
+    "looks": ("looks", _ranged(-100.0, 100.0, phrase("how much better the show face looks"), "points")),
     "glued": ("glued_mc", _moisture),
     "flattened": ("flattened_mc", _moisture),
     "fitted": ("fitted_mc", _moisture),
@@ -238,7 +257,7 @@ WORDS: dict[str, tuple[str, Callable[[str], Any]]] = {
 
 def did_you_mean(word: str, choices: Iterable[str]) -> str:
     near = difflib.get_close_matches(word, list(choices), 1, 0.5)
-    return f"did you mean {near[0]!r}?" if near else ""
+    return say("did you mean {near!r}?", near=near[0]) if near else ""
 
 
 # ---- from words to tags ---------------------------------------------------------------------------------
@@ -253,14 +272,14 @@ def tags_from_words(part: str, said: Mapping[str, str], where: str) -> Tags:
         try:
             if word not in WORDS:
                 raise InputError(
-                    f"{word!r} is not a word of ours",
+                    say("{word!r} is not a word of ours", word=word),
                     allowed=", ".join(WORDS),
                     todo=did_you_mean(word, WORDS),
                 )
             name, parse = WORDS[word]
             parsed = parse(value)
         except InputError as error:
-            shown = replace_where(error, f"{where}, word {word!r}")
+            shown = replace_where(error, say("{where}, word {word!r}", where=where, word=word))
             problems.append(TagProblem(part, word, str(shown)))
             continue
         if name == "built":
@@ -273,7 +292,7 @@ def tags_from_words(part: str, said: Mapping[str, str], where: str) -> Tags:
             if getattr(tags, f"{word}_mc") is None:
                 filled: dict[str, Any] = {f"{word}_mc": built}
                 tags = replace(tags, **filled)
-                places[word] = f"{where}, word 'built'"
+                places[word] = say("{where}, word 'built'", where=where)
     return replace(tags, said=places, problems=tuple(problems))
 
 

@@ -78,7 +78,11 @@ def plan_top(
     InputError : the top cannot be worked out; an unknown kind or edge.
     """
     if found.top is None:
-        raise InputError("; ".join(found.why_not), where=f"top {found.name!r}", todo="say what is missing")
+        raise InputError(
+            "; ".join(found.why_not),
+            where=say("top {name!r}", name=found.name),
+            todo=say("say what is missing"),
+        )
     given = tuple(dict.fromkeys(find_kind(kind).kind for kind in kinds))
     chosen = given or (METAL_KINDS if found.metal else Wish(FLATNESS_MM).kinds)
     flatness = FLATNESS_MM if flatness_mm is None else flatness_mm
@@ -195,8 +199,8 @@ def fixed_line(place: TopPlace, fixed: str) -> float:
             return at
     near = tuple(difflib.get_close_matches(fixed, ("centre", *edges), n=2, cutoff=0.3))
     raise UnknownName(
-        f"no fixed line {fixed!r}",
+        say("no fixed line {fixed!r}", fixed=fixed),
         nearest=near,
-        where=f"top {place.name!r}",
-        allowed=f"centre, {', '.join(edges)}",
+        where=say("top {name!r}", name=place.name),
+        allowed=say("centre, {names}", names=", ".join(edges)),
     )

@@ -27,7 +27,7 @@ from movement_core.piece.top_place import TopPlace
 from movement_core.section.board import Board
 from movement_core.section.panel import Panel
 from movement_core.wood import strain_at_ring_angle
-from movement_core.wording import phrase, say
+from movement_core.wording import phrase, say, word
 
 Floats = NDArray[np.float64]
 
@@ -72,7 +72,7 @@ def what_is_missing(boards: Sequence[SolvedPart]) -> tuple[str, ...]:
         if solved.trouble:  # of an absurd size, say
             found.append(f"{part.name}: {solved.trouble}")
             continue
-        said = [f"{word} ({reason})" for word, reason in part.missing.items() if word != "rings"]
+        said = [f"{word(fact)} ({reason})" for fact, reason in part.missing.items() if fact != "rings"]
         if part.rings.value is None:
             said.append(say("rings ({reason})", reason=part.rings.reason))
         elif part.rings.value.pith_mm is None and not _piths(solved):

@@ -20,6 +20,7 @@ from movement_core.piece.solve import SolvedPiece
 from movement_core.piece.stiffness import BoardStiffness, bar_modulus, board_stiffness, panel_stiffness
 from movement_core.piece.top_place import RECTANGLE_SHARE, Near, TopPlace, top_places
 from movement_core.piece.top_shapes import Moistures, load_cases, moistures_of, what_is_missing, width_strain
+from movement_core.wording import say
 
 MC_OF_WEIGHT = 12.0  # percent: density is told at this moisture
 TONGUE_PLAY_MM = 0.3  # up and down in a breadboard end's groove (own)
@@ -112,11 +113,11 @@ def _plate(place: TopPlace, notes: list[str]) -> tuple[Plate, float | None]:
         each.append((board_stiffness(species, rings.middle_angle_degrees), width))
         gravities.append(species.specific_gravity_12)
     whole = panel_stiffness(each)
-    notes += whole.filled
+    notes += map(str, whole.filled)
     known = [value for value in gravities if value is not None]
     if len(known) < len(gravities):
         notes.append(
-            "density of a board not known: its weight is left out, and how hard a screw may be pulled"
+            say("density of a board not known: its weight is left out, and how hard a screw may be pulled")
         )
         return _plain_plate(place, whole.elastic), None
     density = float(np.average(known, weights=[w for _, w in each])) * 1000 * (1 + MC_OF_WEIGHT / 100)
@@ -139,7 +140,10 @@ def _support(
     if place.let_in:
         names = ", ".join(one.name for one in place.let_in)
         notes.append(
-            f"let into its underside and taken as carrying it, how they are joined is not judged: {names}"
+            say(
+                "let into its underside and taken as carrying it, how they are joined is not judged: {names}",
+                names=names,
+            )
         )
         let_in = [Member(one.name, one.outline_mm, 0.0) for one in place.let_in]
         bearings += what_lies_under(plate, let_in, 0.0).bearings
@@ -169,7 +173,11 @@ def _beams(place: TopPlace, strain: WidthStrain, notes: list[str]) -> tuple[Beam
             bar((middle, low), (middle, high), breadth, depth, modulus, screws_mm=screws, name=one.name)
         )
         notes.append(
-            f"{one.name}: taken as a batten, screwed every {BATTEN_SCREW_MM:.0f} mm at most, in slots"
+            say(
+                "{name}: taken as a batten, screwed every {batten_screw:.0f} mm at most, in slots",
+                name=one.name,
+                batten_screw=BATTEN_SCREW_MM,
+            )
         )
     for one in place.ends:
         modulus = _bar_modulus(one, notes)
@@ -180,19 +188,27 @@ def _beams(place: TopPlace, strain: WidthStrain, notes: list[str]) -> tuple[Beam
         found.append(
             bar((at, low), (at, high), breadth, depth, modulus, play_mm=TONGUE_PLAY_MM, name=one.name)
         )
-        notes.append(f"{one.name}: taken as a breadboard end on a tongue with {TONGUE_PLAY_MM:g} mm of play")
+        notes.append(
+            say(
+                "{name}: taken as a breadboard end on a tongue with {tongue_play:g} mm of play",
+                name=one.name,
+                tongue_play=TONGUE_PLAY_MM,
+            )
+        )
     return tuple(found)
 
 
 def _bar_modulus(one: Near, notes: list[str]) -> float:
     species = one.solved.part.species.value
     if species is None:
-        notes.append(f"{one.name}: its material is not said; taken as stiff as a usual hardwood")
+        notes.append(
+            say("{name}: its material is not said; taken as stiff as a usual hardwood", name=one.name)
+        )
         return 11_000.0
     if species.kind == "inert":
         return STEEL_MPA
     modulus, filled = bar_modulus(species)
-    notes += filled
+    notes += map(str, filled)
     return modulus
 
 
@@ -200,23 +216,29 @@ def _left_out(place: TopPlace) -> list[str]:
     notes = []
     loose = len(place.fasteners) - len(place.tied)
     if loose:
-        notes.append(f"small parts under it that touch nothing else are left out: {loose}")
+        notes.append(say("small parts under it that touch nothing else are left out: {loose}", loose=loose))
     filled = (
         polygon_area(np.array(place.outline_mm)) if place.outline_mm else place.length_mm * place.width_mm
     )
     pierced = place.volume_share * place.length_mm * place.width_mm / filled
     if pierced < RECTANGLE_SHARE:
         notes.append(
-            f"it is cut out or hollowed: {100 * pierced:.0f} % of what its outline holds is wood; planned as whole, so "
-            "look whether there is wood where a fastener is placed"
+            say(
+                "it is cut out or hollowed: {pierced:.0f} % of what its outline holds is wood; planned as "
+                "whole, so look whether there is wood where a fastener is placed",
+                pierced=100 * pierced,
+            )
         )
     rough = [b.part.name for b in place.boards if b.part.rings.value and b.part.rings.value.pith_mm is None]
     if rough:
         notes.append(
-            f"where the pith was is not said of {', '.join(rough)}: followed once with the rings that cup it least and "
-            "once with those that cup it most, and the worse counts"
+            say(
+                "where the pith was is not said of {names}: followed once with the rings that cup it "
+                "least and once with those that cup it most, and the worse counts",
+                names=", ".join(rough),
+            )
         )
     twisting = [board.part.name for board in place.boards if board.twist is not None]
     if twisting:
-        notes.append(f"the twist of single boards is not in it: {', '.join(twisting)}")
+        notes.append(say("the twist of single boards is not in it: {names}", names=", ".join(twisting)))
     return notes

@@ -86,7 +86,11 @@ class WarpCase:
 
     def __post_init__(self) -> None:
         if self.species.kind != "wood":
-            raise InputError(f"{self.species.name} is no solid wood", where="warp", allowed="woods")
+            raise InputError(
+                say("{name} is no solid wood", name=self.species.name),
+                where=say("warp"),
+                allowed=say("woods"),
+            )
         within(self.width_mm, "width", 10.0, 5000.0, "mm")
         within(self.thickness_mm, "thickness", 2.0, 200.0, "mm")
         within(self.cup_mm, "cup", -self.width_mm / 4, self.width_mm / 4, "mm")
@@ -98,11 +102,19 @@ class WarpCase:
             if getattr(self, name) is not None:
                 within(getattr(self, name), name, 0.0, 30.0, "%")
         if self.lying not in LYING:
-            raise InputError(f"lying {self.lying!r}", where="warp", allowed=", ".join(LYING))
+            raise InputError(
+                say("lying {lying!r}", lying=self.lying), where=say("warp"), allowed=", ".join(LYING)
+            )
         if self.heart is not None and self.heart not in HEARTS:
-            raise InputError(f"heart {self.heart!r}", where="warp", allowed=", ".join(HEARTS))
+            raise InputError(
+                say("heart {heart!r}", heart=self.heart), where=say("warp"), allowed=", ".join(HEARTS)
+            )
         if self.wet_side not in ("show", "back"):
-            raise InputError(f"wet face {self.wet_side!r}", where="warp", allowed="show, back")
+            raise InputError(
+                say("wet face {wet_side!r}", wet_side=self.wet_side),
+                where=say("warp"),
+                allowed=say("show, back"),
+            )
 
     @property
     def air(self) -> BoardInAir:

@@ -32,6 +32,7 @@ from movement_core.section.lays import (
 )
 from movement_core.section.panel import Panel
 from movement_core.section.search import searched
+from movement_core.wording import phrase, say
 
 MOST_EXACT = 2**16  # layouts that are simply all tried
 WAVE_SHARE = 0.25  # a profile whose lesser side is above this share of its greater one is waves, not an arc
@@ -126,22 +127,32 @@ def arrangement_study(
     (4, (False, False))
     """
     if not candidates:
-        raise InputError("no boards to arrange", allowed="one board or more", todo="list the boards")
+        raise InputError(
+            say("no boards to arrange"), allowed=say("one board or more"), todo=say("list the boards")
+        )
     check_candidates(candidates, wishes)
     changes = numbers((driest_change, wettest_change), "moisture change", where="arrangement study")
     if changes[0] > changes[1]:
         raise InputError(
-            f"driest change {changes[0]:g} is above the wettest {changes[1]:g}", where="arrangement study",
-            allowed="driest ≤ wettest, points of MC", todo="swap them",
-        )  # fmt: skip
+            say(
+                "driest change {changes:g} is above the wettest {changes2:g}",
+                changes=changes[0],
+                changes2=changes[1],
+            ),
+            where=say("arrangement study"),
+            allowed=say("driest ≤ wettest, points of MC"),
+            todo=say("swap them"),
+        )
     n = len(candidates)
     table = Table(candidates, changes)
     order, lay, guarantee = _layouts(table, wishes, np.random.default_rng(seed), restarts)
     if len(order) == 0:
         raise InputError(
-            "no layout meets all the wishes", where="arrangement study",
-            allowed="wishes that can be met together", todo="drop a wish, or let boards be turned or change places",
-        )  # fmt: skip
+            say("no layout meets all the wishes"),
+            where=say("arrangement study"),
+            allowed=say("wishes that can be met together"),
+            todo=say("drop a wish, or let boards be turned or change places"),
+        )
     looks, flat = table.looks_of(order, lay), table.departure(order, lay)
     picked = front_of(looks, flat)
     broken = _broken(candidates, wishes)
@@ -180,12 +191,12 @@ def _broken(candidates: Sequence[Candidate], wishes: Wishes) -> tuple[str, ...]:
     own = np.arange(len(candidates), dtype=np.int64)[None, :]
     broken = []
     if any(c.must_show == "back" for c in candidates):
-        broken.append("a face that must show is down")
+        broken.append(phrase("a face that must show is down"))
     if wishes.same_grain and len({c.grain for c in candidates if c.grain is not None}) > 1:
-        broken.append("grain runs both ways")
+        broken.append(phrase("grain runs both ways"))
     plain = Wishes(together=wishes.together, apart=wishes.apart, colour_step=wishes.colour_step)
     if not valid_orders(candidates, plain, own)[0]:
-        broken.append("neighbours or colours")
+        broken.append(phrase("neighbours or colours"))
     return tuple(broken)
 
 

@@ -14,6 +14,7 @@ from movement_core.section.boxed_heart import solve_boxed_heart
 from movement_core.section.elastic import TYPICAL, CrossStiffness
 from movement_core.section.field import Floats, free_shape, from_chord, numbers
 from movement_core.section.rings import Rings
+from movement_core.wording import say
 
 Surface = Literal["middle", "show", "back"]
 # What a board may measure: anything beyond is a slip of the unit (own judgement).
@@ -39,8 +40,10 @@ def checked_size(
         raise InputError(
             f"{what} {number:g}{unit}",
             where=where,
-            allowed=f"{allowed[0]:g} to {allowed[1]:g}{unit}",
-            todo="measure it again; sizes are in mm",
+            allowed=say(
+                "{allowed:g} to {allowed2:g}{unit}", allowed=allowed[0], allowed2=allowed[1], unit=unit
+            ),
+            todo=say("measure it again; sizes are in mm"),
         )
     return number
 
@@ -50,7 +53,10 @@ def checked_pith(value: ArrayLike, where: str) -> tuple[float, float]:
     pith = numbers(value, "pith", where=where, pairs=True)
     if pith.shape != (2,):
         raise InputError(
-            f"pith has shape {pith.shape}", where=where, allowed="one (x, y) in mm", todo="give two numbers"
+            say("pith has shape {shape}", shape=pith.shape),
+            where=where,
+            allowed=say("one (x, y) in mm"),
+            todo=say("give two numbers"),
         )
     return float(pith[0]), float(pith[1])
 
@@ -108,10 +114,10 @@ class Board:
             value = getattr(self.species, what, None)
             if value is None or not np.isfinite(value) or not 0.0 <= value < 0.02:
                 raise InputError(
-                    f"{what} is {value!r}",
+                    say("{what} is {value!r}", what=what, value=value),
                     where=where,
-                    allowed="0 to 0.02 per 1 % MC",
-                    todo="name a solid wood, or give its own coefficients",
+                    allowed=say("0 to 0.02 per 1 % MC"),
+                    todo=say("name a solid wood, or give its own coefficients"),
                 )
         object.__setattr__(self, "width_mm", checked_size(self.width_mm, "width", where, WIDTH_MM))
         object.__setattr__(
@@ -128,11 +134,21 @@ class Board:
         for pith in piths:
             if holds_pith(self.width_mm, self.thickness_mm, pith) and not self.boxed_heart:
                 raise InputError(
-                    f"pith ({pith[0]:g}, {pith[1]:g}) mm lies inside the section; such a board is never free "
-                    "of stress and will check",
+                    say(
+                        "pith ({pith:g}, {pith2:g}) mm lies inside the section; such a board is never free of "
+                        "stress and will check",
+                        pith=pith[0],
+                        pith2=pith[1],
+                    ),
                     where=where,
-                    allowed=f"|x| ≥ {self.width_mm / 2:g} mm or |y| ≥ {self.thickness_mm / 2:g} mm",
-                    todo="correct the pith, or say boxed_heart=True to have it solved by finite elements",
+                    allowed=say(
+                        "|x| ≥ {width:g} mm or |y| ≥ {thickness:g} mm",
+                        width=self.width_mm / 2,
+                        thickness=self.thickness_mm / 2,
+                    ),
+                    todo=say(
+                        "correct the pith, or say boxed_heart=True to have it solved by finite elements"
+                    ),
                 )
 
     @classmethod
@@ -159,10 +175,10 @@ class Board:
         for end, spot in ((rings, "rings"), (far, "rings of the far end")):
             if end is not None and end.pith_mm is None:
                 raise InputError(
-                    f"{spot}: the ring radius is unknown, so the cup is too",
-                    where=f"board {name!r}" if name else "board",
-                    allowed="a pith, or a ring angle with heart side and radius",
-                    todo="measure the radius of one ring on the end, or pick three points along it",
+                    say("{spot}: the ring radius is unknown, so the cup is too", spot=spot),
+                    where=say("board {name!r}", name=name) if name else say("board"),
+                    allowed=say("a pith, or a ring angle with heart side and radius"),
+                    todo=say("measure the radius of one ring on the end, or pick three points along it"),
                 )
         assert rings.pith_mm is not None  # checked above
         return cls(
@@ -185,10 +201,10 @@ class Board:
         change = numbers(mc_change, "moisture change", where=self.where) + self.mc_offset
         if change.size and not -100.0 <= change.min() <= change.max() <= 100.0:
             raise InputError(
-                f"moisture change from {change.min():g} to {change.max():g} points",
+                say("moisture change from {min:g} to {max:g} points", min=change.min(), max=change.max()),
                 where=self.where,
-                allowed="−100 to 100 percent points of MC",
-                todo="give the change in points of MC (−4 is four percent drier)",
+                allowed=say("−100 to 100 percent points of MC"),
+                todo=say("give the change in points of MC (−4 is four percent drier)"),
             )
         return self.species.radial_coefficient * change, self.species.tangential_coefficient * change
 
@@ -244,7 +260,10 @@ def checked_samples(samples: int, where: str, least: int = 2) -> int:
     """A number of samples that can show the shape."""
     if int(samples) != samples or not least <= samples <= 1_000_000:
         raise InputError(
-            f"{samples!r} samples", where=where, allowed=f"{least} to 1000000", todo="ask for more points"
+            say("{samples!r} samples", samples=samples),
+            where=where,
+            allowed=say("{least} to 1000000", least=least),
+            todo=say("ask for more points"),
         )
     return int(samples)
 
@@ -254,6 +273,9 @@ def surface_height(surface: str, where: str) -> float:
     heights = {"middle": 0.0, "show": 0.5, "back": -0.5}
     if surface not in heights:
         raise InputError(
-            f"surface {surface!r}", where=where, allowed=", ".join(heights), todo="name one of these"
+            say("surface {surface!r}", surface=surface),
+            where=where,
+            allowed=", ".join(heights),
+            todo=say("name one of these"),
         )
     return heights[surface]

@@ -23,10 +23,11 @@ from movement_core.section.elastic import (
     stretches,
 )
 from movement_core.section.field import Floats, numbers, strains
+from movement_core.wording import phrase
 
-WARNING = (
-    "the section holds its pith: it cannot stay free of stress and will check from the pith outward; "
-    "its shape is elastic, uncracked, by finite elements"
+WARNING = phrase(
+    "the section holds its pith: it cannot stay free of stress and will check from the pith "
+    "outward; its shape is elastic, uncracked, by finite elements"
 )
 
 

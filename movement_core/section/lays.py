@@ -18,6 +18,7 @@ from movement_core.errors import InputError
 from movement_core.section.board import Board
 from movement_core.section.chain import Complex, segment
 from movement_core.section.field import Floats
+from movement_core.wording import say
 
 Ints = NDArray[np.int64]
 OVER, TURNED = 1, 2
@@ -93,18 +94,23 @@ def check_candidates(candidates: Sequence[Candidate], wishes: Wishes) -> None:
             if value not in allowed:
                 raise InputError(
                     f"{what} {value!r}", where=where, allowed=", ".join(str(a) for a in allowed),
-                    todo="choose one of these",
+                    todo=say("choose one of these"),
                 )  # fmt: skip
         for looks in (candidate.looks_show, candidate.looks_back):
             if not np.isfinite(looks):
-                raise InputError(f"looks {looks}", where=where, allowed="finite numbers", todo="give a score")
+                raise InputError(
+                    say("looks {looks}", looks=looks),
+                    where=where,
+                    allowed=say("finite numbers"),
+                    todo=say("give a score"),
+                )
     for pair in (*wishes.together, *wishes.apart):
         if len(set(pair)) != 2 or not all(0 <= i < n for i in pair):
             raise InputError(
-                f"pair {pair}",
-                where="wishes",
-                allowed=f"two different boards, 0 to {n - 1}",
-                todo="name two boards",
+                say("pair {pair}", pair=pair),
+                where=say("wishes"),
+                allowed=say("two different boards, 0 to {n}", n=n - 1),
+                todo=say("name two boards"),
             )
 
 

@@ -14,6 +14,7 @@ import numpy as np
 from movement_core.errors import InputError
 from movement_core.section.board import Board, MovesAcrossGrain, checked_pith, checked_size, holds_pith
 from movement_core.section.field import Floats, numbers
+from movement_core.wording import say
 
 
 def board_from_log(
@@ -118,9 +119,15 @@ def _checked_lines(lines_mm: Sequence[float], kerf: float, low: float, high: flo
     edges = np.concatenate(([low - 0.5 * kerf], lines, [high + 0.5 * kerf]))
     if len(lines) == 0 or np.diff(edges).min() <= kerf:
         raise InputError(
-            f"saw lines at {', '.join(f'{line:g}' for line in lines) or 'nowhere'} mm with a kerf of {kerf:g} mm",
+            say(
+                "saw lines at {lines} mm with a kerf of {kerf:g} mm",
+                lines=", ".join(f"{line:g}" for line in lines) or say("no"),
+                kerf=kerf,
+            ),
             where=where,
-            allowed=f"one or more within {low:g} to {high:g} mm, further apart than the kerf",
-            todo="give the heights of the saw lines",
+            allowed=say(
+                "one or more within {low:g} to {high:g} mm, further apart than the kerf", low=low, high=high
+            ),
+            todo=say("give the heights of the saw lines"),
         )
     return lines

@@ -12,14 +12,19 @@ from movement_core.section.boxed_heart import WARNING as BOXED_HEART
 from movement_core.section.boxed_heart import solve_boxed_heart
 from movement_core.section.field import Floats, free_shape, numbers, strains
 from movement_core.section.rings import Rings, cut_class
+from movement_core.wording import phrase
 
 FAR_MM = 1e7  # a pith so far away that its rings are straight (own judgement)
-RADIUS_UNKNOWN = "ring radius unknown: the width moves as straight rings would, the cup is missing"
-RADIUS_A_RANGE = "ring radius only known as a range: the cup is a range"
-HEART_UNKNOWN = "heart side unknown: the cup may go either way"
-SIDE_UNKNOWN = "pith side unknown: it may diamond either way"
-CLASS_ONLY = "only the cut class is known: movement is the class convention, its range is the whole class"
-MAYBE_BOXED = "some of the stated ring radii would put the pith inside the section: left out of the ranges"
+RADIUS_UNKNOWN = phrase("ring radius unknown: the width moves as straight rings would, the cup is missing")
+RADIUS_A_RANGE = phrase("ring radius only known as a range: the cup is a range")
+HEART_UNKNOWN = phrase("heart side unknown: the cup may go either way")
+SIDE_UNKNOWN = phrase("pith side unknown: it may diamond either way")
+CLASS_ONLY = phrase(
+    "only the cut class is known: movement is the class convention, its range is the whole class"
+)
+MAYBE_BOXED = phrase(
+    "some of the stated ring radii would put the pith inside the section: left out of the ranges"
+)
 
 # Points of a section of 1 × 1: nine across each face, seventeen between, and the ends of two more heights.
 _FACE, _MIDDLE = np.linspace(-0.5, 0.5, 9), np.linspace(-0.5, 0.5, 17)

@@ -20,6 +20,7 @@ from movement_core.section.chain import Segment, chain
 from movement_core.section.elastic import CrossStiffness
 from movement_core.section.field import Floats, numbers
 from movement_core.section.settled import Settling, why_not_settled
+from movement_core.wording import phrase, say
 
 MOST_THICKNESS_RATIO = 1.25  # boards of one panel: glued up rough, planed as one (own judgement)
 
@@ -76,22 +77,34 @@ class Panel:
         object.__setattr__(self, "boards", tuple(boards))
         object.__setattr__(self, "_settlings", {})  # solved once; no field, so that panels compare by boards
         if not self.boards:
-            raise InputError("a panel without boards", allowed="one board or more", todo="list its boards")
+            raise InputError(
+                say("a panel without boards"), allowed=say("one board or more"), todo=say("list its boards")
+            )
         for i, board in enumerate(self.boards, 1):
             if not isinstance(board, Board):
                 raise InputError(
-                    f"board {i} is a {type(board).__name__}", allowed="Board", todo="make it a Board first"
+                    say("board {i} is a {name}", i=i, name=type(board).__name__),
+                    allowed=say("Board"),
+                    todo=say("make it a Board first"),
                 )
         by_thickness = sorted(range(len(self.boards)), key=lambda i: self.boards[i].thickness_mm)
         thin, thick = by_thickness[0], by_thickness[-1]
         ratio = self.boards[thick].thickness_mm / self.boards[thin].thickness_mm
         if ratio > MOST_THICKNESS_RATIO:
             raise InputError(
-                f"{self.boards[thick].thickness_mm:g} mm thick beside {self._name(thin)} of "
-                f"{self.boards[thin].thickness_mm:g} mm (ratio {ratio:.2f})",
+                say(
+                    "{thickness:g} mm thick beside {name} of {thickness2:g} mm (ratio {ratio:.2f})",
+                    thickness=self.boards[thick].thickness_mm,
+                    name=self._name(thin),
+                    thickness2=self.boards[thin].thickness_mm,
+                    ratio=ratio,
+                ),
                 where=self._name(thick),
-                allowed=f"thicknesses within a ratio of {MOST_THICKNESS_RATIO:g} in one panel",
-                todo="plane the boards to one thickness, or study them apart",
+                allowed=say(
+                    "thicknesses within a ratio of {most_thickness_ratio:g} in one panel",
+                    most_thickness_ratio=MOST_THICKNESS_RATIO,
+                ),
+                todo=say("plane the boards to one thickness, or study them apart"),
             )
 
     def _name(self, index: int) -> str:
@@ -144,15 +157,15 @@ class Panel:
         change = numbers(mc_change, "moisture change", where="panel")
         if each_board and (change.ndim == 0 or change.shape[-1] != n):
             raise InputError(
-                f"moisture changes of shape {change.shape} for {n} boards", where="panel",
-                allowed=f"(…, {n})", todo="give one change a board",
+                say("moisture changes of shape {shape} for {n} boards", shape=change.shape, n=n), where=say("panel"),
+                allowed=f"(…, {n})", todo=say("give one change a board"),
             )  # fmt: skip
         if not each_board:
             change = np.broadcast_to(change[..., None], (*change.shape, n))
         steps = self._steps(samples)
         profile, links = chain(self.boards, change, steps)
         moved = tension = shear = None
-        note = why_not_settled(self.boards) if settle else "not asked for"
+        note = why_not_settled(self.boards) if settle else phrase("not asked for")
         if not note:
             settling = self._settling(stiffness)
             shift = settling.shift(change, steps)
@@ -190,9 +203,11 @@ class Panel:
             each = (stiffness,) * n if isinstance(stiffness, CrossStiffness) else tuple(stiffness)
         if len(each) != n:
             raise InputError(
-                f"{len(each)} stiffnesses for {n} boards", where="panel", allowed=f"1 or {n}",
-                todo="give one a board",
-            )  # fmt: skip
+                say("{count} stiffnesses for {n} boards", count=len(each), n=n),
+                where=say("panel"),
+                allowed=say("1 or {n}", n=n),
+                todo=say("give one a board"),
+            )
         known: dict[tuple[CrossStiffness, ...], Settling] = self.__dict__["_settlings"]
         if each not in known:
             known[each] = Settling(self.boards, each)

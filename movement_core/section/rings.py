@@ -9,6 +9,7 @@ from numpy.typing import ArrayLike
 
 from movement_core.errors import InputError
 from movement_core.section.field import numbers
+from movement_core.wording import say
 
 #: Ring angles (degrees between ring tangent and face) of the cut classes: least, nominal, most. The trade has
 #: no agreed limits (flat to 30 or 45, quarter from 60 or 75: common practice); these thirds are our own. The
@@ -61,10 +62,10 @@ class Rings:
     def __post_init__(self) -> None:
         if (self.pith_mm is None) == (self.angle_degrees is None):
             raise InputError(
-                "rings need either a pith or a ring angle",
-                where="rings",
-                allowed="exactly one of pith_mm and angle_degrees",
-                todo="use Rings.at, Rings.angle, Rings.cut, Rings.curve or Rings.through",
+                say("rings need either a pith or a ring angle"),
+                where=say("rings"),
+                allowed=say("exactly one of pith_mm and angle_degrees"),
+                todo=say("use Rings.at, Rings.angle, Rings.cut, Rings.curve or Rings.through"),
             )
         if self.pith_mm is not None:
             x, y = numbers(self.pith_mm, "pith", where="rings", pairs=True)
@@ -125,10 +126,10 @@ class Rings:
         """A class: "flat", "rift" or "quarter". Its range is every ring angle that the word allows."""
         if name not in CUTS:
             raise InputError(
-                f"cut {name!r}",
-                where="rings",
+                say("cut {name!r}", name=name),
+                where=say("rings"),
                 allowed=", ".join(CUTS),
-                todo="name one of these, or the ring angle",
+                todo=say("name one of these, or the ring angle"),
             )
         least, nominal, most = CUTS[name]
         return cls(
@@ -150,8 +151,8 @@ class Rings:
         length = float(np.hypot(way[0], way[1]))
         if length == 0.0:
             raise InputError(
-                "direction of the pith (0, 0) points nowhere", where="rings", allowed="any other (x, y)",
-                todo="(0, 1) is toward the show face",
+                say("direction of the pith (0, 0) points nowhere"), where=say("rings"), allowed=say("any other (x, y)"),
+                todo=say("(0, 1) is toward the show face"),
             )  # fmt: skip
         pith = at + radius * way / length
         return cls(pith_mm=(float(pith[0]), float(pith[1])))
@@ -167,17 +168,17 @@ class Rings:
         points = numbers(points_mm, "ring points", where="rings", pairs=True)
         if points.shape != (3, 2):
             raise InputError(
-                f"ring points of shape {points.shape}",
-                where="rings",
+                say("ring points of shape {shape}", shape=points.shape),
+                where=say("rings"),
                 allowed="(3, 2)",
-                todo="pick three points",
+                todo=say("pick three points"),
             )
         gaps = np.linalg.norm(points - np.roll(points, 1, axis=0), axis=-1)
         if gaps.min() <= 2.0 * pick_error_mm:
             raise InputError(
-                f"two ring points are only {gaps.min():g} mm apart", where="rings",
-                allowed=f"more than twice the pick error of {pick_error_mm:g} mm",
-                todo="pick three points well apart along one ring",
+                say("two ring points are only {min:g} mm apart", min=gaps.min()), where=say("rings"),
+                allowed=say("more than twice the pick error of {pick_error:g} mm", pick_error=pick_error_mm),
+                todo=say("pick three points well apart along one ring"),
             )  # fmt: skip
         far = int(np.argmax(gaps))  # the longest gap is the chord, the third point lies between
         start, end, middle = points[far], points[far - 1], points[far - 2]
@@ -256,9 +257,9 @@ def _within(value: float, what: str, low: float, high: float, unit: str) -> floa
     if not low <= number <= high:
         raise InputError(
             f"{what} {number:g}{unit}",
-            where="rings",
-            allowed=f"{low:g} to {high:g}{unit}",
-            todo="measure it again",
+            where=say("rings"),
+            allowed=say("{low:g} to {high:g}{unit}", low=low, high=high, unit=unit),
+            todo=say("measure it again"),
         )
     return number
 
@@ -267,7 +268,7 @@ def _one_of(value: str | None, what: str, allowed: tuple[str, ...]) -> None:
     if value is not None and value not in allowed:
         raise InputError(
             f"{what} {value!r}",
-            where="rings",
+            where=say("rings"),
             allowed=", ".join(allowed),
-            todo="name one, or leave it unknown",
+            todo=say("name one, or leave it unknown"),
         )

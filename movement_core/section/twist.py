@@ -16,10 +16,13 @@ from numpy.typing import ArrayLike
 from movement_core.errors import InputError
 from movement_core.section.board import Board, holds_pith
 from movement_core.section.field import Floats
+from movement_core.wording import phrase
 
-SLOPE_UNKNOWN = "slope of spiral grain not stated: the twist is unknown, and spiral grain usually twists most"
-FAR_END_TAKEN_ALIKE = "rings at the far end not stated: taken as at the near end"
-LENGTH_UNKNOWN = "length not stated: the twist is unknown"
+SLOPE_UNKNOWN = phrase(
+    "slope of spiral grain not stated: the twist is unknown, and spiral grain usually twists most"
+)
+FAR_END_TAKEN_ALIKE = phrase("rings at the far end not stated: taken as at the near end")
+LENGTH_UNKNOWN = phrase("length not stated: the twist is unknown")
 
 
 @dataclass(frozen=True)

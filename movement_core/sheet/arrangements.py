@@ -8,11 +8,12 @@ from typing import Any
 
 from movement_core.section.arrangement import Arrangement, Season, Study
 from movement_core.sheet.text import WIDTH, printable
+from movement_core.wording import phrase, say
 
 MOST_SHOWN = 12
-MESSAGE = (
-    "Choose by looks. What a layout goes further from flat is what joinery has to hold, while letting the top move; "
-    "'hold' works that out."
+MESSAGE = phrase(
+    "Choose by looks. What a layout goes further from flat is what joinery has to hold, while "
+    "letting the top move; 'hold' works that out."
 )
 
 
@@ -59,29 +60,41 @@ def _season(season: Season) -> dict[str, Any]:
 def study_text(entry: Mapping[str, Any]) -> str:
     """The study for a terminal: one line a layout."""
     lines = [
-        f"{printable(entry['panel'])}: {len(entry['boards'])} boards, "
-        f"{entry['moisture_change_driest_percent']:+.1f} % at the driest and "
-        f"{entry['moisture_change_wettest_percent']:+.1f} % at the wettest since they were made flat.",
-        f"Boards are numbered as drawn: 1 is {printable(entry['boards'][0]['name'])}, {len(entry['boards'])} is "
-        f"{printable(entry['boards'][-1]['name'])}. ^ lies as drawn, v is turned over, t is turned end for end.",
+        say(
+            "{panel}: {count} boards, {moisture_change_driest:+.1f} % at the driest and "
+            "{moisture_change_wettest:+.1f} % at the wettest since they were made flat.",
+            panel=printable(entry["panel"]),
+            count=len(entry["boards"]),
+            moisture_change_driest=entry["moisture_change_driest_percent"],
+            moisture_change_wettest=entry["moisture_change_wettest_percent"],
+        ),
+        say(
+            "Boards are numbered as drawn: 1 is {name}, {count} is {name2}. ^ lies as drawn, v is "
+            "turned over, t is turned end for end.",
+            name=printable(entry["boards"][0]["name"]),
+            count=len(entry["boards"]),
+            name2=printable(entry["boards"][-1]["name"]),
+        ),
         "",
         f"  {'layout':{_room(entry)}}  looks  from flat  extra  driest         wettest",
     ]
-    lines.append(_line("as drawn  ", entry["as_drawn"], entry))
+    lines.append(_line(say("as drawn  "), entry["as_drawn"], entry))
     shown = entry["layouts"][:MOST_SHOWN]
     for place, layout in enumerate(shown):
         rank = _RANKS["flattest" if place == len(shown) - 1 else "best" if place == 0 else "between"]
         lines.append(_line(rank, layout, entry))
     if len(entry["layouts"]) > MOST_SHOWN:
-        lines.append(f"  … and {len(entry['layouts']) - MOST_SHOWN} more between")
+        lines.append(say("  … and {count} more between", count=len(entry["layouts"]) - MOST_SHOWN))
     lines.append("")
-    certain = (
-        f"{entry['certainty'][:1].upper()}{entry['certainty'][1:]}. mm; + is a crown (centre high), - a hollow. Extra: "
-        "how much further from flat than the flattest one."
+    certain = say(
+        "{upper}{certainty}. mm; + is a crown (centre high), - a hollow. Extra: how much further "
+        "from flat than the flattest one.",
+        upper=entry["certainty"][:1].upper(),
+        certainty=entry["certainty"][1:],
     )
     lines.append(textwrap.fill(certain, WIDTH))
     if not any(layout["looks"] for layout in (entry["as_drawn"], *entry["layouts"])):
-        lines.append("No board says which of its faces looks better; tag it with 'looks'.")
+        lines.append(say("No board says which of its faces looks better; tag it with 'looks'."))
     lines.append(textwrap.fill(MESSAGE, WIDTH))
     return "\n".join(lines)
 

@@ -22,6 +22,8 @@ from movement_core.section.panel import PanelShape
 from movement_core.section.twist import Twist
 from movement_core.sheet.between import between_entry
 from movement_core.sheet.identity import finding_ids
+from movement_core.sources import told_basis
+from movement_core.wording import word
 
 Floats = NDArray[np.float64]
 
@@ -49,7 +51,7 @@ def file_entry(
         "path": path,
         "year": {
             "name": piece.year.name,
-            "basis": piece.air.basis,
+            "basis": told_basis(piece.air.basis),
             "notes": list(told),
             "moisture_percent": [round(float(m), 2) for m in piece.year.moisture],
             "driest_month": MONTHS[piece.year.driest_month],
@@ -103,7 +105,7 @@ def part_entry(solved: SolvedPart) -> dict[str, Any]:
         },
         "facts": {name: _fact(fact) for name, fact in facts_of(part).items()},
         "missing": list(part.missing),
-        "notes": list(solved.notes),
+        "notes": [word(note) for note in solved.notes],
     }
     return entry
 
@@ -186,7 +188,7 @@ def _twist_entry(twist: Twist | None) -> dict[str, Any] | None:
     if twist is None:
         return None
     rings, both, lift = twist.from_rings_degrees, twist.degrees, twist.corner_lift_mm
-    entry: dict[str, Any] = {"notes": list(twist.flags)}
+    entry: dict[str, Any] = {"notes": [word(flag) for flag in twist.flags]}
     for place, when in enumerate(("driest", "wettest")):
         entry[f"{when}_from_rings_deg"] = None if rings is None else _rounded(rings[place])
         entry[f"{when}_deg"] = None if both is None else [_rounded(end[place]) for end in both]
@@ -216,7 +218,7 @@ def _doubts(solved: SolvedPart, doubt: Callable[[SolvedPart, str], Doubt | None]
 
 
 def _fact(fact: Fact[Any]) -> dict[str, str]:
-    return {"origin": fact.origin, "reason": fact.reason}
+    return {"origin": fact.origin, "reason": word(fact.reason)}
 
 
 def _axes(rows: Any) -> list[list[float]]:

@@ -13,6 +13,7 @@ from movement_core.errors import UnknownName
 from movement_core.names import NameIndex, listed
 from movement_core.sheet.text import shortened
 from movement_core.wood import all_species
+from movement_core.wording import say
 
 
 def list_species(word: str = "") -> str:
@@ -36,7 +37,7 @@ def list_species(word: str = "") -> str:
     if not lines:
         _raise_unknown("wood or material", word, [(one.name, *one.trade_names) for one in all_species()])
     heading = f"{'name':34} {'botanical':34} {'radial':>6} {'tang.':>6}  coefficients are"
-    note = "Radial and tangential: percent of size for each 1 % of moisture content."
+    note = say("Radial and tangential: percent of size for each 1 % of moisture content.")
     return "\n".join([heading, *lines, note])
 
 
@@ -56,7 +57,7 @@ def list_places(word: str = "") -> str:
     if not lines:
         _raise_unknown("place", word, [(one.name, one.country) for one in all_places()])
     return "\n".join(
-        [*lines, "Indoors, heated to 20 °C, not cooled; --heating, --cooling, --humidify change that."]
+        [*lines, say("Indoors, heated to 20 °C, not cooled; --heating, --cooling, --humidify change that.")]
     )
 
 
@@ -80,8 +81,8 @@ def _raise_unknown(noun: str, word: str, named: Sequence[tuple[str, ...]]) -> No
     """``UnknownName`` with the names most like a word that is in none of them."""
     near = NameIndex([(names[0], names) for names in named], noun).nearest(word)
     raise UnknownName(
-        f"no {noun} has {word!r} in its name",
+        say("no {noun} has {word!r} in its name", noun=noun, word=word),
         nearest=near,
-        allowed=f"nearest: {listed(near)}" if near else "",
-        todo="name one of them, or try a shorter word" if near else "try a shorter word",
+        allowed=say("nearest: {listed}", listed=listed(near)) if near else "",
+        todo=say("name one of them, or try a shorter word") if near else say("try a shorter word"),
     )

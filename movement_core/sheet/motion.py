@@ -86,7 +86,11 @@ class PieceMotion:
         Raises InputError where the factor is more than ``most_factor`` or not above 0.
         """
         if not 0 < factor <= self.most_factor:
-            raise InputError(f"factor {factor:g}", where="picture", allowed=f"0 to {self.most_factor:.3g}")
+            raise InputError(
+                say("factor {factor:g}", factor=factor),
+                where=say("picture"),
+                allowed=say("0 to {most_factor:.3g}", most_factor=self.most_factor),
+            )
         axes = np.array([part.axes for part in self.parts]).reshape(-1, 3, 3)
         centre = np.array([part.centre for part in self.parts]).reshape(-1, 3)
         own = axes * (1 + factor * self.strain[:, day, :])[:, :, None]  # rows: where the own axes go

@@ -7,6 +7,7 @@ from importlib import resources
 from typing import Any
 
 from movement_core.errors import UnknownName
+from movement_core.wording import say
 
 _PREFIX = "urn:heartside:schema:"
 _NAMES = (
@@ -59,7 +60,9 @@ def schema(name: str) -> dict[str, Any]:
 
 def _read(name: str) -> dict[str, Any]:
     if name not in _NAMES:
-        raise UnknownName(f"no schema is called {name!r}", where="schema", allowed=", ".join(_NAMES))
+        raise UnknownName(
+            say("no schema is called {name!r}", name=name), where=say("schema"), allowed=", ".join(_NAMES)
+        )
     file = resources.files("movement_core").joinpath("data", "schema", f"{name}.json")
     return dict(json.loads(file.read_text(encoding="utf-8")))
 

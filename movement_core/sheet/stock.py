@@ -15,6 +15,7 @@ from movement_core.moisture.events import BoardInAir
 from movement_core.moisture.meter import MoistureReading, meter_moisture
 from movement_core.sheet.text import WIDTH
 from movement_core.wood import Species
+from movement_core.wording import say
 
 THICKNESS_MM = (1.0, 300.0)  # from veneer to beams (own)
 ROOM_C = (-30.0, 45.0)  # sheds in winter, lofts in summer (own)
@@ -51,7 +52,9 @@ def judge_stock(
     _check_room(*room)
     if species.kind != "wood" or species.specific_gravity_12 is None:
         raise InputError(
-            f"{species.name} is no wood of known density", where="stock", todo="name a near relative"
+            say("{name} is no wood of known density", name=species.name),
+            where=say("stock"),
+            todo=say("name a near relative"),
         )
     found = meter_moisture(
         list(readings),
@@ -73,17 +76,17 @@ def _check_room(temperature_c: float, rh_percent: float) -> None:
     """InputError for what no room is, with what it may have been meant as."""
     if 0 < rh_percent <= 1:
         raise InputError(
-            f"a humidity of {rh_percent:g} % looks like a fraction",
-            where="room",
-            allowed="°C and percent, such as 20/50",
-            todo=f"write {100 * rh_percent:g} if that is meant",
+            say("a humidity of {rh:g} % looks like a fraction", rh=rh_percent),
+            where=say("room"),
+            allowed=say("°C and percent, such as 20/50"),
+            todo=say("write {rh:g} if that is meant", rh=100 * rh_percent),
         )
     if 45 < temperature_c <= 110:
         raise InputError(
-            f"{temperature_c:g} °C is no room; it looks like °F",
-            where="room",
-            allowed=f"{ROOM_C[0]:g} to {ROOM_C[1]:g} °C",
-            todo=f"write {(temperature_c - 32) / 1.8:.0f} if °F were meant",
+            say("{temperature:g} °C is no room; it looks like °F", temperature=temperature_c),
+            where=say("room"),
+            allowed=say("{room:g} to {room2:g} °C", room=ROOM_C[0], room2=ROOM_C[1]),
+            todo=say("write {temperature:.0f} if °F were meant", temperature=(temperature_c - 32) / 1.8),
         )
     within(temperature_c, "room temperature", *ROOM_C, "°C")
     within(rh_percent, "room humidity", 1.0, 100.0, "%")
@@ -129,29 +132,43 @@ def stock_text(entry: dict[str, Any]) -> str:
         f"{entry['species']}, {entry['thickness_mm']:g} mm: {entry['moisture_percent']:.1f} % "
         f"± {entry['moisture_sd_percent']:.1f}",
         *(f"  {step}" for step in entry["corrections"]),
-        f"In use ({entry['home']}): {entry['home_mean_percent']:.1f} % on average, "
-        f"{low:.1f} to {high:.1f} % over the year.",
+        say(
+            "In use ({home}): {home_mean:.1f} % on average, {low:.1f} to {high:.1f} % over the year.",
+            home=entry["home"],
+            home_mean=entry["home_mean_percent"],
+            low=low,
+            high=high,
+        ),
     ]
     if entry["ready"]:
-        lines.append("Ready to work.")
+        lines.append(say("Ready to work."))
     else:
-        lines.append("Not ready: " + "; ".join(entry["reasons"]) + ".")
+        lines.append(say("Not ready: ") + "; ".join(entry["reasons"]) + ".")
         lines.append(_wait(entry))
     if entry["doubtful"]:
         lines.append(
-            "The meter's own error could turn this: take more readings, or weigh and oven-dry an offcut."
+            say("The meter's own error could turn this: take more readings, or weigh and oven-dry an offcut.")
         )
     lines += [f"  {note}" for note in entry["notes"]]
     return "\n".join(textwrap.fill(line, WIDTH, subsequent_indent="  ") for line in lines)
 
 
 def _wait(entry: dict[str, Any]) -> str:
-    room = (
-        f"In stick in the room it lies in ({entry['room_temperature_c']:g} °C, {entry['room_rh_percent']:g} %), which "
-        f"brings wood to {entry['room_percent']:.1f} %,"
+    room = say(
+        "In stick in the room it lies in ({room_temperature:g} °C, {room_rh:g} %), which brings "
+        "wood to {room:.1f} %,",
+        room_temperature=entry["room_temperature_c"],
+        room_rh=entry["room_rh_percent"],
+        room=entry["room_percent"],
     )
     usual, quick, slow = (entry["days_to_wait"][name] for name in ("usual", "quickest", "slowest"))
     if usual is None:
-        return f"{room} it does not come right within two years: find drier or damper air."
-    longest = f"{slow:.0f}" if slow is not None else "more than 700"
-    return f"{room} it takes about {usual:.0f} days ({quick:.0f} to {longest}: sources differ that much)."
+        return say("{room} it does not come right within two years: find drier or damper air.", room=room)
+    longest = f"{slow:.0f}" if slow is not None else say("more than 700")
+    return say(
+        "{room} it takes about {usual:.0f} days ({quick:.0f} to {longest}: sources differ that much).",
+        room=room,
+        usual=usual,
+        quick=quick,
+        longest=longest,
+    )

@@ -9,6 +9,7 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from movement_core.piece.frame import EDGES
 from movement_core.sheet.between_text import between_lines
 from movement_core.wording import say, word
 
@@ -257,7 +258,8 @@ def _twist(twist: Mapping[str, Any]) -> str:
 
 def _without_sizes(reason: str) -> str:
     """A reason without its figures, so that parts of many sizes share one line."""
-    return re.sub(r", [\d.]+ mm against [\d.]+ mm", "", reason)
+    sizes = re.sub(r"\\{\w+\\}", "[0-9.e+]+", re.escape(re.sub(":[^}]*", "", word(EDGES))))
+    return re.sub(f", {sizes}", "", reason)
 
 
 def _some(names: Sequence[str], most: int = 6) -> str:

@@ -12,6 +12,7 @@ from movement_core.sources import Source
 from movement_core.tables import rows
 from movement_core.wood.basis import published
 from movement_core.wood.record import BOARD_VARIATION, Species
+from movement_core.wording import say
 
 
 @dataclass(frozen=True)
@@ -56,8 +57,8 @@ def figure_effect(name: str) -> FigureEffect:
     if word not in known:
         near = tuple(difflib.get_close_matches(word, known, n=2)) or tuple(known)
         raise UnknownName(
-            f"no figure is called {name!r}", where="figure", nearest=near, allowed=", ".join(known),
-            todo="use plain where the grain is straight",
+            say("no figure is called {name!r}", name=name), where=say("figure"), nearest=near, allowed=", ".join(known),
+            todo=say("use plain where the grain is straight"),
         )  # fmt: skip
     return known[word]
 

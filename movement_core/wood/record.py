@@ -18,6 +18,7 @@ from movement_core.wood.size_change import (
     sizes,
     strain_between,
 )
+from movement_core.wording import say
 
 KINDS = ("wood", "sheet", "inert")
 SOUND_LONGITUDINAL_SHRINKAGE = 0.15  # percent, the middle of 0.1 to 0.2
@@ -92,19 +93,23 @@ class Species:
 
     def __post_init__(self) -> None:
         if self.kind not in KINDS:
-            raise InputError(f"{self.kind!r} is not a kind", where=self.name, allowed=", ".join(KINDS))
+            raise InputError(
+                say("{kind!r} is not a kind", kind=self.kind), where=self.name, allowed=", ".join(KINDS)
+            )
         for what in ("radial_coefficient", "tangential_coefficient", "thickness_coefficient"):
             value = getattr(self, what)
             if value is not None and not 0.0 <= value <= 0.02:
                 raise InputError(
-                    f"{what} {value!r} is impossible",
+                    say("{what} {value!r} is impossible", what=what, value=value),
                     where=self.name,
-                    allowed="0 to 0.02 per 1 % moisture content",
-                    todo="give the strain as a fraction: 0.0025 means 0.25 % for 1 % of moisture",
+                    allowed=say("0 to 0.02 per 1 % moisture content"),
+                    todo=say("give the strain as a fraction: 0.0025 means 0.25 % for 1 % of moisture"),
                 )
         if not 10.0 < self.start_mc <= 60.0:
             raise InputError(
-                f"start_mc {self.start_mc!r} is impossible", where=self.name, allowed="10 to 60 %"
+                say("start_mc {start!r} is impossible", start=self.start_mc),
+                where=self.name,
+                allowed=say("10 to 60 %"),
             )
 
     @property
@@ -131,16 +136,16 @@ class Species:
             known |= {"in plane": self.radial_coefficient, "thickness": self.thickness_coefficient}
         if direction not in known:
             raise InputError(
-                f"{direction!r} is not a direction of {self.name}",
-                where="direction",
+                say("{direction!r} is not a direction of {name}", direction=direction, name=self.name),
+                where=say("direction"),
                 allowed=", ".join(known),
             )
         value = known[direction]
         if value is None:
             raise InputError(
-                f"the {direction} figure of {self.name} is unknown",
+                say("the {direction} figure of {name} is unknown", direction=direction, name=self.name),
                 where=self.name,
-                todo="give one with dataclasses.replace, or leave this direction out",
+                todo=say("give one with dataclasses.replace, or leave this direction out"),
             )
         return value
 
@@ -197,10 +202,12 @@ class Species:
         """The same wood with a maker's own coefficients (strain per 1 % moisture); its shrinkages follow."""
         if self.kind != "wood":
             raise InputError(
-                f"{self.name} has no radial and tangential direction", where=self.name, allowed="woods only"
+                say("{name} has no radial and tangential direction", name=self.name),
+                where=self.name,
+                allowed=say("woods only"),
             )
-        own = Source("the maker's own figure", "", OWN)
-        follows = Source("from the maker's own coefficients", "Eq. 13-3", DERIVED)
+        own = Source(say("the maker's own figure"), "", OWN)
+        follows = Source(say("from the maker's own coefficients"), "Eq. 13-3", DERIVED)
         sources = {
             **self.sources,
             "radial_coefficient": own,

@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
+from movement_core.wording import say
 
 REFERENCE_MC = 10.0  # percent; the size that a coefficient refers to is the size at this moisture
 LINEAR_RANGE_MC = (6.0, 14.0)  # percent; where the handbook uses the plain linear formula
@@ -26,9 +27,14 @@ def _numbers(values: ArrayLike, what: str, lowest: float, highest: float, unit: 
     bad = ~((array >= lowest) & (array <= highest))
     if bad.any():
         raise InputError(
-            f"{float(array[bad].flat[0]):g}{unit} cannot be used as {what}",
+            say(
+                "{flat:g}{unit} cannot be used as {what}",
+                flat=float(array[bad].flat[0]),
+                unit=unit,
+                what=what,
+            ),
             where=what,
-            allowed=f"{lowest:g} to {highest:g}{unit}",
+            allowed=say("{lowest:g} to {highest:g}{unit}", lowest=lowest, highest=highest, unit=unit),
             todo=todo,
         )
     return array
@@ -102,15 +108,17 @@ def green_dimension_change(
     first, last = moistures(from_mc, "from_mc"), moistures(to_mc, "to_mc")
     if (first > start).any() or (last > start).any():
         raise InputError(
-            "a moisture content lies above the start of shrinkage",
-            where="green_dimension_change",
-            allowed=f"at most {float(np.min(start)):g} %",
-            todo="count from the start of shrinkage: above it nothing moves",
+            say("a moisture content lies above the start of shrinkage"),
+            where=say("green_dimension_change"),
+            allowed=say("at most {start:g} %", start=float(np.min(start))),
+            todo=say("count from the start of shrinkage: above it nothing moves"),
         )
     shrinkage = np.asarray(shrinkage_percent, dtype=np.float64)
     if not ((shrinkage > 0) & (shrinkage < 50)).all():
         raise InputError(
-            "a shrinkage is out of range", where="shrinkage_percent", allowed="above 0, below 50 %"
+            say("a shrinkage is out of range"),
+            where=say("shrinkage_percent"),
+            allowed=say("above 0, below 50 %"),
         )
     return np.asarray(sizes(size_mm) * (last - first) / (100.0 * start / shrinkage - start + first))[()]
 
@@ -180,7 +188,9 @@ def strain_at_ring_angle(
     )
     if across not in ("width", "thickness"):
         raise InputError(
-            f"{across!r} is not a direction of a section", where="across", allowed="width, thickness"
+            say("{across!r} is not a direction of a section", across=across),
+            where=say("across"),
+            allowed=say("width, thickness"),
         )
     radial, tangential = (np.asarray(s, dtype=np.float64) for s in (radial_strain, tangential_strain))
     along_face = np.cos(angle) ** 2 if across == "width" else np.sin(angle) ** 2

@@ -9,6 +9,7 @@ from movement_core.names import NameIndex
 from movement_core.tables import rows
 from movement_core.wood.catalogue import Incomplete, everything
 from movement_core.wood.record import SizeChange, Species
+from movement_core.wording import say
 
 __all__ = ["SizeChange", "Species", "all_species", "find_species"]
 
@@ -58,9 +59,11 @@ def find_species(name: str) -> Species:
     wood = _index().find(name)
     if isinstance(wood, Incomplete):
         raise UnknownName(
-            f"the movement of {wood.name!r} cannot be worked out: {wood.reason}",
-            where="species",
+            say(
+                "the movement of {name!r} cannot be worked out: {reason}", name=wood.name, reason=wood.reason
+            ),
+            where=say("species"),
             nearest=_index().nearest(wood.name),
-            todo="use a near relative, or give coefficients of your own",
+            todo=say("use a near relative, or give coefficients of your own"),
         )
     return wood

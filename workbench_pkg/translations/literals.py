@@ -2,7 +2,7 @@
 
 ``translate("Context", "text")``              a text of the window
 ``QT_TRANSLATE_NOOP("Context", "text")``      one that the host translates itself, such as the name of a command
-``say("…")``, ``tell("…")``, ``phrase("…")``  a sentence of the core, in the context ``SENTENCES``
+``say("…")``, ``tell("…")``, ``phrase("…")``, ``later("…")``  a sentence of the core, in the context ``SENTENCES``
 
 What is said from the data stands in ``data_words``, or in the columns of tables that it names; the names of checks,
 such as "wide-tenon", are found where the checks are.
@@ -24,7 +24,7 @@ PACKAGES = ("movement_core", "workbench_pkg")
 CHECKS = "movement_core/checks"
 _CHECK_NAME = re.compile(r'"([a-z]+(?:-[a-z]+)+)"')
 SENTENCES = "HeartsideCore"
-_SAID = ("say", "tell", "phrase")
+_SAID = ("say", "tell", "phrase", "later")
 _CALLS = ("translate", "QT_TRANSLATE_NOOP")
 
 

@@ -19,6 +19,7 @@ from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.contact.swelling import TODAY, Span, Swelling, fixed_point, swelling_of
 from movement_core.piece.course import Course, Reading
 from movement_core.piece.solve import SolvedPart
+from movement_core.wording import say
 
 LIES_IN = 0.3  # sine of the angle to the contact plane under which an axis lies in it
 SAME_WAY = 0.98  # cosine above which two axes are one
@@ -200,7 +201,9 @@ def gap_to_leave(year: GapYear, wanted_least_mm: float) -> GapToLeave:
     """
     if not wanted_least_mm >= 0:
         raise InputError(
-            f"a least gap of {wanted_least_mm!r} mm", where="gap to leave", allowed="0 mm or more"
+            say("a least gap of {wanted_least!r} mm", wanted_least=wanted_least_mm),
+            where=say("gap to leave"),
+            allowed=say("0 mm or more"),
         )
     low, high = (_since_today(course) for course in (year.narrowest, year.widest))
     set_mm = wanted_least_mm - min(0.0, float(low[0].min()))

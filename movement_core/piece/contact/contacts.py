@@ -13,6 +13,7 @@ from movement_core.piece.contact.overlaps import overlaps
 from movement_core.piece.contact.pairs import facing_faces, near_bodies
 from movement_core.piece.contact.rays import Kernel
 from movement_core.piece.contact.scene import scene_of
+from movement_core.wording import say
 
 
 def contacts_of(bodies: Sequence[Body], reach_mm: float = REACH_MM, kernel: Kernel | None = None) -> Touching:
@@ -29,10 +30,14 @@ def contacts_of(bodies: Sequence[Body], reach_mm: float = REACH_MM, kernel: Kern
     InputError : the reach is no positive number, or a body has no faces.
     """
     if not reach_mm > 0:
-        raise InputError(f"a reach of {reach_mm!r} mm", where="contacts", allowed="more than 0 mm")
+        raise InputError(
+            say("a reach of {reach!r} mm", reach=reach_mm),
+            where=say("contacts"),
+            allowed=say("more than 0 mm"),
+        )
     for body in bodies:
         if not body.planar and not body.curved:
-            raise InputError("a solid without faces", where=body.name, todo="check the model")
+            raise InputError(say("a solid without faces"), where=body.name, todo=say("check the model"))
     if len(bodies) < 2:
         return Touching((), (), ())
     scene = scene_of(bodies)

@@ -107,8 +107,8 @@ def joints_of(
     for (one, other), kind in (confirmed or {}).items():
         if kind not in HOLDS:
             raise UnknownName(
-                f"no joint is called {kind!r}",
-                where=f"{one} and {other}",
+                say("no joint is called {kind!r}", kind=kind),
+                where=say("{one} and {other}", one=one, other=other),
                 allowed=", ".join(KINDS),
                 nearest=tuple(difflib.get_close_matches(kind, KINDS)),
             )

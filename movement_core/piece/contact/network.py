@@ -15,6 +15,7 @@ from movement_core.errors import InputError
 from movement_core.piece.contact.blocks import BlockSystem, Ints, add_to
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.contact.pressing import pressing_forces
+from movement_core.wording import say
 
 GROUND_N_PER_MM = 1e-4  # keeps parts that nothing holds where they are
 FAST_N_PER_MM = 1e6  # holds the part that is taken to stay
@@ -40,9 +41,9 @@ class ElasticParts:
     def __post_init__(self) -> None:
         if not (self.high_mm > self.low_mm).all() or not (self.stiffness_n > 0).all():
             raise InputError(
-                "a bar without length or stiffness",
-                where="network of parts",
-                allowed="low < high, stiffness > 0 N",
+                say("a bar without length or stiffness"),
+                where=say("network of parts"),
+                allowed=say("low < high, stiffness > 0 N"),
             )
 
     def coordinates(self, which: Ints, points: Floats) -> tuple[Floats, Floats]:

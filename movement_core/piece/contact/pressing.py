@@ -7,6 +7,7 @@ from numpy.typing import NDArray
 
 from movement_core.errors import HeartsideError
 from movement_core.piece.contact.polygons import Floats
+from movement_core.wording import say
 
 PATIENCE = 3  # exchanges of all stops at once that may bring nothing, before one at a time is exchanged
 MOST_ROUNDS = 2000
@@ -61,7 +62,7 @@ def pressing_forces(room_mm: Floats, give_mm_per_n: Floats) -> Floats:
         last = np.zeros_like(wrong)
         last[count - 1 - wrong[::-1].argmax(axis=0), np.arange(states)] = True
         closed ^= wrong & np.where(at_once, True, last)
-    raise HeartsideError("the stops of the piece do not come to rest", where="pressing stops")
+    raise HeartsideError(say("the stops of the piece do not come to rest"), where=say("pressing stops"))
 
 
 def _alike(

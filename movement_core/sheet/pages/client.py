@@ -26,7 +26,7 @@ from movement_core.sheet.pages.model import (
 from movement_core.sheet.pages.names import isolated, whole
 from movement_core.sheet.pages.wish import SheetWish
 from movement_core.sheet.pages.year_view import year_pictures
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 MOST = 6  # things that move, and gaps
 LEAST_BAND = 15  # percent of humidity: a narrower range is not kept without a plant for it (own)
@@ -71,11 +71,20 @@ def client_blocks(material: Material, wish: SheetWish, lengths: Lengths) -> list
 
 
 MIND = (
-    "Keep it away from radiators, stoves, damp outer walls and the sun; leave no wet cloths on it.",
-    "Do not plane or sand a door or drawer that sticks in the damp season: it comes free as the air dries.",
-    "Do not screw, glue or wedge anything that was left free to move, and do not fill the gaps.",
-    "Lift a table by its frame, not by its top. Keep anti-tip straps and wall fixings as they were fitted.",
-    "The figures are estimates from averages: a board differs from its species by some 15 %, and years differ.",
+    phrase("Keep it away from radiators, stoves, damp outer walls and the sun; leave no wet cloths on it."),
+    phrase(
+        "Do not plane or sand a door or drawer that sticks in the damp season: it comes free as "
+        "the air dries."
+    ),
+    phrase("Do not screw, glue or wedge anything that was left free to move, and do not fill the gaps."),
+    phrase(
+        "Lift a table by its frame, not by its top. Keep anti-tip straps and wall fixings as they "
+        "were fitted."
+    ),
+    phrase(
+        "The figures are estimates from averages: a board differs from its species by some 15 %, "
+        "and years differ."
+    ),
 )
 
 

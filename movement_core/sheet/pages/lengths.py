@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from movement_core.errors import UnknownName
 from movement_core.sheet.pages.model import DOWN, NEAREST, UP, Figure, Pointer
+from movement_core.wording import say
 
 MM, INCH = "mm", "inch"
 UNITS = (MM, INCH)
@@ -38,7 +39,11 @@ class Lengths:
 
     def __post_init__(self) -> None:
         if self.units not in UNITS:
-            raise UnknownName(f"no unit is called {self.units!r}", where="units", allowed=", ".join(UNITS))
+            raise UnknownName(
+                say("no unit is called {units!r}", units=self.units),
+                where=say("units"),
+                allowed=", ".join(UNITS),
+            )
 
     @property
     def unit(self) -> str:

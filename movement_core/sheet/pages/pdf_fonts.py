@@ -12,6 +12,7 @@ from typing import Any
 
 from movement_core.errors import HeartsideError
 from movement_core.sheet.pages.script import visual
+from movement_core.wording import say
 
 FACE = "DejaVu Sans"  # comes with the plotting library
 LEFT_TO_RIGHT = "\u200e"  # a mark without width
@@ -33,9 +34,9 @@ class Fonts:
             from matplotlib import font_manager, ft2font
         except ImportError:
             raise HeartsideError(
-                "a PDF needs the plotting library matplotlib, which is not installed here",
-                where="sheet",
-                todo="install matplotlib, or write the sheet as .html",
+                say("a PDF needs the plotting library matplotlib, which is not installed here"),
+                where=say("sheet"),
+                todo=say("install matplotlib, or write the sheet as .html"),
             ) from None
         self._manager, self._ft = font_manager, ft2font
         self._faces: dict[tuple[str, bool], Any] = {}

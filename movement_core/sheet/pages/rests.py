@@ -30,7 +30,7 @@ from movement_core.sheet.pages.model import (
 )
 from movement_core.sheet.pages.names import clean, isolated, sentence
 from movement_core.sheet.pages.part_table import GRAVE_FINDINGS
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 MOST_NUMBERS = 24
 MOST_NOTED = 40
@@ -38,20 +38,29 @@ MOST_NOTED = 40
 # Cause of doubt → what it means, and what measurement narrows it.
 CAUSES = {
     "coefficient": (
-        "how far this board differs from the average of its species",
-        "measure the width and moisture of an offcut of the lot in two seasons, and enter its own coefficient",
+        phrase("how far this board differs from the average of its species"),
+        phrase(
+            "measure the width and moisture of an offcut of the lot in two seasons, and enter its own "
+            "coefficient"
+        ),
     ),
     "moisture": (
-        "the moisture it had when it was fitted, or has today",
-        "meter every board when it is fitted, with the meter's species setting and the wood's temperature noted",
+        phrase("the moisture it had when it was fitted, or has today"),
+        phrase(
+            "meter every board when it is fitted, with the meter's species setting and the wood's "
+            "temperature noted"
+        ),
     ),
     "climate": (
-        "the air of the place, which no year repeats",
-        "hang a logger of temperature and humidity where the piece will stand, for a year, and give its file",
+        phrase("the air of the place, which no year repeats"),
+        phrase(
+            "hang a logger of temperature and humidity where the piece will stand, for a year, and "
+            "give its file"
+        ),
     ),
     "rings": (
-        "where the rings lie in the board",
-        "pick three points along one ring on the end of the board, or measure where the pith was",
+        phrase("where the rings lie in the board"),
+        phrase("pick three points along one ring on the end of the board, or measure where the pith was"),
     ),
 }
 
@@ -244,9 +253,9 @@ def caution_blocks(material: Material) -> list[Block]:
     return [Heading(say("Mind")), Listing(tuple(Text(say(text)) for text in dict.fromkeys(said)), CAUTION)]
 
 
-DUST = (
-    "Wood dust harms the lungs and some of it sensitises; oily rags can ignite by themselves; finishes have their own "
-    "safety sheets."
+DUST = phrase(
+    "Wood dust harms the lungs and some of it sensitises; oily rags can ignite by themselves; "
+    "finishes have their own safety sheets."
 )
 
 

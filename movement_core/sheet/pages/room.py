@@ -16,13 +16,14 @@ from movement_core.piece.contact.across import GapYear, gap_to_leave
 from movement_core.piece.limits import limit
 from movement_core.piece.solve import SolvedPart
 from movement_core.piece.whole import WholePiece
+from movement_core.wording import phrase
 
 Floats = NDArray[np.float64]
 
 STEEPEST_MC = 1e-3  # percent: a part that swings by less tells nothing of its moisture
 RH = np.arange(1.0, 99.01, 0.1)
 ROOMS_RH = (5.0, 90.0)  # beyond these no room is kept
-PRESSES, BARES, JAMS = "presses in its grooves", "leaves its groove", "jam"
+PRESSES, BARES, JAMS = phrase("presses in its grooves"), phrase("leaves its groove"), "jam"
 
 
 @dataclass(frozen=True)

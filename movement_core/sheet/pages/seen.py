@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from movement_core.piece.contact.bodies import Body
+from movement_core.wording import phrase
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -43,8 +44,8 @@ class Side:
         return np.array([right, up, np.cross(right, up)])
 
 
-ABOVE = Side("from the front, above", (1, 1, 0), (-1, 1, 2))
-BELOW = Side("from behind, below", (-1, -1, 0), (-1, 1, 2))
+ABOVE = Side(phrase("from the front, above"), (1, 1, 0), (-1, 1, 2))
+BELOW = Side(phrase("from behind, below"), (-1, -1, 0), (-1, 1, 2))
 
 
 @dataclass(frozen=True, eq=False)

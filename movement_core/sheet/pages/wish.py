@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from movement_core.errors import UnknownName
 from movement_core.sheet.pages.lengths import MM, Lengths
 from movement_core.sheet.pages.model import Paper
+from movement_core.wording import say
 
 # Sizes of ISO 216 A4 and of US Letter (ANSI A, 8½ × 11 in), upright.
 PAPERS = {"a4": Paper("A4", 210.0, 297.0), "letter": Paper("Letter", 215.9, 279.4)}
@@ -36,7 +37,11 @@ class SheetWish:
 
     def __post_init__(self) -> None:
         if self.paper not in PAPERS:
-            raise UnknownName(f"no paper is called {self.paper!r}", where="paper", allowed=", ".join(PAPERS))
+            raise UnknownName(
+                say("no paper is called {paper!r}", paper=self.paper),
+                where=say("paper"),
+                allowed=", ".join(PAPERS),
+            )
         Lengths(self.units)
 
     @property

@@ -2059,12 +2059,20 @@
 <context>
     <name>HeartsideCore</name>
     <message>
+        <source>  … and {count} more between</source>
+        <translation>  … und {count} weitere dazwischen</translation>
+    </message>
+    <message>
         <source> (also {numbers})</source>
         <translation> (auch {numbers})</translation>
     </message>
     <message>
         <source> (an upper bound: creep takes its share)</source>
         <translation> (eine obere Grenze: Kriechen nimmt seinen Teil)</translation>
+    </message>
+    <message>
+        <source> Did you mean {near!r}?</source>
+        <translation> War {near!r} gemeint?</translation>
     </message>
     <message>
         <source> and </source>
@@ -2075,24 +2083,72 @@
         <translation> und {count} gleiche</translation>
     </message>
     <message>
+        <source> and {count} more</source>
+        <translation> und {count} weitere</translation>
+    </message>
+    <message>
         <source> and {count} more runs</source>
         <translation> und {count} weitere Strecken</translation>
+    </message>
+    <message>
+        <source> in any order that fits the others</source>
+        <translation> in jeder Reihenfolge, die zu den anderen passt</translation>
+    </message>
+    <message>
+        <source> in the order {given!r}</source>
+        <translation> in der Reihenfolge {given!r}</translation>
     </message>
     <message>
         <source>% of width per 1 % MC</source>
         <translation>% der Breite je 1 % Holzfeuchte</translation>
     </message>
     <message>
+        <source>'C' or 'F'</source>
+        <translation>'C' oder 'F'</translation>
+    </message>
+    <message>
         <source>'hold' on the command line tries out fasteners, battens and breadboard ends, with their places</source>
         <translation>„hold“ auf der Befehlszeile probiert Befestigungen, Querleisten und Hirnleisten durch, mit ihren Plätzen</translation>
+    </message>
+    <message>
+        <source>'ice' or 'water'</source>
+        <translation>'ice' oder 'water'</translation>
+    </message>
+    <message>
+        <source>'pin' or 'pad'</source>
+        <translation>'pin' oder 'pad'</translation>
+    </message>
+    <message>
+        <source>'show' or 'back'</source>
+        <translation>'show' oder 'back'</translation>
+    </message>
+    <message>
+        <source>'ymd', 'dmy' or 'mdy'</source>
+        <translation>'ymd', 'dmy' oder 'mdy'</translation>
+    </message>
+    <message>
+        <source>(0, 1) is toward the show face</source>
+        <translation>(0, 1) zeigt zur Sichtseite</translation>
     </message>
     <message>
         <source>(worst in {month})</source>
         <translation>(am schlimmsten im {month})</translation>
     </message>
     <message>
+        <source>, column {column}</source>
+        <translation>, Spalte {column}</translation>
+    </message>
+    <message>
+        <source>, or a position in mm</source>
+        <translation>, oder ein Ort in mm</translation>
+    </message>
+    <message>
         <source>, {crushed:.1f} mm of it crushed in the damp season</source>
         <translation>, davon in der feuchten Zeit {crushed:.1f} mm zerdrückt</translation>
+    </message>
+    <message>
+        <source>, {filled} filled between</source>
+        <translation>, {filled} dazwischen ergänzt</translation>
     </message>
     <message>
         <source>. If it slides or rests already, confirm the joint so</source>
@@ -2123,6 +2179,38 @@
         <translation>. Bliebe alles elastisch, drückten im {month} {kn:.1f} kN: {stress:.1f} MPa, wo fehlerfreies Holz ab {strength:.1f} zerdrückt wird</translation>
     </message>
     <message>
+        <source>0 mm or more</source>
+        <translation>0 mm oder mehr</translation>
+    </message>
+    <message>
+        <source>0 to 0.02 per 1 % MC</source>
+        <translation>0 bis 0,02 je 1 % Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>0 to 0.02 per 1 % moisture content</source>
+        <translation>0 bis 0,02 je 1 % Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>0 to 1</source>
+        <translation>0 bis 1</translation>
+    </message>
+    <message>
+        <source>0 to 30 %</source>
+        <translation>0 bis 30 %</translation>
+    </message>
+    <message>
+        <source>0 to {fibre_saturation:g} %</source>
+        <translation>0 bis {fibre_saturation:g} %</translation>
+    </message>
+    <message>
+        <source>0 to {most_factor:.3g}</source>
+        <translation>0 bis {most_factor:.3g}</translation>
+    </message>
+    <message>
+        <source>0 up to 1</source>
+        <translation>0 bis unter 1</translation>
+    </message>
+    <message>
         <source>1 board lies heart side up</source>
         <translation>1 Brett liegt mit der Kernseite oben</translation>
     </message>
@@ -2135,20 +2223,48 @@
         <translation>1 mit der Kernseite unten</translation>
     </message>
     <message>
+        <source>1 or more</source>
+        <translation>1 oder mehr</translation>
+    </message>
+    <message>
+        <source>1 or {n}</source>
+        <translation>1 oder {n}</translation>
+    </message>
+    <message>
         <source>1 reading, {mean:.1f} %</source>
         <translation>1 Wert, {mean:.1f} %</translation>
+    </message>
+    <message>
+        <source>1 to {count}</source>
+        <translation>1 bis {count}</translation>
     </message>
     <message>
         <source>1. Print at 100 %, actual size. Measure the rulers on every sheet: 100 mm and 4 inches, both ways.</source>
         <translation>1. Mit 100 %, in wahrer Größe, drucken. Die Maßstäbe auf jedem Blatt nachmessen: 100 mm und 4 Zoll, in beiden Richtungen.</translation>
     </message>
     <message>
+        <source>10 to 60 %</source>
+        <translation>10 bis 60 %</translation>
+    </message>
+    <message>
+        <source>12 months or 365 days of moisture, a Year, or a DailyAir</source>
+        <translation>Feuchte von 12 Monaten oder 365 Tagen, ein Year oder ein DailyAir</translation>
+    </message>
+    <message>
         <source>2. Turn the top over. The datum is its outer edge at {edge} and its end at {end}, drawn strongly.</source>
         <translation>2. Die Platte umdrehen. Gemessen wird von ihrer Außenkante an {edge} und ihrem Ende an {end}, kräftig gezeichnet.</translation>
     </message>
     <message>
+        <source>3 to 12 mm</source>
+        <translation>3 bis 12 mm</translation>
+    </message>
+    <message>
         <source>3. The top should measure {long} × {wide} {unit} today, from {edge} to {last}. If its width differs, its wood is not as moist as was taken: say what it is, and print anew.</source>
         <translation>3. Die Platte soll heute {long} × {wide} {unit} messen, von {edge} bis {last}. Weicht ihre Breite ab, ist ihr Holz nicht so feucht wie angenommen: sagen, wie feucht es ist, und neu drucken.</translation>
+    </message>
+    <message>
+        <source>365 days, 1 January first</source>
+        <translation>365 Tage, der 1. Januar zuerst</translation>
     </message>
     <message>
         <source>38-50 mm long, tongue 6-10 mm in a groove 6 x 6-10 mm, 10 mm below the top; grain along the tongue</source>
@@ -2163,12 +2279,32 @@
         <translation>5. Kreise sind Löcher in der Platte, wo ihre Schrauben heute sitzen. Blau gehört zum Gestell: Langlöcher in vollen Linien, Taschen und Nuten kurz gestrichelt. Auf die Tiefe achten: ein Anschlag am Bohrer.</translation>
     </message>
     <message>
+        <source>50 000 to 110 000 Pa</source>
+        <translation>50 000 bis 110 000 Pa</translation>
+    </message>
+    <message>
+        <source>: the hours run from 1 to 12 twice a day without AM or PM</source>
+        <translation>: Die Stunden laufen zweimal am Tag von 1 bis 12, ohne AM oder PM</translation>
+    </message>
+    <message>
         <source>; below it {words}, heights drawn {factor} times too large</source>
         <translation>; darunter {words}, Höhen {factor}-fach überzeichnet</translation>
     </message>
     <message>
         <source>; it is {rocks}</source>
         <translation>; sie {rocks}</translation>
+    </message>
+    <message>
+        <source>; only {steady!r} makes the days follow one another</source>
+        <translation>; nur mit {steady!r} folgen die Tage aufeinander</translation>
+    </message>
+    <message>
+        <source>; water condenses in {count} of {size} steps</source>
+        <translation>; in {count} von {size} Schritten schlägt sich Wasser nieder</translation>
+    </message>
+    <message>
+        <source>; {names} taken from {name}</source>
+        <translation>; {names} aus {name} übernommen</translation>
     </message>
     <message>
         <source>A flat steel face keeps the top's lower face from breathing: the upper one gives and takes moisture alone and the top cups toward the dry side. Raise it on washers or spacers of 3 mm or more, or finish both faces alike and ventilate the base.</source>
@@ -2223,8 +2359,20 @@
         <translation>Klotz {number} an {rail}</translation>
     </message>
     <message>
+        <source>Board</source>
+        <translation>Board</translation>
+    </message>
+    <message>
+        <source>Boards are numbered as drawn: 1 is {name}, {count} is {name2}. ^ lies as drawn, v is turned over, t is turned end for end.</source>
+        <translation>Bretter sind gezählt wie gezeichnet: 1 ist {name}, {count} ist {name2}. ^ liegt wie gezeichnet, v ist gewendet, t ist Ende gegen Ende gedreht.</translation>
+    </message>
+    <message>
         <source>Checked by, date</source>
         <translation>Geprüft von, Datum</translation>
+    </message>
+    <message>
+        <source>Choose by looks. What a layout goes further from flat is what joinery has to hold, while letting the top move; 'hold' works that out.</source>
+        <translation>Nach dem Aussehen wählen. Was eine Lage weiter von der Ebene abgeht, muss die Verbindung halten und die Platte dabei arbeiten lassen; „hold“ rechnet das aus.</translation>
     </message>
     <message>
         <source>Chosen: {counted}</source>
@@ -2259,6 +2407,14 @@
         <translation>Nicht tun</translation>
     </message>
     <message>
+        <source>Do not plane or sand a door or drawer that sticks in the damp season: it comes free as the air dries.</source>
+        <translation>Eine Tür oder Schublade, die in der feuchten Zeit klemmt, nicht hobeln oder schleifen: Sie kommt frei, wenn die Luft trockener wird.</translation>
+    </message>
+    <message>
+        <source>Do not screw, glue or wedge anything that was left free to move, and do not fill the gaps.</source>
+        <translation>Nichts festschrauben, leimen oder verkeilen, was frei gelassen ist, und die Fugen nicht füllen.</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Erledigt</translation>
     </message>
@@ -2269,6 +2425,14 @@
     <message>
         <source>Drilling template, {name}</source>
         <translation>Bohrschablone, {name}</translation>
+    </message>
+    <message>
+        <source>EN 15251 category II humidities (25 to 60 %) taken as winter and summer; months between them our own</source>
+        <translation>Feuchten der EN 15251 Kategorie II (25 bis 60 %) als Winter und Sommer genommen; die Monate dazwischen eigene Annahme</translation>
+    </message>
+    <message>
+        <source>EN 15251 category III lower limit (20 %) in winter, cooled in summer: months our own</source>
+        <translation>untere Grenze der EN 15251 Kategorie III (20 %) im Winter, im Sommer gekühlt: Monate eigene Annahme</translation>
     </message>
     <message>
         <source>Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {end}. On rail: from the rail's own end, tenon included, toward {edge} or {end}. Travel: + toward {other}; its likely error is included. Screw today: its centre from the slot's end toward {edge}. Aside: from the rail's middle line, + toward {other}. Slots are rounded up, room left is rounded down.</source>
@@ -2387,6 +2551,18 @@
         <translation>In keinem der Bilder: {numbers}.</translation>
     </message>
     <message>
+        <source>In stick in the room it lies in ({room_temperature:g} °C, {room_rh:g} %), which brings wood to {room:.1f} %,</source>
+        <translation>Auf Stapelleisten in dem Raum, in dem es liegt ({room_temperature:g} °C, {room_rh:g} %), der Holz auf {room:.1f} % bringt,</translation>
+    </message>
+    <message>
+        <source>In use ({home}): {home_mean:.1f} % on average, {low:.1f} to {high:.1f} % over the year.</source>
+        <translation>Im Gebrauch ({home}): im Mittel {home_mean:.1f} %, über das Jahr {low:.1f} bis {high:.1f} %.</translation>
+    </message>
+    <message>
+        <source>Indoors, heated to 20 °C, not cooled; --heating, --cooling, --humidify change that.</source>
+        <translation>Innen, auf 20 °C geheizt, nicht gekühlt; --heating, --cooling, --humidify ändern das.</translation>
+    </message>
+    <message>
         <source>Inferred and noted</source>
         <translation>Erschlossen und vermerkt</translation>
     </message>
@@ -2435,6 +2611,10 @@
         <translation>Januar</translation>
     </message>
     <message>
+        <source>January to December in order, as names or as 1 to 12</source>
+        <translation>January bis December der Reihe nach, als Namen oder als 1 bis 12</translation>
+    </message>
+    <message>
         <source>Job</source>
         <translation>Auftrag</translation>
     </message>
@@ -2455,6 +2635,10 @@
         <translation>Juni</translation>
     </message>
     <message>
+        <source>Keep it away from radiators, stoves, damp outer walls and the sun; leave no wet cloths on it.</source>
+        <translation>Von Heizkörpern, Öfen, feuchten Außenwänden und der Sonne fernhalten; keine nassen Tücher darauf liegen lassen.</translation>
+    </message>
+    <message>
         <source>Keep the air between {low} and {high} % relative humidity. Shorter spells outside do no harm: thick wood takes weeks to follow.</source>
         <translation>Die Luft zwischen {low} und {high} % relativer Feuchte halten. Kürzere Zeiten außerhalb schaden nicht: Dickes Holz braucht Wochen, um zu folgen.</translation>
     </message>
@@ -2473,6 +2657,10 @@
     <message>
         <source>Leave: rounded up, so that the gap keeps its least in the tightest season. Below 0 the parts press.</source>
         <translation>Lassen: aufgerundet, damit die Fuge in der engsten Zeit ihr Mindestmaß behält. Unter 0 drücken die Teile.</translation>
+    </message>
+    <message>
+        <source>Lift a table by its frame, not by its top. Keep anti-tip straps and wall fixings as they were fitted.</source>
+        <translation>Einen Tisch am Gestell anheben, nicht an der Platte. Kippsicherungen und Wandbefestigungen lassen, wie sie angebracht sind.</translation>
     </message>
     <message>
         <source>Likely causes (crown +, hollow -; shares order them, and are no promise)</source>
@@ -2543,6 +2731,10 @@
         <translation>Nr.</translation>
     </message>
     <message>
+        <source>No board says which of its faces looks better; tag it with 'looks'.</source>
+        <translation>Kein Brett sagt, welche seiner Seiten schöner ist; mit „looks“ angeben.</translation>
+    </message>
+    <message>
         <source>No door, drawer or panel in grooves was found whose gap changes with the seasons.</source>
         <translation>Keine Tür, Schublade oder Füllung in Nuten gefunden, deren Fuge sich mit den Jahreszeiten ändert.</translation>
     </message>
@@ -2561,6 +2753,10 @@
     <message>
         <source>No way to hold it that was tried keeps it within the wish. What would help:</source>
         <translation>Kein durchgerechneter Weg hält sie so eben wie gewünscht. Was helfen würde:</translation>
+    </message>
+    <message>
+        <source>Not ready: </source>
+        <translation>Nicht bereit: </translation>
     </message>
     <message>
         <source>Noted in {file}.</source>
@@ -2631,12 +2827,20 @@
         <translation>Zug, N</translation>
     </message>
     <message>
+        <source>Radial and tangential: percent of size for each 1 % of moisture content.</source>
+        <translation>Radial und tangential: Prozent des Maßes je 1 % Holzfeuchte.</translation>
+    </message>
+    <message>
         <source>Rail</source>
         <translation>Zarge</translation>
     </message>
     <message>
         <source>Read at</source>
         <translation>Gemessen an</translation>
+    </message>
+    <message>
+        <source>Ready to work.</source>
+        <translation>Bereit zur Verarbeitung.</translation>
     </message>
     <message>
         <source>Refused</source>
@@ -2759,8 +2963,16 @@
         <translation>Die Flächen seiner Körper sind nicht bekannt, darum ist es nicht gezeichnet.</translation>
     </message>
     <message>
+        <source>The figures are estimates from averages: a board differs from its species by some 15 %, and years differ.</source>
+        <translation>Die Zahlen sind Schätzungen aus Mittelwerten: Ein Brett weicht von seiner Holzart um etwa 15 % ab, und Jahre sind verschieden.</translation>
+    </message>
+    <message>
         <source>The gravest first; tick what is done</source>
         <translation>Das Schwerste zuerst; abhaken, was erledigt ist</translation>
+    </message>
+    <message>
+        <source>The meter's own error could turn this: take more readings, or weigh and oven-dry an offcut.</source>
+        <translation>Der Fehler des Messgeräts könnte das umkehren: öfter messen, oder einen Abschnitt wiegen und darren.</translation>
     </message>
     <message>
         <source>The model is taken as drawn at the sizes the parts had when they were fitted.</source>
@@ -2943,6 +3155,10 @@
         <translation>Mit ihrem Gewicht auf dem Gestell und ohne Befestigung ist sie schlimmstenfalls um {flat} {unit} uneben ({when}); gewünscht sind {wish} {unit} in jedem Monat.</translation>
     </message>
     <message>
+        <source>Wood dust harms the lungs and some of it sensitises; oily rags can ignite by themselves; finishes have their own safety sheets.</source>
+        <translation>Holzstaub schadet der Lunge, mancher macht überempfindlich; ölige Lappen können sich selbst entzünden; Anstriche haben eigene Sicherheitsdatenblätter.</translation>
+    </message>
+    <message>
         <source>Wood today</source>
         <translation>Holz heute</translation>
     </message>
@@ -2971,6 +3187,14 @@
         <translation>Z-Klammer in einer Nut</translation>
     </message>
     <message>
+        <source>a PDF needs the plotting library matplotlib, which is not installed here</source>
+        <translation>ein PDF braucht die Zeichenbibliothek matplotlib, die hier nicht installiert ist</translation>
+    </message>
+    <message>
+        <source>a bar without length or stiffness</source>
+        <translation>eine Leiste ohne Länge oder Steifigkeit</translation>
+    </message>
+    <message>
         <source>a board differs by, %</source>
         <translation>ein Brett weicht ab um, %</translation>
     </message>
@@ -2983,12 +3207,88 @@
         <translation>eine Hirnleiste</translation>
     </message>
     <message>
+        <source>a change within four standard deviations of what some lot would do</source>
+        <translation>eine Änderung innerhalb von vier Standardabweichungen dessen, was irgendein Posten täte</translation>
+    </message>
+    <message>
+        <source>a column 'part' and any of: </source>
+        <translation>eine Spalte „part“ und beliebige von: </translation>
+    </message>
+    <message>
         <source>a cross-rail in the middle with three anchors would leave {flat:.1f} mm out of flat</source>
         <translation>mit einer Querzarge in der Mitte und drei Befestigungen daran bliebe sie um {flat:.1f} mm uneben</translation>
     </message>
     <message>
+        <source>a date, a time, a temperature and a humidity a line, parted by comma, semicolon or tab</source>
+        <translation>je Zeile ein Datum, eine Uhrzeit, eine Temperatur und eine Feuchte, durch Komma, Semikolon oder Tabulator getrennt</translation>
+    </message>
+    <message>
+        <source>a direction</source>
+        <translation>eine Richtung</translation>
+    </message>
+    <message>
+        <source>a dry spring and a wet summer in a house open to the air: own assumption</source>
+        <translation>ein trockener Frühling und ein nasser Sommer in einem offenen Haus: eigene Annahme</translation>
+    </message>
+    <message>
         <source>a face or an edge</source>
         <translation>eine Fläche oder eine Kante</translation>
+    </message>
+    <message>
+        <source>a face that must show is down</source>
+        <translation>eine Seite, die zu sehen sein muss, liegt unten</translation>
+    </message>
+    <message>
+        <source>a finish and its coats, such as 'varnish 2', or 'bare'</source>
+        <translation>ein Anstrich und seine Schichten, etwa „varnish 2“, oder „bare“</translation>
+    </message>
+    <message>
+        <source>a heading line</source>
+        <translation>eine Kopfzeile</translation>
+    </message>
+    <message>
+        <source>a heart side was said, so the board is taken as flat-sawn</source>
+        <translation>eine Kernseite ist gesagt, also gilt das Brett als eines mit liegenden Ringen</translation>
+    </message>
+    <message>
+        <source>a humidifier that keeps 40 % in winter: own assumption</source>
+        <translation>ein Befeuchter, der im Winter 40 % hält: eigene Annahme</translation>
+    </message>
+    <message>
+        <source>a humidity of {rh:g} % looks like a fraction</source>
+        <translation>eine Feuchte von {rh:g} % sieht nach einem Bruchteil aus</translation>
+    </message>
+    <message>
+        <source>a least gap of {wanted_least!r} mm</source>
+        <translation>eine Mindestfuge von {wanted_least!r} mm</translation>
+    </message>
+    <message>
+        <source>a lot without a name</source>
+        <translation>ein Posten ohne Namen</translation>
+    </message>
+    <message>
+        <source>a meter of kind {kind!r}</source>
+        <translation>ein Messgerät der Art {kind!r}</translation>
+    </message>
+    <message>
+        <source>a moisture content lies above the start of shrinkage</source>
+        <translation>eine Holzfeuchte liegt über dem Beginn des Schwindens</translation>
+    </message>
+    <message>
+        <source>a moisture content of furniture wood</source>
+        <translation>eine Holzfeuchte von Möbelholz</translation>
+    </message>
+    <message>
+        <source>a moisture of 0 % or more</source>
+        <translation>eine Feuchte von 0 % oder mehr</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a panel without boards</source>
+        <translation>eine Platte ohne Bretter</translation>
     </message>
     <message>
         <source>a peg {at:.0f} mm from the middle of the top, where it moves {travels:.1f} mm, has {room:.1f} mm of room: the top splits between its pegs</source>
@@ -2999,12 +3299,60 @@
         <translation>ein Stück des Rahmens auf ihren Kanten (Blendrahmen, Sockel)</translation>
     </message>
     <message>
+        <source>a pith position (across the width and through the thickness, mm)</source>
+        <translation>ein Ort des Marks (quer über die Breite und durch die Dicke, mm)</translation>
+    </message>
+    <message>
+        <source>a pith, or a ring angle with heart side and radius</source>
+        <translation>ein Mark, oder ein Ringwinkel mit Kernseite und Radius</translation>
+    </message>
+    <message>
+        <source>a place across the width</source>
+        <translation>ein Ort quer über die Breite</translation>
+    </message>
+    <message>
+        <source>a point or the fixed line ({fixed:g} mm) lies beyond the part's edges</source>
+        <translation>ein Punkt oder die feste Linie ({fixed:g} mm) liegt außerhalb der Kanten des Teils</translation>
+    </message>
+    <message>
+        <source>a reach of {reach!r} mm</source>
+        <translation>eine Reichweite von {reach!r} mm</translation>
+    </message>
+    <message>
+        <source>a ring angle</source>
+        <translation>ein Ringwinkel</translation>
+    </message>
+    <message>
+        <source>a ring angle of {angle:.0f}° is not {cut}-sawn ({least:g} to {most:g}°); the angle counts</source>
+        <translation>ein Ringwinkel von {angle:.0f}° ist nicht „{cut}“ ({least:g} bis {most:g}°); der Winkel gilt</translation>
+    </message>
+    <message>
         <source>a round part sits in a round hole</source>
         <translation>ein rundes Teil sitzt in einem runden Loch</translation>
     </message>
     <message>
         <source>a round tenon {diameter:.0f} mm thick gets {play:.1f} mm of play in its hole in the dry season{crushes}: both go oval, each in its own way, and glue bridges no more than {bridged:.2f} mm (common practice, no source)</source>
         <translation>ein Rundzapfen von {diameter:.0f} mm bekommt in der trockenen Zeit {play:.1f} mm Luft in seinem Loch{crushes}: Beide werden oval, jeder auf seine Weise, und Leim überbrückt höchstens {bridged:.2f} mm (übliche Praxis, keine Quelle)</translation>
+    </message>
+    <message>
+        <source>a shrinkage is out of range</source>
+        <translation>ein Schwindmaß liegt außerhalb des Bereichs</translation>
+    </message>
+    <message>
+        <source>a single reading</source>
+        <translation>eine einzelne Messung</translation>
+    </message>
+    <message>
+        <source>a sink that can be reached</source>
+        <translation>eine Einfallstelle, die erreichbar ist</translation>
+    </message>
+    <message>
+        <source>a slot is at least as long as it is wide</source>
+        <translation>ein Langloch ist mindestens so lang wie breit</translation>
+    </message>
+    <message>
+        <source>a solid without faces</source>
+        <translation>ein Körper ohne Flächen</translation>
     </message>
     <message>
         <source>a split is not to fear</source>
@@ -3023,8 +3371,40 @@
         <translation>eine Platte von {thick:.0f} mm Dicke würde mit {pull:.0f} N statt {worst:.0f} N ziehen (um {flat:.1f} mm uneben): Eine dickere wölbt sich ebenso und zieht stärker</translation>
     </message>
     <message>
+        <source>a unit in the heading or the cell</source>
+        <translation>eine Einheit im Kopf oder in der Zelle</translation>
+    </message>
+    <message>
         <source>a wet face</source>
         <translation>eine nasse Seite</translation>
+    </message>
+    <message>
+        <source>a whole number of coats, 1 to {most_coats}</source>
+        <translation>eine ganze Zahl von Schichten, 1 bis {most_coats}</translation>
+    </message>
+    <message>
+        <source>above 0 MPa</source>
+        <translation>über 0 MPa</translation>
+    </message>
+    <message>
+        <source>above 0 mm</source>
+        <translation>über 0 mm</translation>
+    </message>
+    <message>
+        <source>above 0 to 100 mm</source>
+        <translation>über 0 bis 100 mm</translation>
+    </message>
+    <message>
+        <source>above 0, below 50 %</source>
+        <translation>über 0, unter 50 %</translation>
+    </message>
+    <message>
+        <source>above {wettest_marched:g} % there is free water in it: the wait is counted from there on, and the drying before that comes on top</source>
+        <translation>über {wettest_marched:g} % ist freies Wasser darin: Die Wartezeit zählt von da an, das Trocknen davor kommt hinzu</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <translation>quer</translation>
     </message>
     <message>
         <source>across its grain</source>
@@ -3039,8 +3419,24 @@
         <translation>gegen eine Festigkeit von {strength:g}</translation>
     </message>
     <message>
+        <source>air below boiling</source>
+        <translation>Luft unter dem Siedepunkt</translation>
+    </message>
+    <message>
+        <source>air pressure</source>
+        <translation>Luftdruck</translation>
+    </message>
+    <message>
+        <source>all three edges</source>
+        <translation>alle drei Kanten</translation>
+    </message>
+    <message>
         <source>all year</source>
         <translation>das ganze Jahr</translation>
+    </message>
+    <message>
+        <source>allow a deeper sink, use less water, or warm the room</source>
+        <translation>eine tiefere Einfallstelle zulassen, weniger Wasser nehmen oder den Raum wärmen</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -3075,6 +3471,10 @@
         <translation>eine Baugruppe hält es mit ihren Verbindungen; im Dokument oder Behälter schneiden, aus dem es kommt</translation>
     </message>
     <message>
+        <source>an end after the beginning</source>
+        <translation>ein Ende nach dem Anfang</translation>
+    </message>
+    <message>
         <source>anchors together are allowed less than {times:g} times the top's weight</source>
         <translation>die Befestigungen dürfen zusammen weniger als das {times:g}-fache Gewicht der Platte tragen</translation>
     </message>
@@ -3087,8 +3487,24 @@
         <translation>und {count} weitere Bemerkungen: siehe Plan</translation>
     </message>
     <message>
+        <source>and {unreadable_count} more lines unread</source>
+        <translation>und {unreadable_count} weitere Zeilen ungelesen</translation>
+    </message>
+    <message>
+        <source>any other (x, y)</source>
+        <translation>jedes andere (x, y)</translation>
+    </message>
+    <message>
+        <source>any word</source>
+        <translation>ein beliebiges Wort</translation>
+    </message>
+    <message>
         <source>arid upland home</source>
         <translation>trockenes Hochland</translation>
+    </message>
+    <message>
+        <source>arrangement study</source>
+        <translation>Untersuchung der Lage</translation>
     </message>
     <message>
         <source>as built</source>
@@ -3099,12 +3515,20 @@
         <translation>wie gezeichnet</translation>
     </message>
     <message>
+        <source>as drawn  </source>
+        <translation>wie gezeichnet  </translation>
+    </message>
+    <message>
         <source>as far as its arm swings</source>
         <translation>so weit ihr Arm schwenkt</translation>
     </message>
     <message>
         <source>aside</source>
         <translation>daneben</translation>
+    </message>
+    <message>
+        <source>ask for more points</source>
+        <translation>mehr Punkte verlangen</translation>
     </message>
     <message>
         <source>at</source>
@@ -3115,8 +3539,36 @@
         <translation>an jeder Kante steht sie im Jahr {least:+.1f} bis {most:+.1f} mm zur Platte (+ vor, - zurück), wenn die Platte in der Mitte gehalten ist</translation>
     </message>
     <message>
+        <source>at least one</source>
+        <translation>mindestens eines</translation>
+    </message>
+    <message>
+        <source>at least one reading</source>
+        <translation>mindestens eine Messung</translation>
+    </message>
+    <message>
+        <source>at least {days_of_a_month} days a month</source>
+        <translation>mindestens {days_of_a_month} Tage im Monat</translation>
+    </message>
+    <message>
+        <source>at most {start:g} %</source>
+        <translation>höchstens {start:g} %</translation>
+    </message>
+    <message>
+        <source>at most {worst_unreadable:.0%} damaged lines</source>
+        <translation>höchstens {worst_unreadable:.0%} beschädigte Zeilen</translation>
+    </message>
+    <message>
+        <source>at {picked:.0f} {picked2:.0f}</source>
+        <translation>auf {picked:.0f} {picked2:.0f}</translation>
+    </message>
+    <message>
         <source>at {place:+.0f} mm</source>
         <translation>bei {place:+.0f} mm</translation>
+    </message>
+    <message>
+        <source>average longer records over the years, leave 29 February out</source>
+        <translation>längere Aufzeichnungen über die Jahre mitteln, den 29. Februar weglassen</translation>
     </message>
     <message>
         <source>away from it</source>
@@ -3133,6 +3585,14 @@
     <message>
         <source>back presses</source>
         <translation>Rückwand drückt</translation>
+    </message>
+    <message>
+        <source>bar stress</source>
+        <translation>Spannung der Leiste</translation>
+    </message>
+    <message>
+        <source>bar {name!r}</source>
+        <translation>Leiste {name!r}</translation>
     </message>
     <message>
         <source>bark side shows</source>
@@ -3153,6 +3613,10 @@
     <message>
         <source>begin its mortise {inside:.0f} mm inside the face, give it a slope of 1 in 8 to 1 in 10 so that it can be driven further, and drive it again in the dry season</source>
         <translation>sein Loch {inside:.0f} mm innerhalb der Fläche beginnen, ihm eine Neigung von 1:8 bis 1:10 geben, damit er weiter getrieben werden kann, und ihn in der trockenen Zeit nachtreiben</translation>
+    </message>
+    <message>
+        <source>below_freezing</source>
+        <translation>below_freezing</translation>
     </message>
     <message>
         <source>bending and shear of the tongue</source>
@@ -3179,12 +3643,48 @@
         <translation>zwischen</translation>
     </message>
     <message>
+        <source>board</source>
+        <translation>Brett</translation>
+    </message>
+    <message>
+        <source>board {i} is a {name}</source>
+        <translation>Brett {i} ist ein {name}</translation>
+    </message>
+    <message>
+        <source>board {name!r}</source>
+        <translation>Brett {name!r}</translation>
+    </message>
+    <message>
+        <source>boards of one size changing places, or any board turned where it lies</source>
+        <translation>Bretter gleicher Größe, die Plätze tauschen, oder jedes Brett, das an seinem Ort gewendet wird</translation>
+    </message>
+    <message>
         <source>boards that cup no more than {share:.0f} % of these would do with this plan: narrower boards (halving the width leaves a quarter to two fifths of the cup), quarter-sawn ones, or building nearer to the moisture of use</source>
         <translation>Bretter, die sich höchstens {share:.0f} % so stark wölben wie diese, kämen mit diesem Plan aus: schmalere (die halbe Breite lässt ein Viertel bis zwei Fünftel der Wölbung), solche mit stehenden Ringen, oder näher an der Feuchte im Gebrauch bauen</translation>
     </message>
     <message>
+        <source>both ends are housed and the part is thin, as a drawer bottom</source>
+        <translation>beide Enden sind eingelassen und das Teil ist dünn, wie ein Schubladenboden</translation>
+    </message>
+    <message>
         <source>both faces have the same finish</source>
         <translation>beide Seiten haben dieselbe Oberfläche</translation>
+    </message>
+    <message>
+        <source>both faces, such as 'show varnish 2, back bare'</source>
+        <translation>beide Seiten, etwa „show varnish 2, back bare“</translation>
+    </message>
+    <message>
+        <source>both long edges are housed in other parts, as a panel in a frame</source>
+        <translation>beide langen Kanten sind in andere Teile eingelassen, wie bei einer Füllung im Rahmen</translation>
+    </message>
+    <message>
+        <source>both readings</source>
+        <translation>beide Messwerte</translation>
+    </message>
+    <message>
+        <source>both the density it is set to and the wood's, or neither</source>
+        <translation>sowohl die eingestellte Dichte als auch die des Holzes, oder keine</translation>
     </message>
     <message>
         <source>breadboard end</source>
@@ -3211,6 +3711,14 @@
         <translation>Feder der Hirnleiste klemmt</translation>
     </message>
     <message>
+        <source>breadth and depth must be above 0</source>
+        <translation>Breite und Höhe müssen über 0 sein</translation>
+    </message>
+    <message>
+        <source>breadth, depth and modulus must be above 0</source>
+        <translation>Breite, Höhe und Modul müssen über 0 sein</translation>
+    </message>
+    <message>
         <source>breaks</source>
         <translation>bricht</translation>
     </message>
@@ -3223,12 +3731,72 @@
         <translation>Nutklotz</translation>
     </message>
     <message>
+        <source>byte {byte} is no text: this is not a logger's text file</source>
+        <translation>Byte {byte} ist kein Text: Dies ist keine Textdatei eines Loggers</translation>
+    </message>
+    <message>
+        <source>can mean several</source>
+        <translation>kann mehrere meinen</translation>
+    </message>
+    <message>
+        <source>centre, an edge as a direction such as +y in the object's own axes, or mm from the middle</source>
+        <translation>centre, eine Kante als Richtung wie +y in den eigenen Achsen des Objekts, oder mm von der Mitte</translation>
+    </message>
+    <message>
+        <source>centre, {names}</source>
+        <translation>centre, {names}</translation>
+    </message>
+    <message>
+        <source>check both widths, in mm, and that the coefficient is that across this stick</source>
+        <translation>beide Breiten in mm prüfen, und ob der Beiwert für diese Richtung gilt</translation>
+    </message>
+    <message>
+        <source>check that this is the logger's own export, whole and undamaged</source>
+        <translation>prüfen, ob dies die eigene Ausgabe des Loggers ist, ganz und unbeschädigt</translation>
+    </message>
+    <message>
+        <source>check the dates, or export again</source>
+        <translation>die Daten prüfen oder neu ausgeben</translation>
+    </message>
+    <message>
+        <source>check the file, or give date_order='dmy', 'mdy' or 'ymd'</source>
+        <translation>die Datei prüfen, oder date_order='dmy', 'mdy' oder 'ymd' angeben</translation>
+    </message>
+    <message>
+        <source>check the model</source>
+        <translation>das Modell prüfen</translation>
+    </message>
+    <message>
         <source>check the part's geometry</source>
         <translation>die Form des Teils prüfen</translation>
     </message>
     <message>
+        <source>check the sign, both widths and both moistures</source>
+        <translation>das Vorzeichen, beide Breiten und beide Feuchten prüfen</translation>
+    </message>
+    <message>
+        <source>check the temperature and the species correction</source>
+        <translation>die Temperatur und die Korrektur für die Holzart prüfen</translation>
+    </message>
+    <message>
+        <source>check which column is which and the unit: columns=…, temperature_unit=…</source>
+        <translation>prüfen, welche Spalte welche ist, und die Einheit: columns=…, temperature_unit=…</translation>
+    </message>
+    <message>
         <source>choose a board whose grain runs along it on both faces, let it dry and flatten it again before the joints are cut, or use it where the frame holds it</source>
         <translation>ein Brett wählen, dessen Faser auf beiden Seiten längs läuft, es trocknen lassen und noch einmal abrichten, ehe die Verbindungen geschnitten werden, oder es dort verwenden, wo der Rahmen es hält</translation>
+    </message>
+    <message>
+        <source>choose another plan</source>
+        <translation>einen anderen Plan wählen</translation>
+    </message>
+    <message>
+        <source>choose one of these</source>
+        <translation>eines davon wählen</translation>
+    </message>
+    <message>
+        <source>choose the one nearest in kind</source>
+        <translation>den ähnlichsten wählen</translation>
     </message>
     <message>
         <source>click one of its faces</source>
@@ -3239,6 +3807,10 @@
         <translation>die Fläche anklicken, die näher an der Stammmitte lag</translation>
     </message>
     <message>
+        <source>climate</source>
+        <translation>Klima</translation>
+    </message>
+    <message>
         <source>clip</source>
         <translation>Klammer</translation>
     </message>
@@ -3247,12 +3819,80 @@
         <translation>schließt sich, {missing} fehlen</translation>
     </message>
     <message>
+        <source>coefficient</source>
+        <translation>Beiwert</translation>
+    </message>
+    <message>
+        <source>column {given}</source>
+        <translation>Spalte {given}</translation>
+    </message>
+    <message>
+        <source>columns</source>
+        <translation>Spalten</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>übliche Praxis</translation>
+    </message>
+    <message>
+        <source>common practice: 10 to 30 % humidity in arid uplands; months our own</source>
+        <translation>übliche Praxis: 10 bis 30 % Luftfeuchte in trockenem Hochland; Monate eigene Annahme</translation>
+    </message>
+    <message>
+        <source>common practice: 11 to 13 % moisture in living rooms without steady heating; months our own</source>
+        <translation>übliche Praxis: 11 bis 13 % Holzfeuchte in Wohnräumen ohne stetiges Heizen; Monate eigene Annahme</translation>
+    </message>
+    <message>
+        <source>common practice: 12 to 16 % moisture without cooling; months our own</source>
+        <translation>übliche Praxis: 12 bis 16 % Holzfeuchte ohne Kühlung; Monate eigene Annahme</translation>
+    </message>
+    <message>
+        <source>common practice: 15 to 18 % moisture in winter in maritime places; months our own</source>
+        <translation>übliche Praxis: 15 bis 18 % Holzfeuchte im Winter an Orten mit Seeklima; Monate eigene Annahme</translation>
+    </message>
+    <message>
+        <source>common practice: 50 % humidity and 5 points either way allowed; the months drift by 3, own assumption</source>
+        <translation>übliche Praxis: 50 % Luftfeuchte, 5 Punkte nach beiden Seiten erlaubt; die Monate wandern um 3, eigene Annahme</translation>
+    </message>
+    <message>
+        <source>common practice: 8 to 12 % moisture with cooling; months our own</source>
+        <translation>übliche Praxis: 8 bis 12 % Holzfeuchte mit Kühlung; Monate eigene Annahme</translation>
+    </message>
+    <message>
+        <source>common practice: 9 to 11 % moisture in homes heated day and night; months our own</source>
+        <translation>übliche Praxis: 9 bis 11 % Holzfeuchte in Tag und Nacht geheizten Wohnungen; Monate eigene Annahme</translation>
+    </message>
+    <message>
+        <source>common practice: about 13 % moisture in winter in dry continental places; months our own</source>
+        <translation>übliche Praxis: etwa 13 % Holzfeuchte im Winter an trockenen Orten im Landesinneren; Monate eigene Annahme</translation>
+    </message>
+    <message>
         <source>compression set: crushed while it could not swell</source>
         <translation>bleibende Stauchung: gequetscht, als es nicht quellen konnte</translation>
     </message>
     <message>
         <source>confirmed by the maker</source>
         <translation>vom Tischler bestätigt</translation>
+    </message>
+    <message>
+        <source>contacts</source>
+        <translation>Berührungen</translation>
+    </message>
+    <message>
+        <source>cooled to {cooling:g} °C</source>
+        <translation>auf {cooling:g} °C gekühlt</translation>
+    </message>
+    <message>
+        <source>core {core:.1f} %, skin {skin:.1f} %: not even through its thickness</source>
+        <translation>Kern {core:.1f} %, Haut {skin:.1f} %: nicht gleichmäßig durch die Dicke</translation>
+    </message>
+    <message>
+        <source>correct the pith, or say boxed_heart=True to have it solved by finite elements</source>
+        <translation>das Mark berichtigen, oder boxed_heart=True sagen, damit es mit finiten Elementen gelöst wird</translation>
+    </message>
+    <message>
+        <source>count from the start of shrinkage: above it nothing moves</source>
+        <translation>vom Beginn des Schwindens an zählen: Darüber arbeitet nichts</translation>
     </message>
     <message>
         <source>cross-rail to add</source>
@@ -3303,8 +3943,20 @@
         <translation>das Schließblech in dieser Richtung {more:.1f} mm länger ausschneiden oder in Langlöchern schrauben; oder Schloss und Schließblech nah an die Linie setzen, an der beide Teile gehalten sind</translation>
     </message>
     <message>
+        <source>cut {name!r}</source>
+        <translation>Schnitt {name!r}</translation>
+    </message>
+    <message>
         <source>cutting the slots</source>
         <translation>Langlöcher schneiden</translation>
+    </message>
+    <message>
+        <source>daily air {name!r}</source>
+        <translation>Tagesluft {name!r}</translation>
+    </message>
+    <message>
+        <source>date_order {date_order!r}</source>
+        <translation>date_order {date_order!r}</translation>
     </message>
     <message>
         <source>datum edge: {edge}</source>
@@ -3315,8 +3967,64 @@
         <translation>Bezugsende: {end}</translation>
     </message>
     <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>deepen the groove, divide the panel, or accept less cover</source>
+        <translation>die Nut vertiefen, die Füllung teilen oder weniger Überdeckung hinnehmen</translation>
+    </message>
+    <message>
         <source>deepen the grooves or widen the panel, keep it centred with a pin or a spot of glue at the middle of each end, and finish its edges before it goes in</source>
         <translation>Nuten vertiefen oder die Füllung breiter machen, sie mit einem Stift oder einem Tupfer Leim in der Mitte jedes Endes mittig halten, und ihre Kanten behandeln, bevor sie hineinkommt</translation>
+    </message>
+    <message>
+        <source>delivered at {mean:.1f} % into air of {air:.1f} %</source>
+        <translation>mit {mean:.1f} % geliefert in Luft von {air:.1f} %</translation>
+    </message>
+    <message>
+        <source>density and stiffness of {species} not known: those of a usual hardwood taken</source>
+        <translation>Dichte und Steifigkeit von {species} nicht bekannt: die eines üblichen Laubholzes genommen</translation>
+    </message>
+    <message>
+        <source>density and stiffness of {species} not known: those of a usual softwood taken</source>
+        <translation>Dichte und Steifigkeit von {species} nicht bekannt: die eines üblichen Nadelholzes genommen</translation>
+    </message>
+    <message>
+        <source>density of a board not known: its weight is left out, and how hard a screw may be pulled</source>
+        <translation>Dichte eines Bretts nicht bekannt: Sein Gewicht bleibt weg, und wie stark an einer Schraube gezogen werden darf</translation>
+    </message>
+    <message>
+        <source>density of {name} not known: {usual_gravity} taken for how fast it answers</source>
+        <translation>Dichte von {name} nicht bekannt: {usual_gravity} genommen, wie schnell es der Luft folgt</translation>
+    </message>
+    <message>
+        <source>derived</source>
+        <translation>abgeleitet</translation>
+    </message>
+    <message>
+        <source>dew point</source>
+        <translation>Taupunkt</translation>
+    </message>
+    <message>
+        <source>dew point below −60 °C</source>
+        <translation>Taupunkt unter −60 °C</translation>
+    </message>
+    <message>
+        <source>did you mean {names}?</source>
+        <translation>war {names} gemeint?</translation>
+    </message>
+    <message>
+        <source>did you mean {near!r}?</source>
+        <translation>war {near!r} gemeint?</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>direction of the pith (0, 0) points nowhere</source>
+        <translation>die Richtung des Marks (0, 0) zeigt nirgendhin</translation>
     </message>
     <message>
         <source>disc 16 mm let into the rail; arm 14-20 mm; free only while its arm lies near the grain direction; light loads</source>
@@ -3363,6 +4071,10 @@
         <translation>doppelt gezeichnet</translation>
     </message>
     <message>
+        <source>dried to {dehumidifier:g} %</source>
+        <translation>auf {dehumidifier:g} % entfeuchtet</translation>
+    </message>
+    <message>
         <source>drier than when made flat the edges lift, damper the middle rises</source>
         <translation>Trockener als beim Ebnen heben sich die Kanten, feuchter hebt sich die Mitte</translation>
     </message>
@@ -3375,8 +4087,24 @@
         <translation>am trockensten</translation>
     </message>
     <message>
+        <source>driest change {changes:g} is above the wettest {changes2:g}</source>
+        <translation>die trockenste Änderung {changes:g} liegt über der feuchtesten {changes2:g}</translation>
+    </message>
+    <message>
         <source>driest day</source>
         <translation>trockenster Tag</translation>
+    </message>
+    <message>
+        <source>driest is larger than wettest</source>
+        <translation>am trockensten ist größer als am feuchtesten</translation>
+    </message>
+    <message>
+        <source>driest ≤ wettest, points of MC</source>
+        <translation>am trockensten ≤ am feuchtesten, Punkte Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>drop a wish, or let boards be turned or change places</source>
+        <translation>einen Wunsch fallen lassen, oder Bretter wenden oder tauschen lassen</translation>
     </message>
     <message>
         <source>dry it slowly with both faces open; do not heat the wet face</source>
@@ -3387,8 +4115,16 @@
         <translation>Trocknungsspannung, beim Bearbeiten freigeworden (Verschalung)</translation>
     </message>
     <message>
+        <source>each face once</source>
+        <translation>jede Seite einmal</translation>
+    </message>
+    <message>
         <source>each is let into the other</source>
         <translation>beide sind ineinander eingelassen</translation>
+    </message>
+    <message>
+        <source>each stay begins on the day the one before ends</source>
+        <translation>jeder Aufenthalt beginnt an dem Tag, an dem der vorige endet</translation>
     </message>
     <message>
         <source>edge</source>
@@ -3411,12 +4147,60 @@
         <translation>Hirnholz stößt an: Leim allein hielte nicht, und sonst ist nichts gezeichnet</translation>
     </message>
     <message>
+        <source>ends {ends} but begins {begins}</source>
+        <translation>endet {ends}, beginnt aber {begins}</translation>
+    </message>
+    <message>
         <source>every board lies heart side down</source>
         <translation>jedes Brett liegt mit der Kernseite unten</translation>
     </message>
     <message>
         <source>every board lies heart side up</source>
         <translation>jedes Brett liegt mit der Kernseite oben</translation>
+    </message>
+    <message>
+        <source>exactly 12, January to December</source>
+        <translation>genau 12, Januar bis Dezember</translation>
+    </message>
+    <message>
+        <source>exactly one of pith_mm and angle_degrees</source>
+        <translation>genau eines von pith_mm und angle_degrees</translation>
+    </message>
+    <message>
+        <source>export the readings as CSV or text</source>
+        <translation>die Messwerte als CSV oder Text ausgeben</translation>
+    </message>
+    <message>
+        <source>export with a 24-hour clock</source>
+        <translation>mit 24-Stunden-Uhr ausgeben</translation>
+    </message>
+    <message>
+        <source>export with semicolons, or with decimal points</source>
+        <translation>mit Semikolons oder mit Dezimalpunkten ausgeben</translation>
+    </message>
+    <message>
+        <source>face {face!r}</source>
+        <translation>Seite {face!r}</translation>
+    </message>
+    <message>
+        <source>factor {factor:g}</source>
+        <translation>Faktor {factor:g}</translation>
+    </message>
+    <message>
+        <source>far away</source>
+        <translation>weit weg</translation>
+    </message>
+    <message>
+        <source>fastener capacity</source>
+        <translation>Tragkraft der Befestigung</translation>
+    </message>
+    <message>
+        <source>fastener kind {kind!r}</source>
+        <translation>Art der Befestigung {kind!r}</translation>
+    </message>
+    <message>
+        <source>fastener kinds</source>
+        <translation>Arten der Befestigung</translation>
     </message>
     <message>
         <source>fasteners</source>
@@ -3431,6 +4215,10 @@
         <translation>Befestigungen nahe der Mitte und zu den Kanten hin teilen sich das Halten</translation>
     </message>
     <message>
+        <source>figure</source>
+        <translation>Zeichnung des Holzes</translation>
+    </message>
+    <message>
         <source>figure-eight</source>
         <translation>Achter</translation>
     </message>
@@ -3443,6 +4231,10 @@
         <translation>gezeichnete Faser</translation>
     </message>
     <message>
+        <source>finish</source>
+        <translation>Anstrich</translation>
+    </message>
+    <message>
         <source>finish both faces alike, edges and end grain too</source>
         <translation>beide Seiten gleich behandeln, Kanten und Hirnholz auch</translation>
     </message>
@@ -3453,6 +4245,10 @@
     <message>
         <source>finish the other face like this one; about half should be gone in weeks</source>
         <translation>die andere Seite wie diese behandeln; etwa die Hälfte sollte in Wochen weg sein</translation>
+    </message>
+    <message>
+        <source>finite numbers</source>
+        <translation>endliche Zahlen</translation>
     </message>
     <message>
         <source>fit the tongue with {play:.1f} mm of play or less, or set soft strips behind it</source>
@@ -3499,6 +4295,10 @@
         <translation>an einem Punkt fest</translation>
     </message>
     <message>
+        <source>fixed line</source>
+        <translation>feste Linie</translation>
+    </message>
+    <message>
         <source>fixed line at {at:+.0f} mm across: add one plain screw on the rail nearest to it, or the whole top may creep aside</source>
         <translation>feste Linie quer bei {at:+.0f} mm: an der nächsten Zarge eine einfache Schraube zugeben, sonst kann die ganze Platte zur Seite wandern</translation>
     </message>
@@ -3511,6 +4311,26 @@
         <translation>feste Linie quer bei {at:+.0f} mm: die runden Löcher an {where} halten sie</translation>
     </message>
     <message>
+        <source>fixed line at {fixed:g} mm</source>
+        <translation>feste Linie bei {fixed:g} mm</translation>
+    </message>
+    <message>
+        <source>fixed line at {where!r} mm</source>
+        <translation>feste Linie bei {where!r} mm</translation>
+    </message>
+    <message>
+        <source>fixed line {where!r}</source>
+        <translation>feste Linie {where!r}</translation>
+    </message>
+    <message>
+        <source>fixed lines at {low:g} and {high:g} mm</source>
+        <translation>feste Linien bei {low:g} und {high:g} mm</translation>
+    </message>
+    <message>
+        <source>fixed part</source>
+        <translation>festes Teil</translation>
+    </message>
+    <message>
         <source>flat</source>
         <translation>liegend</translation>
     </message>
@@ -3521,6 +4341,14 @@
     <message>
         <source>flat-sawn, {width:.0f} mm wide and held flat by nothing that is drawn: it cups up to {cup:.1f} mm</source>
         <translation>liegende Jahrringe, {width:.0f} mm breit und von nichts Gezeichnetem eben gehalten: es schüsselt bis zu {cup:.1f} mm</translation>
+    </message>
+    <message>
+        <source>flatness {flatness!r} mm</source>
+        <translation>Ebenheit {flatness!r} mm</translation>
+    </message>
+    <message>
+        <source>flattened</source>
+        <translation>eben gemacht</translation>
     </message>
     <message>
         <source>for weeks above</source>
@@ -3547,6 +4375,14 @@
         <translation>kann kippeln: Worauf sie steht oder was sie hält, liegt auf einer Linie</translation>
     </message>
     <message>
+        <source>from behind, below</source>
+        <translation>von hinten unten</translation>
+    </message>
+    <message>
+        <source>from the air of {name} on {date} ({mean_temperature:.0f} °C mean)</source>
+        <translation>aus der Luft von {name} am {date} (im Mittel {mean_temperature:.0f} °C)</translation>
+    </message>
+    <message>
         <source>from the edge today</source>
         <translation>vom Rand, heute</translation>
     </message>
@@ -3555,16 +4391,52 @@
         <translation>vom Ende</translation>
     </message>
     <message>
+        <source>from the front, above</source>
+        <translation>von vorn oben</translation>
+    </message>
+    <message>
+        <source>from the maker's own coefficients</source>
+        <translation>aus eigenen Beiwerten des Herstellers</translation>
+    </message>
+    <message>
         <source>gap closes</source>
         <translation>Fuge schließt sich</translation>
+    </message>
+    <message>
+        <source>gap to leave</source>
+        <translation>zu lassende Fuge</translation>
     </message>
     <message>
         <source>gap too wide</source>
         <translation>Fuge zu weit</translation>
     </message>
     <message>
+        <source>give RH in percent and temperature in °C (°F readings must be converted first)</source>
+        <translation>die relative Feuchte in Prozent und die Temperatur in °C angeben (°F zuerst umrechnen)</translation>
+    </message>
+    <message>
+        <source>give a name</source>
+        <translation>einen Namen angeben</translation>
+    </message>
+    <message>
+        <source>give a reading of a meter</source>
+        <translation>den Wert eines Messgeräts angeben</translation>
+    </message>
+    <message>
+        <source>give a score</source>
+        <translation>eine Bewertung angeben</translation>
+    </message>
+    <message>
+        <source>give a vector that is not zero</source>
+        <translation>einen Vektor angeben, der nicht null ist</translation>
+    </message>
+    <message>
         <source>give both faces the same finish</source>
         <translation>beiden Seiten dieselbe Oberfläche geben</translation>
+    </message>
+    <message>
+        <source>give equilibrium moisture content, not relative humidity</source>
+        <translation>die Gleichgewichtsfeuchte angeben, nicht die relative Luftfeuchte</translation>
     </message>
     <message>
         <source>give it battens, breadboard ends or a frame</source>
@@ -3573,6 +4445,58 @@
     <message>
         <source>give it room, or divide it</source>
         <translation>ihr Luft geben oder sie teilen</translation>
+    </message>
+    <message>
+        <source>give one a board</source>
+        <translation>eines je Brett angeben</translation>
+    </message>
+    <message>
+        <source>give one change a board</source>
+        <translation>eine Änderung je Brett angeben</translation>
+    </message>
+    <message>
+        <source>give one mean a month</source>
+        <translation>ein Mittel je Monat angeben</translation>
+    </message>
+    <message>
+        <source>give one with dataclasses.replace, or leave this direction out</source>
+        <translation>mit dataclasses.replace einen angeben, oder diese Richtung weglassen</translation>
+    </message>
+    <message>
+        <source>give temperature_unit='C' if they are</source>
+        <translation>temperature_unit='C' angeben, wenn sie es sind</translation>
+    </message>
+    <message>
+        <source>give temperature_unit='C' or temperature_unit='F'</source>
+        <translation>temperature_unit='C' oder temperature_unit='F' angeben</translation>
+    </message>
+    <message>
+        <source>give temperature_unit='F' if they are, or say which column is the temperature</source>
+        <translation>temperature_unit='F' angeben, wenn sie es sind, oder sagen, welche Spalte die Temperatur ist</translation>
+    </message>
+    <message>
+        <source>give the change in points of MC (−4 is four percent drier)</source>
+        <translation>die Änderung in Punkten Holzfeuchte angeben (−4 ist vier Prozent trockener)</translation>
+    </message>
+    <message>
+        <source>give the driest and the wettest month at least</source>
+        <translation>mindestens den trockensten und den feuchtesten Monat angeben</translation>
+    </message>
+    <message>
+        <source>give the heights of the saw lines</source>
+        <translation>die Höhen der Sägeschnitte angeben</translation>
+    </message>
+    <message>
+        <source>give the strain as a fraction: 0.0025 means 0.25 % for 1 % of moisture</source>
+        <translation>die Dehnung als Bruchteil angeben: 0.0025 heißt 0,25 % für 1 % Feuchte</translation>
+    </message>
+    <message>
+        <source>give two numbers</source>
+        <translation>zwei Zahlen angeben</translation>
+    </message>
+    <message>
+        <source>give °C, percent, pascal; °F readings must be converted first</source>
+        <translation>°C, Prozent, Pascal angeben; °F zuerst umrechnen</translation>
     </message>
     <message>
         <source>gives first: {link}, ultimate ÷ {n}</source>
@@ -3593,6 +4517,10 @@
     <message>
         <source>glue the middle {width:.0f} mm at most; let the rest slide: a tongue in a groove, tenons with room, pegs in slots that get longer toward the edges{confirm}</source>
         <translation>höchstens die mittleren {width:.0f} mm leimen; den Rest gleiten lassen: Feder in Nut, Zapfen mit Spiel, Nägel in Langlöchern, die zu den Kanten hin länger werden{confirm}</translation>
+    </message>
+    <message>
+        <source>glued</source>
+        <translation>verleimt</translation>
     </message>
     <message>
         <source>glued cross-grain</source>
@@ -3623,28 +4551,64 @@
         <translation>Faser der Platte</translation>
     </message>
     <message>
+        <source>grain runs both ways</source>
+        <translation>die Faser läuft nach beiden Richtungen</translation>
+    </message>
+    <message>
         <source>grain runs out</source>
         <translation>Faser läuft aus</translation>
+    </message>
+    <message>
+        <source>green_dimension_change</source>
+        <translation>green_dimension_change</translation>
     </message>
     <message>
         <source>groove 3 x 10 mm, 0.8 mm lower than the clip; on long aprons leave the gap on the right side for the season</source>
         <translation>Nut 3 x 10 mm, 0,8 mm tiefer als die Klammer; an langen Zargen die Luft auf der Seite lassen, die zur Jahreszeit passt</translation>
     </message>
     <message>
+        <source>groove {depth:g} mm deep for a panel that moves {shut:.1f} mm at each edge</source>
+        <translation>Nut von {depth:g} mm Tiefe für eine Füllung, die an jeder Kante {shut:.1f} mm arbeitet</translation>
+    </message>
+    <message>
         <source>grows {grown}, room {room}</source>
         <translation>wächst {grown}, Spielraum {room}</translation>
+    </message>
+    <message>
+        <source>hang a logger of temperature and humidity where the piece will stand, for a year, and give its file</source>
+        <translation>ein Jahr lang einen Logger für Temperatur und Feuchte aufhängen, wo das Stück stehen wird, und seine Datei angeben</translation>
+    </message>
+    <message>
+        <source>hardware</source>
+        <translation>Beschläge</translation>
     </message>
     <message>
         <source>harmless</source>
         <translation>harmlos</translation>
     </message>
     <message>
+        <source>head the column temperature_f if the figures are °F</source>
+        <translation>die Spalte temperature_f nennen, wenn die Zahlen °F sind</translation>
+    </message>
+    <message>
+        <source>headings: {names}</source>
+        <translation>Kopfzeile: {names}</translation>
+    </message>
+    <message>
         <source>heart (say which face was nearer the centre of the tree, or the pith itself)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kernseite (sagen, welche Seite der Stammmitte näher war, oder wo das Mark lag)</translation>
     </message>
     <message>
         <source>heart side shows</source>
         <translation>Kernseite sichtbar</translation>
+    </message>
+    <message>
+        <source>heart side unknown: the cup may go either way</source>
+        <translation>Kernseite unbekannt: Die Wölbung kann nach beiden Seiten gehen</translation>
+    </message>
+    <message>
+        <source>heart {heart!r}</source>
+        <translation>Kernseite {heart!r}</translation>
     </message>
     <message>
         <source>heated cold-winter home</source>
@@ -3657,6 +4621,10 @@
     <message>
         <source>heated office, cold winters</source>
         <translation>beheiztes Büro, kalte Winter</translation>
+    </message>
+    <message>
+        <source>heated to {heating:g} °C</source>
+        <translation>auf {heating:g} °C geheizt</translation>
     </message>
     <message>
         <source>heel, inside</source>
@@ -3743,8 +4711,16 @@
         <translation>frei in der Nut</translation>
     </message>
     <message>
+        <source>how far this board differs from the average of its species</source>
+        <translation>wie weit dieses Brett vom Mittel seiner Holzart abweicht</translation>
+    </message>
+    <message>
         <source>how it is known</source>
         <translation>woher bekannt</translation>
+    </message>
+    <message>
+        <source>how much better the show face looks</source>
+        <translation>wie viel schöner die Sichtseite ist</translation>
     </message>
     <message>
         <source>how {names} are joined to the top is not drawn. If glued or screwed {remark}; up to {stress:.0f} MPa across the grain, split: {split}</source>
@@ -3755,12 +4731,28 @@
         <translation>beheizt und befeuchtet, kalte Winter</translation>
     </message>
     <message>
+        <source>humidified to {humidifier:g} %</source>
+        <translation>auf {humidifier:g} % befeuchtet</translation>
+    </message>
+    <message>
+        <source>humidity outside 0 to 100 %</source>
+        <translation>Feuchte außerhalb von 0 bis 100 %</translation>
+    </message>
+    <message>
+        <source>humidity ratio</source>
+        <translation>Wassergehalt der Luft</translation>
+    </message>
+    <message>
         <source>if built as drawn, {unit}</source>
         <translation>wenn wie gezeichnet gebaut, {unit}</translation>
     </message>
     <message>
         <source>if left so today, {unit}</source>
         <translation>wenn heute so gelassen, {unit}</translation>
+    </message>
+    <message>
+        <source>if these are °F, convert them first</source>
+        <translation>wenn das °F sind, zuerst umrechnen</translation>
     </message>
     <message>
         <source>if you rip it, lay the hollow face down: a cupped board can pinch the blade and kick back</source>
@@ -3779,8 +4771,20 @@
         <translation>in der Mitte</translation>
     </message>
     <message>
+        <source>indoors in {name}</source>
+        <translation>innen in {name}</translation>
+    </message>
+    <message>
+        <source>indoors, {name}</source>
+        <translation>innen, {name}</translation>
+    </message>
+    <message>
         <source>inset jams</source>
         <translation>einschlagendes Teil klemmt</translation>
+    </message>
+    <message>
+        <source>install matplotlib, or write the sheet as .html</source>
+        <translation>matplotlib installieren, oder das Blatt als .html schreiben</translation>
     </message>
     <message>
         <source>install that release or a later one; until then the object stays as it is</source>
@@ -3793,6 +4797,10 @@
     <message>
         <source>is held fast, if both rails are glued in it,</source>
         <translation>ist festgehalten, wenn beide Riegel in ihr geleimt sind,</translation>
+    </message>
+    <message>
+        <source>is only a part of a name</source>
+        <translation>ist nur ein Teil eines Namens</translation>
     </message>
     <message>
         <source>is then</source>
@@ -3833,6 +4841,18 @@
     <message>
         <source>it is a link with a scale or a mirror image; make a plain copy of it, then place and cut again</source>
         <translation>es ist eine Verknüpfung mit Maßstab oder ein Spiegelbild; eine einfache Kopie machen, dann neu setzen und schneiden</translation>
+    </message>
+    <message>
+        <source>it is cut out or hollowed: {pierced:.0f} % of what its outline holds is wood; planned as whole, so look whether there is wood where a fastener is placed</source>
+        <translation>sie ist ausgeschnitten oder ausgehöhlt: {pierced:.0f} % dessen, was ihr Umriss umfasst, ist Holz; als Ganzes geplant, darum nachsehen, ob dort Holz ist, wo eine Befestigung sitzt</translation>
+    </message>
+    <message>
+        <source>it is fixed at one point, and the rest is free to move</source>
+        <translation>es ist an einer Stelle fest, und der Rest kann arbeiten</translation>
+    </message>
+    <message>
+        <source>it is free to move</source>
+        <translation>es kann frei arbeiten</translation>
     </message>
     <message>
         <source>it is held fast at lines {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them: a joint gives, or it splits{force}</source>
@@ -3877,6 +4897,10 @@
     <message>
         <source>it stands off its frame by up to {gap:.1f} mm</source>
         <translation>sie steht bis zu {gap:.1f} mm vom Gestell ab</translation>
+    </message>
+    <message>
+        <source>it stands upright, longer than high, as a deep case side</source>
+        <translation>es steht aufrecht, länger als hoch, wie eine tiefe Korpusseite</translation>
     </message>
     <message>
         <source>it stays flat within 0.05</source>
@@ -3931,6 +4955,14 @@
         <translation>ihre Längskanten sind eingelassen in {holders}</translation>
     </message>
     <message>
+        <source>its moisture is not known</source>
+        <translation>seine Feuchte ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>its own answer to the air could not be worked out ({what}); taken as in step with the air</source>
+        <translation>wie es der Luft folgt, ließ sich nicht berechnen ({what}); als ihr ohne Verzug folgend genommen</translation>
+    </message>
+    <message>
         <source>its peg</source>
         <translation>sein Holznagel</translation>
     </message>
@@ -3959,6 +4991,14 @@
         <translation>seine Breite</translation>
     </message>
     <message>
+        <source>its wood or grain is not known</source>
+        <translation>sein Holz oder seine Faser ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>its {what} is known as a range only</source>
+        <translation>bekannt ist nur ein Bereich: {what}</translation>
+    </message>
+    <message>
         <source>jams</source>
         <translation>klemmt</translation>
     </message>
@@ -3967,8 +5007,20 @@
         <translation>Verbindung</translation>
     </message>
     <message>
+        <source>judged with the top as a whole, and how it is held</source>
+        <translation>mit der ganzen Platte beurteilt, und wie sie gehalten ist</translation>
+    </message>
+    <message>
+        <source>jumps from {temperature:.1f} °C, {rh:.0f} % to {temperature2:.1f} °C, {rh2:.0f} %</source>
+        <translation>springt von {temperature:.1f} °C, {rh:.0f} % auf {temperature2:.1f} °C, {rh2:.0f} %</translation>
+    </message>
+    <message>
         <source>keep it in the same room as the table, or bring it in some weeks before; finish all its faces as the table's are; ease its edges, so that a step does not show</source>
         <translation>sie im selben Raum wie den Tisch aufbewahren oder einige Wochen vorher hereinholen; alle Flächen wie am Tisch behandeln; die Kanten brechen, damit eine Stufe nicht auffällt</translation>
+    </message>
+    <message>
+        <source>kept elsewhere when not in use ({name}), and worked out as it comes from there</source>
+        <translation>liegt sonst anderswo ({name}) und ist so berechnet, wie es von dort kommt</translation>
     </message>
     <message>
         <source>kept in other air ({air}) and laid in as it comes from there, it stands {steps} beyond what it meets (+), or falls short of it (-)</source>
@@ -3987,8 +5039,16 @@
         <translation>größtes ± (Teil), {unit}</translation>
     </message>
     <message>
+        <source>laying</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
         <source>leaf kept elsewhere</source>
         <translation>anderswo aufbewahrte Einlegeplatte</translation>
+    </message>
+    <message>
+        <source>learned coefficient</source>
+        <translation>gelernter Beiwert</translation>
     </message>
     <message>
         <source>learned from one measurement</source>
@@ -4039,12 +5099,28 @@
         <translation>heute {today:.1f} mm lassen, daraus werden {least:.1f} bis {most:.1f} mm; ein Teil, das in der feuchten Zeit klemmt, nie hobeln, ehe es getrocknet ist</translation>
     </message>
     <message>
+        <source>leaves its groove</source>
+        <translation>verlässt ihre Nut</translation>
+    </message>
+    <message>
         <source>legs moved apart</source>
         <translation>Beine auseinandergeschoben</translation>
     </message>
     <message>
         <source>length</source>
         <translation>Länge</translation>
+    </message>
+    <message>
+        <source>length not stated: the twist is unknown</source>
+        <translation>Länge nicht gesagt: Die Verdrehung ist unbekannt</translation>
+    </message>
+    <message>
+        <source>length {length:.4g} is under {ask_below_ratio} × width {width:.4g} mm</source>
+        <translation>die Länge {length:.4g} ist unter {ask_below_ratio} × Breite {width:.4g} mm</translation>
+    </message>
+    <message>
+        <source>let into its underside and taken as carrying it, how they are joined is not judged: {names}</source>
+        <translation>in ihre Unterseite eingelassen und als tragend genommen, wie sie verbunden sind, ist nicht beurteilt: {names}</translation>
     </message>
     <message>
         <source>let it rest, then plane both faces alike in light passes; ask for conditioned stock</source>
@@ -4083,8 +5159,36 @@
         <translation>wahrscheinlich</translation>
     </message>
     <message>
+        <source>line {line}</source>
+        <translation>Zeile {line}</translation>
+    </message>
+    <message>
+        <source>lines_mm {lines} do not rise</source>
+        <translation>lines_mm {lines} steigen nicht</translation>
+    </message>
+    <message>
+        <source>list its boards</source>
+        <translation>ihre Bretter aufzählen</translation>
+    </message>
+    <message>
+        <source>list the boards</source>
+        <translation>die Bretter aufzählen</translation>
+    </message>
+    <message>
+        <source>living adds {moisture_gain:g} g/m³ in frost</source>
+        <translation>das Wohnen gibt bei Frost {moisture_gain:g} g/m³ dazu</translation>
+    </message>
+    <message>
         <source>lock line drifts</source>
         <translation>Schlosslinie wandert</translation>
+    </message>
+    <message>
+        <source>log longer, or name a year to complete it with: complete_with=…</source>
+        <translation>länger aufzeichnen, oder ein Jahr nennen, das ergänzt: complete_with=…</translation>
+    </message>
+    <message>
+        <source>logger, {count} days of the year</source>
+        <translation>Logger, {count} Tage des Jahres</translation>
     </message>
     <message>
         <source>long grain on long grain, the grains crossing: glued, screwed or merely resting is not drawn</source>
@@ -4099,12 +5203,40 @@
         <translation>länger als die Platte breit ist</translation>
     </message>
     <message>
+        <source>look for a quote that is never closed</source>
+        <translation>nach einem Anführungszeichen suchen, das nie geschlossen wird</translation>
+    </message>
+    <message>
+        <source>looks {looks}</source>
+        <translation>Aussehen {looks}</translation>
+    </message>
+    <message>
         <source>loosen all but one line of fasteners; slot the others across the grain</source>
         <translation>alle Reihen der Befestigungen bis auf eine lösen; die anderen quer zur Faser in Langlöcher setzen</translation>
     </message>
     <message>
         <source>loosen the fasteners and measure at once: {one:.1f} mm left speaks for the first cause, {two:.1f} mm for the second</source>
         <translation>die Befestigungen lösen und sofort messen: bleiben {one:.1f} mm, spricht das für die erste Ursache, {two:.1f} mm für die zweite</translation>
+    </message>
+    <message>
+        <source>lot {lot}</source>
+        <translation>Posten {lot}</translation>
+    </message>
+    <message>
+        <source>low &lt; high, stiffness &gt; 0 N</source>
+        <translation>unten &lt; oben, Steifigkeit &gt; 0 N</translation>
+    </message>
+    <message>
+        <source>lying on the bench for {lying:g} days</source>
+        <translation>{lying:g} Tage auf der Hobelbank gelegen</translation>
+    </message>
+    <message>
+        <source>lying {lying!r}</source>
+        <translation>Liegen {lying!r}</translation>
+    </message>
+    <message>
+        <source>make it a Board first</source>
+        <translation>zuerst ein Board daraus machen</translation>
     </message>
     <message>
         <source>make the tenon drier than it will ever be in use, 5 % or so, and the wood around it in step with the home; wedge it across the hole's grain, or pin it; turn the tenon's rings so that it moves least along the hole's grain. What carries people must not work loose</source>
@@ -4119,16 +5251,56 @@
         <translation>messen, bevor geschnitten wird</translation>
     </message>
     <message>
+        <source>measure it again</source>
+        <translation>noch einmal messen</translation>
+    </message>
+    <message>
+        <source>measure it again; sizes are in mm</source>
+        <translation>noch einmal messen; Maße sind in mm</translation>
+    </message>
+    <message>
+        <source>measure the radius of one ring on the end, or pick three points along it</source>
+        <translation>den Radius eines Rings auf dem Hirnholz messen, oder drei Punkte darauf wählen</translation>
+    </message>
+    <message>
+        <source>measure the width and moisture of an offcut of the lot in two seasons, and enter its own coefficient</source>
+        <translation>Breite und Feuchte eines Abschnitts des Postens in zwei Jahreszeiten messen und seinen eigenen Beiwert eintragen</translation>
+    </message>
+    <message>
+        <source>measurement of {part!r}</source>
+        <translation>Messung von {part!r}</translation>
+    </message>
+    <message>
+        <source>measurement of {part!r} on {date}: {error}</source>
+        <translation>Messung von {part!r} am {date}: {error}</translation>
+    </message>
+    <message>
         <source>mend or remove that property</source>
         <translation>diese Eigenschaft berichtigen oder entfernen</translation>
+    </message>
+    <message>
+        <source>mend the dates</source>
+        <translation>die Daten berichtigen</translation>
+    </message>
+    <message>
+        <source>metal base</source>
+        <translation>Metallgestell</translation>
     </message>
     <message>
         <source>metal lies along {width:.0f} mm of the board's width, which moves {least:+.1f} to {most:+.1f} mm: taken as fixed at one point. Screwed in round holes at both ends it holds the board fast, which splits or pulls the screws out, and the drawer's line goes with it</source>
         <translation>Metall liegt auf {width:.0f} mm der Brettbreite, die sich um {least:+.1f} bis {most:+.1f} mm bewegt: als an einem Punkt fest angenommen. In runden Löchern an beiden Enden geschraubt, hält es das Brett fest, das reißt oder die Schrauben zieht, und der Lauf der Schublade geht mit</translation>
     </message>
     <message>
+        <source>meter</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
         <source>meter both faces close to the skin: {one:+.1f} % (show less back) speaks for the first cause, {two:+.1f} % for the second</source>
         <translation>beide Seiten dicht unter der Oberfläche messen: {one:+.1f} % (Sichtseite weniger Rückseite) spricht für die erste Ursache, {two:+.1f} % für die zweite</translation>
+    </message>
+    <message>
+        <source>meter every board when it is fitted, with the meter's species setting and the wood's temperature noted</source>
+        <translation>jedes Brett beim Einpassen messen und die eingestellte Holzart und die Temperatur des Holzes notieren</translation>
     </message>
     <message>
         <source>meters are trusted from {low:.0f} to {high:.0f} %: weigh an oven-dried sample instead</source>
@@ -4155,12 +5327,52 @@
         <translation>mm. Wie gezeichnet: Länge × Breite × Dicke. Heute, am trockensten, am feuchtesten: Breite quer zur Faser, mit dem Monat.</translation>
     </message>
     <message>
+        <source>modulus {e_across!r}</source>
+        <translation>Modul {e_across!r}</translation>
+    </message>
+    <message>
         <source>moisture</source>
         <translation>Holzfeuchte</translation>
     </message>
     <message>
+        <source>moisture change from {min:g} to {max:g} points</source>
+        <translation>Feuchteänderung von {min:g} bis {max:g} Punkten</translation>
+    </message>
+    <message>
+        <source>moisture changes of shape {shape} for {n} boards</source>
+        <translation>Feuchteänderungen der Form {shape} für {n} Bretter</translation>
+    </message>
+    <message>
+        <source>moisture content</source>
+        <translation>Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>moisture when built not said: shown for {low:g} to {high:g} %, and no cup</source>
+        <translation>Feuchte beim Bau nicht gesagt: für {low:g} bis {high:g} % gezeigt, ohne Wölbung</translation>
+    </message>
+    <message>
         <source>monsoon home</source>
         <translation>Monsunklima</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>more than 0 mm</source>
+        <translation>mehr als 0 mm</translation>
+    </message>
+    <message>
+        <source>more than 700</source>
+        <translation>mehr als 700</translation>
+    </message>
+    <message>
+        <source>more than a hundred years</source>
+        <translation>mehr als hundert Jahre</translation>
+    </message>
+    <message>
+        <source>more than twice the pick error of {pick_error:g} mm</source>
+        <translation>mehr als das Doppelte des Ablesefehlers von {pick_error:g} mm</translation>
     </message>
     <message>
         <source>more to say: see the report</source>
@@ -4179,32 +5391,140 @@
         <translation>Leiste quer zur Seite</translation>
     </message>
     <message>
+        <source>move the boards in the model, or draw them of one size</source>
+        <translation>die Bretter im Modell versetzen, oder sie gleich groß zeichnen</translation>
+    </message>
+    <message>
+        <source>movements and the least gap must be 0 or more</source>
+        <translation>Bewegungen und Mindestfuge müssen 0 oder mehr sein</translation>
+    </message>
+    <message>
         <source>moves</source>
         <translation>Weg</translation>
+    </message>
+    <message>
+        <source>multiply by 100</source>
+        <translation>mit 100 malnehmen</translation>
     </message>
     <message>
         <source>museum</source>
         <translation>Museum</translation>
     </message>
     <message>
+        <source>name a near relative</source>
+        <translation>eine nahe Verwandte nennen</translation>
+    </message>
+    <message>
+        <source>name a solid wood, or give its own coefficients</source>
+        <translation>ein Massivholz nennen, oder eigene Beiwerte angeben</translation>
+    </message>
+    <message>
+        <source>name one of them</source>
+        <translation>eines davon nennen</translation>
+    </message>
+    <message>
+        <source>name one of them, or give figures of your own</source>
+        <translation>eines davon nennen, oder eigene Zahlen angeben</translation>
+    </message>
+    <message>
+        <source>name one of them, or try a shorter word</source>
+        <translation>eines davon nennen, oder ein kürzeres Wort versuchen</translation>
+    </message>
+    <message>
+        <source>name one of these</source>
+        <translation>eines davon nennen</translation>
+    </message>
+    <message>
+        <source>name one of these, or the ring angle</source>
+        <translation>eines davon nennen, oder den Ringwinkel</translation>
+    </message>
+    <message>
+        <source>name one or more fastener kinds</source>
+        <translation>eine oder mehrere Arten von Befestigung nennen</translation>
+    </message>
+    <message>
+        <source>name one part of the model</source>
+        <translation>ein Teil des Modells nennen</translation>
+    </message>
+    <message>
+        <source>name one, or leave it unknown</source>
+        <translation>eines nennen, oder es unbekannt lassen</translation>
+    </message>
+    <message>
+        <source>name the other face's finish; 'bare' if it has none</source>
+        <translation>den Anstrich der anderen Seite nennen; „bare“, wenn sie keinen hat</translation>
+    </message>
+    <message>
+        <source>name two boards</source>
+        <translation>zwei Bretter nennen</translation>
+    </message>
+    <message>
         <source>near</source>
         <translation>nah</translation>
+    </message>
+    <message>
+        <source>nearest {nearest!r}</source>
+        <translation>am nächsten {nearest!r}</translation>
+    </message>
+    <message>
+        <source>nearest: {listed}</source>
+        <translation>am nächsten: {listed}</translation>
+    </message>
+    <message>
+        <source>nearest: {names}</source>
+        <translation>am nächsten: {names}</translation>
+    </message>
+    <message>
+        <source>neighbours or colours</source>
+        <translation>Nachbarn oder Farben</translation>
+    </message>
+    <message>
+        <source>neither face looks up or out of the piece; tag the show face</source>
+        <translation>keine Seite schaut nach oben oder aus dem Stück; die Sichtseite angeben</translation>
+    </message>
+    <message>
+        <source>network of parts</source>
+        <translation>Netz der Teile</translation>
     </message>
     <message>
         <source>never bolt or clamp it flat by force: it splits, or tears its fasteners out later</source>
         <translation>nie mit Gewalt gerade schrauben oder zwingen: es reißt, oder reißt später seine Befestigungen aus</translation>
     </message>
     <message>
+        <source>newest reading first: turned round</source>
+        <translation>neueste Messung zuerst: umgedreht</translation>
+    </message>
+    <message>
         <source>no</source>
         <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>no air gives wood this much moisture at this temperature</source>
+        <translation>keine Luft gibt Holz bei dieser Temperatur so viel Feuchte</translation>
     </message>
     <message>
         <source>no anchor is pulled</source>
         <translation>an keiner Befestigung wird gezogen</translation>
     </message>
     <message>
+        <source>no boards to arrange</source>
+        <translation>keine Bretter zu ordnen</translation>
+    </message>
+    <message>
+        <source>no column is called {what!r}</source>
+        <translation>keine Spalte heißt {what!r}</translation>
+    </message>
+    <message>
         <source>no crushing</source>
         <translation>keine Quetschung</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>kein Datum</translation>
+    </message>
+    <message>
+        <source>no direction lies in the plane</source>
+        <translation>keine Richtung liegt in der Ebene</translation>
     </message>
     <message>
         <source>no end of {part} can be seen from here</source>
@@ -4215,20 +5535,116 @@
         <translation>an keiner Befestigung wird gezogen</translation>
     </message>
     <message>
+        <source>no fastener kind {name!r}</source>
+        <translation>keine Art von Befestigung {name!r}</translation>
+    </message>
+    <message>
         <source>no fastener on {rails}</source>
         <translation>keine Befestigung an {rails}</translation>
+    </message>
+    <message>
+        <source>no figure is called {name!r}</source>
+        <translation>keine Zeichnung des Holzes heißt {name!r}</translation>
+    </message>
+    <message>
+        <source>no figure said</source>
+        <translation>keine Zeichnung des Holzes gesagt</translation>
+    </message>
+    <message>
+        <source>no finish said: bare wood moves the most</source>
+        <translation>kein Anstrich gesagt: Rohes Holz arbeitet am meisten</translation>
+    </message>
+    <message>
+        <source>no finish {name!r}</source>
+        <translation>kein Anstrich {name!r}</translation>
+    </message>
+    <message>
+        <source>no fixed line {fixed!r}</source>
+        <translation>keine feste Linie {fixed!r}</translation>
     </message>
     <message>
         <source>no hardware is placed</source>
         <translation>es sind keine Beschläge gesetzt</translation>
     </message>
     <message>
+        <source>no heading names the {what}</source>
+        <translation>keine Überschrift nennt: {what}</translation>
+    </message>
+    <message>
+        <source>no heading {given!r}</source>
+        <translation>keine Überschrift {given!r}</translation>
+    </message>
+    <message>
+        <source>no humidity above {humidities:g} %</source>
+        <translation>keine Feuchte über {humidities:g} %</translation>
+    </message>
+    <message>
+        <source>no humidity is above 1: these look like fractions</source>
+        <translation>keine Feuchte liegt über 1: Das sieht nach Bruchteilen aus</translation>
+    </message>
+    <message>
+        <source>no joint all along this bar</source>
+        <translation>keine Verbindung auf der ganzen Länge dieser Leiste</translation>
+    </message>
+    <message>
+        <source>no joint is called {kind!r}</source>
+        <translation>keine Verbindung heißt {kind!r}</translation>
+    </message>
+    <message>
+        <source>no joint is called {kind!r}. Allowed: {names}.{meant}</source>
+        <translation>keine Verbindung heißt {kind!r}. Zulässig: {names}.{meant}</translation>
+    </message>
+    <message>
+        <source>no kinds to compare</source>
+        <translation>keine Arten zu vergleichen</translation>
+    </message>
+    <message>
+        <source>no layout meets all the wishes</source>
+        <translation>keine Lage erfüllt alle Wünsche</translation>
+    </message>
+    <message>
+        <source>no limit is called {name!r}</source>
+        <translation>kein Grenzwert heißt {name!r}</translation>
+    </message>
+    <message>
+        <source>no limit that can be set is called {name!r}</source>
+        <translation>kein einstellbarer Grenzwert heißt {name!r}</translation>
+    </message>
+    <message>
+        <source>no line in the first {count} holds a date and two numbers</source>
+        <translation>keine der ersten {count} Zeilen enthält ein Datum und zwei Zahlen</translation>
+    </message>
+    <message>
+        <source>no load case</source>
+        <translation>kein Lastfall</translation>
+    </message>
+    <message>
+        <source>no longest edge: {same} are {length:.4g} mm; tag the grain, for example 'grain x'</source>
+        <translation>keine längste Kante: {same} sind {length:.4g} mm; die Faser angeben, etwa „grain x“</translation>
+    </message>
+    <message>
         <source>no machining since was told</source>
         <translation>von einer Bearbeitung seither ist nichts gesagt</translation>
     </message>
     <message>
+        <source>no paper is called {paper!r}</source>
+        <translation>kein Papier heißt {paper!r}</translation>
+    </message>
+    <message>
+        <source>no published figure at hand: taken as plain oil (it keeps out at least as much)</source>
+        <translation>keine veröffentlichte Zahl zur Hand: wie einfaches Öl genommen (es hält mindestens so viel ab)</translation>
+    </message>
+    <message>
         <source>no published figure for {links}</source>
         <translation>kein veröffentlichter Wert für {links}</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>kein Messwert</translation>
+    </message>
+    <message>
+        <source>no schema is called {name!r}</source>
+        <translation>kein Schema heißt {name!r}</translation>
     </message>
     <message>
         <source>no single cause need be the whole of it</source>
@@ -4239,12 +5655,56 @@
         <translation>keine einzelne Messung trennt die ersten beiden Ursachen: jede Woche die Feuchte beider Seiten und die Schüsselung aufschreiben</translation>
     </message>
     <message>
+        <source>no skin reading: taken as even from core to skin</source>
+        <translation>keine Messung an der Oberfläche: von innen bis außen gleichmäßig genommen</translation>
+    </message>
+    <message>
         <source>no slack, pegged tight</source>
         <translation>ohne Luft, fest vernagelt</translation>
     </message>
     <message>
+        <source>no solid: {shape!r} of {size}</source>
+        <translation>kein Körper: {shape!r} von {size}</translation>
+    </message>
+    <message>
+        <source>no stay</source>
+        <translation>kein Aufenthalt</translation>
+    </message>
+    <message>
         <source>no stock screw stays inside the top</source>
         <translation>keine handelsübliche Schraube bleibt in der Platte</translation>
+    </message>
+    <message>
+        <source>no such date</source>
+        <translation>kein solches Datum</translation>
+    </message>
+    <message>
+        <source>no unit is called {units!r}</source>
+        <translation>keine Einheit heißt {units!r}</translation>
+    </message>
+    <message>
+        <source>no usable reading</source>
+        <translation>kein brauchbarer Messwert</translation>
+    </message>
+    <message>
+        <source>no year of air and no place is called {text!r}</source>
+        <translation>kein Luftjahr und kein Ort heißt {text!r}</translation>
+    </message>
+    <message>
+        <source>no {column}</source>
+        <translation>{column} fehlt</translation>
+    </message>
+    <message>
+        <source>no {noun} has {word!r} in its name</source>
+        <translation>kein Name enthält {word!r}: {noun}</translation>
+    </message>
+    <message>
+        <source>no {noun} is called {name!r}</source>
+        <translation>nicht gefunden: {noun} {name!r}</translation>
+    </message>
+    <message>
+        <source>no {noun} named</source>
+        <translation>kein Name angegeben: {noun}</translation>
     </message>
     <message>
         <source>no: a line opens</source>
@@ -4253,6 +5713,10 @@
     <message>
         <source>none</source>
         <translation>keiner</translation>
+    </message>
+    <message>
+        <source>not asked for</source>
+        <translation>nicht verlangt</translation>
     </message>
     <message>
         <source>not at all</source>
@@ -4275,6 +5739,14 @@
         <translation>nicht angegeben</translation>
     </message>
     <message>
+        <source>not said when {word}: taken as when {other}</source>
+        <translation>dafür nicht gesagt ({word}): genommen wie angegeben ({other})</translation>
+    </message>
+    <message>
+        <source>not said: taken {basis}</source>
+        <translation>nicht gesagt: genommen {basis}</translation>
+    </message>
+    <message>
         <source>not said: {facts}</source>
         <translation>nicht gesagt: {facts}</translation>
     </message>
@@ -4295,8 +5767,20 @@
         <translation>nichts kann geschnitten werden: {why}</translation>
     </message>
     <message>
+        <source>nothing can be learned: not known or not so: {lacks}</source>
+        <translation>nichts zu lernen: nicht bekannt oder nicht so: {lacks}</translation>
+    </message>
+    <message>
+        <source>nothing for {seconds:.0f} h after {spoken}</source>
+        <translation>nichts während {seconds:.0f} h nach {spoken}</translation>
+    </message>
+    <message>
         <source>nothing holds it</source>
         <translation>nichts hält sie</translation>
+    </message>
+    <message>
+        <source>nothing says whether temperatures are in °C or °F</source>
+        <translation>nichts sagt, ob Temperaturen in °C oder °F sind</translation>
     </message>
     <message>
         <source>nothing tells where it holds</source>
@@ -4315,6 +5799,10 @@
         <translation>Nummer</translation>
     </message>
     <message>
+        <source>numbers, 1 = first</source>
+        <translation>Zahlen, 1 = die erste</translation>
+    </message>
+    <message>
         <source>of parts</source>
         <translation>von Teilen</translation>
     </message>
@@ -4327,8 +5815,16 @@
         <translation>an der Zarge</translation>
     </message>
     <message>
+        <source>one (x, y) in mm</source>
+        <translation>ein (x, y) in mm</translation>
+    </message>
+    <message>
         <source>one board</source>
         <translation>ein Brett</translation>
+    </message>
+    <message>
+        <source>one board or more</source>
+        <translation>ein Brett oder mehr</translation>
     </message>
     <message>
         <source>one face breathes more than the other (finish)</source>
@@ -4337,6 +5833,30 @@
     <message>
         <source>one face planed, or resawn, since it was flat</source>
         <translation>eine Seite gehobelt oder aufgetrennt, seit es eben war</translation>
+    </message>
+    <message>
+        <source>one meaning for the comma</source>
+        <translation>eine Bedeutung für das Komma</translation>
+    </message>
+    <message>
+        <source>one of them belongs to a door or drawer, with room on either side: it rests or stops there</source>
+        <translation>eines davon gehört zu einer Tür oder Schublade, mit Luft zu beiden Seiten: Es liegt oder schlägt dort an</translation>
+    </message>
+    <message>
+        <source>one of them is kept elsewhere when not in use: it is laid in</source>
+        <translation>eines davon liegt sonst anderswo: Es ist eingelegt</translation>
+    </message>
+    <message>
+        <source>one or more within {low:g} to {high:g} mm, further apart than the kerf</source>
+        <translation>einer oder mehrere innerhalb von {low:g} bis {high:g} mm, weiter auseinander als die Schnittfuge</translation>
+    </message>
+    <message>
+        <source>one order of year, month and day throughout</source>
+        <translation>durchgehend eine Reihenfolge von Jahr, Monat und Tag</translation>
+    </message>
+    <message>
+        <source>one reading a line</source>
+        <translation>ein Messwert je Zeile</translation>
     </message>
     <message>
         <source>one round hole, at the front; all other screws in the slots along the slide, at the middle of their travel. If it is so already, confirm the joint as 'slides' or 'fixed at a point'</source>
@@ -4351,12 +5871,28 @@
         <translation>nur eine Seite war an der Luft oder in der Sonne</translation>
     </message>
     <message>
+        <source>only one of the two densities is given</source>
+        <translation>nur eine der beiden Dichten ist angegeben</translation>
+    </message>
+    <message>
+        <source>only the cut class is known: movement is the class convention, its range is the whole class</source>
+        <translation>nur der Einschnitt ist bekannt: Gerechnet wie für ihn üblich, der Bereich umfasst ihn ganz</translation>
+    </message>
+    <message>
         <source>only wood that has lain in this air for weeks is at its moisture; thick stock takes months</source>
         <translation>nur Holz, das wochenlang in dieser Luft lag, hat ihre Feuchte; dickes Holz braucht Monate</translation>
     </message>
     <message>
+        <source>only {counts} coats published: resistance taken in proportion</source>
+        <translation>nur {counts} Schichten veröffentlicht: Widerstand im Verhältnis genommen</translation>
+    </message>
+    <message>
         <source>only {cover:.1f} mm of it left in its groove</source>
         <translation>nur {cover:.1f} mm davon bleiben in ihrer Nut</translation>
+    </message>
+    <message>
+        <source>only {width:.0f} mm wide: up to {widest:.0f} mm may be solid (common practice, no source)</source>
+        <translation>nur {width:.0f} mm breit: bis {widest:.0f} mm darf es fest sein (übliche Praxis, keine Quelle)</translation>
     </message>
     <message>
         <source>opens to {most}</source>
@@ -4367,8 +5903,32 @@
         <translation>uneben um, {unit}</translation>
     </message>
     <message>
+        <source>outdoor temperature, value {at}</source>
+        <translation>Außentemperatur, Wert {at}</translation>
+    </message>
+    <message>
         <source>overlap</source>
         <translation>überschneidet sich</translation>
+    </message>
+    <message>
+        <source>own</source>
+        <translation>eigene Annahme</translation>
+    </message>
+    <message>
+        <source>pad meter</source>
+        <translation>Messgerät mit Auflage</translation>
+    </message>
+    <message>
+        <source>pair {pair}</source>
+        <translation>Paar {pair}</translation>
+    </message>
+    <message>
+        <source>panel</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
+        <source>panel in its frame</source>
+        <translation>Füllung in ihrem Rahmen</translation>
     </message>
     <message>
         <source>panel leaves its groove</source>
@@ -4379,8 +5939,20 @@
         <translation>Füllung klappert</translation>
     </message>
     <message>
+        <source>panel {name!r}</source>
+        <translation>Platte {name!r}</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
         <source>part</source>
         <translation>Teil</translation>
+    </message>
+    <message>
+        <source>part {part!r}: {message}</source>
+        <translation>Teil {part!r}: {message}</translation>
     </message>
     <message>
         <source>parts</source>
@@ -4399,6 +5971,26 @@
         <translation>vernagelt (Holznagel)</translation>
     </message>
     <message>
+        <source>percent, 0 to 100</source>
+        <translation>Prozent, 0 bis 100</translation>
+    </message>
+    <message>
+        <source>pick three points</source>
+        <translation>drei Punkte wählen</translation>
+    </message>
+    <message>
+        <source>pick three points along one ring on the end of the board, or measure where the pith was</source>
+        <translation>auf dem Hirnholz drei Punkte auf einem Ring wählen, oder messen, wo das Mark lag</translation>
+    </message>
+    <message>
+        <source>pick three points well apart along one ring</source>
+        <translation>drei weit auseinander liegende Punkte auf einem Ring wählen</translation>
+    </message>
+    <message>
+        <source>picture</source>
+        <translation>Bild</translation>
+    </message>
+    <message>
         <source>piece</source>
         <translation>Stück</translation>
     </message>
@@ -4407,8 +5999,20 @@
         <translation>Stück</translation>
     </message>
     <message>
+        <source>pith ({pith:g}, {pith2:g}) mm lies inside the section; such a board is never free of stress and will check</source>
+        <translation>das Mark ({pith:g}, {pith2:g}) mm liegt im Querschnitt; ein solches Brett ist nie frei von Spannung und reißt</translation>
+    </message>
+    <message>
+        <source>pith has shape {shape}</source>
+        <translation>das Mark hat die Form {shape}</translation>
+    </message>
+    <message>
         <source>pith in board</source>
         <translation>Mark im Brett</translation>
+    </message>
+    <message>
+        <source>pith side unknown: it may diamond either way</source>
+        <translation>Seite des Marks unbekannt: Der Querschnitt kann sich nach beiden Seiten zur Raute verziehen</translation>
     </message>
     <message>
         <source>place more of them, or others</source>
@@ -4443,12 +6047,28 @@
         <translation>planen, wie die Platte gehalten wird, und den Plan setzen</translation>
     </message>
     <message>
+        <source>plane the boards to one thickness, or study them apart</source>
+        <translation>die Bretter auf eine Dicke hobeln, oder getrennt untersuchen</translation>
+    </message>
+    <message>
         <source>possible</source>
         <translation>möglich</translation>
     </message>
     <message>
         <source>pressed</source>
         <translation>gedrückt</translation>
+    </message>
+    <message>
+        <source>presses in its grooves</source>
+        <translation>drückt in ihren Nuten</translation>
+    </message>
+    <message>
+        <source>pressing stops</source>
+        <translation>drückende Anschläge</translation>
+    </message>
+    <message>
+        <source>property {names}</source>
+        <translation>Eigenschaft {names}</translation>
     </message>
     <message>
         <source>pull</source>
@@ -4503,6 +6123,30 @@
         <translation>Zarge</translation>
     </message>
     <message>
+        <source>rail {rail!r}</source>
+        <translation>Zarge {rail!r}</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>gelesen</translation>
+    </message>
+    <message>
+        <source>readings in order of time, newest last or newest first</source>
+        <translation>Messwerte nach der Zeit geordnet, der neueste zuletzt oder zuerst</translation>
+    </message>
+    <message>
+        <source>readings of the air in a room, shed or van</source>
+        <translation>Messwerte der Luft in einem Raum, Schuppen oder Lieferwagen</translation>
+    </message>
+    <message>
+        <source>recalled</source>
+        <translation>aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>relative humidity in percent</source>
+        <translation>relative Luftfeuchte in Prozent</translation>
+    </message>
+    <message>
         <source>rests</source>
         <translation>liegt auf</translation>
     </message>
@@ -4515,12 +6159,44 @@
         <translation>schräg</translation>
     </message>
     <message>
+        <source>ring points of shape {shape}</source>
+        <translation>Ringpunkte der Form {shape}</translation>
+    </message>
+    <message>
+        <source>ring radius not said: cup shown for radii from half the width, at least 40 mm, to 250 mm or the width</source>
+        <translation>Ringradius nicht gesagt: Wölbung für Radien von der halben Breite, mindestens 40 mm, bis 250 mm oder zur Breite gezeigt</translation>
+    </message>
+    <message>
+        <source>ring radius only known as a range: the cup is a range</source>
+        <translation>vom Ringradius ist nur ein Bereich bekannt: Auch die Wölbung ist ein Bereich</translation>
+    </message>
+    <message>
+        <source>ring radius unknown: the width moves as straight rings would, the cup is missing</source>
+        <translation>Ringradius unbekannt: Die Breite arbeitet wie bei geraden Ringen, die Wölbung fehlt</translation>
+    </message>
+    <message>
         <source>rings</source>
         <translation>Jahrringe</translation>
     </message>
     <message>
         <source>rings ({reason})</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahrringe ({reason})</translation>
+    </message>
+    <message>
+        <source>rings at the far end not stated: taken as at the near end</source>
+        <translation>Jahrringe am fernen Ende nicht gesagt: wie am nahen Ende genommen</translation>
+    </message>
+    <message>
+        <source>rings need either a pith or a ring angle</source>
+        <translation>Jahrringe brauchen ein Mark oder einen Ringwinkel</translation>
+    </message>
+    <message>
+        <source>rings not said: shown from quarter-sawn to flat-sawn, and no cup</source>
+        <translation>Jahrringe nicht gesagt: von stehenden bis liegenden Ringen gezeigt, ohne Wölbung</translation>
+    </message>
+    <message>
+        <source>rings not said: the stiffer cut taken</source>
+        <translation>Jahrringe nicht gesagt: den steiferen Einschnitt genommen</translation>
     </message>
     <message>
         <source>rings of the least cup</source>
@@ -4535,12 +6211,32 @@
         <translation>Ringe?</translation>
     </message>
     <message>
+        <source>rising order</source>
+        <translation>steigende Reihenfolge</translation>
+    </message>
+    <message>
         <source>room</source>
         <translation>Spiel</translation>
     </message>
     <message>
         <source>room beside both edges, {unit}</source>
         <translation>Spielraum neben beiden Kanten, {unit}</translation>
+    </message>
+    <message>
+        <source>room temperatures</source>
+        <translation>Raumtemperaturen</translation>
+    </message>
+    <message>
+        <source>rooms</source>
+        <translation>Räume</translation>
+    </message>
+    <message>
+        <source>rooms {rooms}; weather: {weather}{wet}</source>
+        <translation>Räume {rooms}; Wetter: {weather}{wet}</translation>
+    </message>
+    <message>
+        <source>rooms, {name}</source>
+        <translation>Räume, {name}</translation>
     </message>
     <message>
         <source>round tenon loosens</source>
@@ -4555,12 +6251,56 @@
         <translation>Laufleiste quer zur Seite</translation>
     </message>
     <message>
+        <source>safety factor {safety!r}</source>
+        <translation>Sicherheitsbeiwert {safety!r}</translation>
+    </message>
+    <message>
+        <source>saw lines at {lines} mm with a kerf of {kerf:g} mm</source>
+        <translation>Sägeschnitte bei {lines} mm mit einer Schnittfuge von {kerf:g} mm</translation>
+    </message>
+    <message>
+        <source>saw the pith out, or turn the check to a face that is not seen</source>
+        <translation>das Mark heraussägen, oder den Riss zu einer Seite drehen, die man nicht sieht</translation>
+    </message>
+    <message>
         <source>say first along which axis it runs</source>
         <translation>erst sagen, längs welcher Achse sie läuft</translation>
     </message>
     <message>
         <source>say how it is fixed: {moves} of movement across {width}</source>
         <translation>sagen, wie es befestigt ist: {moves} Bewegung auf {width}</translation>
+    </message>
+    <message>
+        <source>say it as show or back</source>
+        <translation>als show oder back angeben</translation>
+    </message>
+    <message>
+        <source>say rings, heart side and moisture</source>
+        <translation>Jahrringe, Kernseite und Feuchte angeben</translation>
+    </message>
+    <message>
+        <source>say what is missing</source>
+        <translation>angeben, was fehlt</translation>
+    </message>
+    <message>
+        <source>say where the piece was on the days between</source>
+        <translation>angeben, wo das Stück an den Tagen dazwischen war</translation>
+    </message>
+    <message>
+        <source>say where the rings are: pith, points, rings, cut or heart</source>
+        <translation>angeben, wo die Jahrringe liegen: pith, points, rings, cut oder heart</translation>
+    </message>
+    <message>
+        <source>say which: columns={{'{what}': its number, 1 = first}}</source>
+        <translation>angeben, welche: columns={{'{what}': ihre Nummer, 1 = die erste}}</translation>
+    </message>
+    <message>
+        <source>say which: give date_order</source>
+        <translation>angeben, welche: date_order setzen</translation>
+    </message>
+    <message>
+        <source>schema</source>
+        <translation>Schema</translation>
     </message>
     <message>
         <source>screw</source>
@@ -4591,6 +6331,10 @@
         <translation>Schraube {place}: {hole}</translation>
     </message>
     <message>
+        <source>screw {screw!r} mm</source>
+        <translation>Schraube {screw!r} mm</translation>
+    </message>
+    <message>
         <source>screw {shank:g} × {length:.0f} mm; {before:g} mm of it lie before the top, and {left:g} mm of wood stay above its point</source>
         <translation>Schraube {shank:g} × {length:.0f} mm; {before:g} mm davon liegen vor der Platte, und über ihrer Spitze bleiben {left:g} mm Holz</translation>
     </message>
@@ -4607,6 +6351,22 @@
         <translation>sichtbar</translation>
     </message>
     <message>
+        <source>shape {shape} of daily values</source>
+        <translation>Form {shape} der Tageswerte</translation>
+    </message>
+    <message>
+        <source>shape {shape} of moistures</source>
+        <translation>Form {shape} der Feuchten</translation>
+    </message>
+    <message>
+        <source>shape {shape} of monthly values</source>
+        <translation>Form {shape} der Monatswerte</translation>
+    </message>
+    <message>
+        <source>share let out {let_out!r}</source>
+        <translation>nachgelassener Anteil {let_out!r}</translation>
+    </message>
+    <message>
         <source>shear of the groove's lip</source>
         <translation>Abscheren der Nutwange</translation>
     </message>
@@ -4615,8 +6375,16 @@
         <translation>geschert</translation>
     </message>
     <message>
+        <source>sheet</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
         <source>shelf across the side</source>
         <translation>Boden quer zur Seite</translation>
+    </message>
+    <message>
+        <source>shorter than 100 mm across: the calipers rule its spread</source>
+        <translation>quer kürzer als 100 mm: Die Schieblehre bestimmt die Streuung</translation>
     </message>
     <message>
         <source>shorter than the top is wide</source>
@@ -4635,12 +6403,28 @@
         <translation>Sichtseite nicht bekannt, {reason}</translation>
     </message>
     <message>
+        <source>show, back</source>
+        <translation>show, back</translation>
+    </message>
+    <message>
+        <source>show, back, or a direction such as +z in the object's own axes</source>
+        <translation>show, back, oder eine Richtung wie +z in den eigenen Achsen des Objekts</translation>
+    </message>
+    <message>
+        <source>shrinkage_percent</source>
+        <translation>shrinkage_percent</translation>
+    </message>
+    <message>
         <source>slide line</source>
         <translation>Linie des Auszugs</translation>
     </message>
     <message>
         <source>slides</source>
         <translation>gleitet</translation>
+    </message>
+    <message>
+        <source>slope of spiral grain not stated: the twist is unknown, and spiral grain usually twists most</source>
+        <translation>Neigung des Drehwuchses nicht gesagt: Die Verdrehung ist unbekannt, und Drehwuchs verdreht meist am stärksten</translation>
     </message>
     <message>
         <source>slot</source>
@@ -4683,6 +6467,10 @@
         <translation>Langloch in Stahl</translation>
     </message>
     <message>
+        <source>small parts under it that touch nothing else are left out: {loose}</source>
+        <translation>kleine Teile darunter, die sonst nichts berühren, sind weggelassen: {loose}</translation>
+    </message>
+    <message>
         <source>solid across {width:.0f} mm of grain that moves {least:+.1f} to {most:+.1f} mm: {how} (75 mm most often; common practice, no source)</source>
         <translation>fest quer über {width:.0f} mm Faser, die sich {least:+.1f} bis {most:+.1f} mm bewegt: {how} (meist 75 mm; übliche Praxis, keine Quelle)</translation>
     </message>
@@ -4703,8 +6491,20 @@
         <translation>Massivholz</translation>
     </message>
     <message>
+        <source>some elastic ratios of {species} not published: filled from the mean of hardwoods</source>
+        <translation>einige elastische Verhältnisse von {species} nicht veröffentlicht: aus dem Mittel der Laubhölzer ergänzt</translation>
+    </message>
+    <message>
+        <source>some elastic ratios of {species} not published: filled from the mean of softwoods</source>
+        <translation>einige elastische Verhältnisse von {species} nicht veröffentlicht: aus dem Mittel der Nadelhölzer ergänzt</translation>
+    </message>
+    <message>
         <source>some let it pass up to 100 mm</source>
         <translation>manche lassen es bis 100 mm gelten</translation>
+    </message>
+    <message>
+        <source>some of the stated ring radii would put the pith inside the section: left out of the ranges</source>
+        <translation>einige der angegebenen Ringradien legten das Mark in den Querschnitt: in den Bereichen weggelassen</translation>
     </message>
     <message>
         <source>something that was not told, or several causes at once</source>
@@ -4715,6 +6515,10 @@
         <translation>Holzart</translation>
     </message>
     <message>
+        <source>spread {spread!r}</source>
+        <translation>Streuung {spread!r}</translation>
+    </message>
+    <message>
         <source>stand it free with both faces open for {days:.0f} days and measure again: {one:.1f} mm left speaks for the first cause, {two:.1f} mm for the second</source>
         <translation>mit beiden Seiten offen {days:.0f} Tage frei hinstellen und wieder messen: bleiben {one:.1f} mm, spricht das für die erste Ursache, {two:.1f} mm für die zweite</translation>
     </message>
@@ -4723,24 +6527,120 @@
         <translation>auf Stapelleisten stellen, beide Seiten offen, nicht in die Sonne</translation>
     </message>
     <message>
+        <source>start_mc {start!r} is impossible</source>
+        <translation>start_mc {start!r} ist unmöglich</translation>
+    </message>
+    <message>
+        <source>stay {name!r}</source>
+        <translation>Aufenthalt {name!r}</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <translation>Aufenthalte</translation>
+    </message>
+    <message>
+        <source>stick gauge</source>
+        <translation>Messstab</translation>
+    </message>
+    <message>
+        <source>stiffness across the grain of {species} not published: mean of hardwoods taken</source>
+        <translation>Steifigkeit quer zur Faser von {species} nicht veröffentlicht: Mittel der Laubhölzer genommen</translation>
+    </message>
+    <message>
+        <source>stiffness across the grain of {species} not published: mean of softwoods taken</source>
+        <translation>Steifigkeit quer zur Faser von {species} nicht veröffentlicht: Mittel der Nadelhölzer genommen</translation>
+    </message>
+    <message>
+        <source>stiffness across the grain of {species} not published: that of {relative} taken</source>
+        <translation>Steifigkeit quer zur Faser von {species} nicht veröffentlicht: die von {relative} genommen</translation>
+    </message>
+    <message>
+        <source>stiffness of {name} taken as that of a usual sheet</source>
+        <translation>Steifigkeit von {name} wie die eines üblichen Plattenwerkstoffs genommen</translation>
+    </message>
+    <message>
+        <source>stiffness of {species} not known: taken from its density ({source})</source>
+        <translation>Steifigkeit von {species} nicht bekannt: aus seiner Dichte genommen ({source})</translation>
+    </message>
+    <message>
         <source>still covers?</source>
         <translation>deckt noch?</translation>
+    </message>
+    <message>
+        <source>stock</source>
+        <translation>Vorrat</translation>
+    </message>
+    <message>
+        <source>strain given over {width:g} mm, the panel is {width2:g} mm wide</source>
+        <translation>Dehnung über {width:g} mm angegeben, die Platte ist {width2:g} mm breit</translation>
+    </message>
+    <message>
+        <source>surface {surface!r}</source>
+        <translation>Oberfläche {surface!r}</translation>
+    </message>
+    <message>
+        <source>swap them</source>
+        <translation>vertauschen</translation>
+    </message>
+    <message>
+        <source>tag the moisture it was built at, for example 'built 9'</source>
+        <translation>die Feuchte beim Bau angeben, etwa „built 9“</translation>
+    </message>
+    <message>
+        <source>tag the part</source>
+        <translation>das Teil angeben</translation>
+    </message>
+    <message>
+        <source>tag the pith and the moisture of every board</source>
+        <translation>Mark und Feuchte jedes Bretts angeben</translation>
+    </message>
+    <message>
+        <source>tag the species or material, for example wood{{white oak}}</source>
+        <translation>die Holzart oder den Werkstoff angeben, etwa wood{{white oak}}</translation>
     </message>
     <message>
         <source>take the hardware out, or undo, first</source>
         <translation>zuerst die Beschläge herausnehmen oder rückgängig machen</translation>
     </message>
     <message>
+        <source>taken as brushed shellac of that many coats</source>
+        <translation>wie gestrichener Schellack mit ebenso vielen Schichten genommen</translation>
+    </message>
+    <message>
+        <source>taken as in step with the air</source>
+        <translation>als der Luft ohne Verzug folgend genommen</translation>
+    </message>
+    <message>
         <source>tangential</source>
         <translation>tangential</translation>
+    </message>
+    <message>
+        <source>temperature outside {temperature_range:g} to {temperature_range2:g} °C</source>
+        <translation>Temperatur außerhalb von {temperature_range:g} bis {temperature_range2:g} °C</translation>
+    </message>
+    <message>
+        <source>temperature_c (or temperature_f) and rh_percent; month may stand beside them</source>
+        <translation>temperature_c (oder temperature_f) und rh_percent; month darf daneben stehen</translation>
+    </message>
+    <message>
+        <source>temperature_unit</source>
+        <translation>temperature_unit</translation>
     </message>
     <message>
         <source>tenon {place}, {wide:.0f} mm wide: {room}</source>
         <translation>Zapfen {place}, {wide:.0f} mm breit: {room}</translation>
     </message>
     <message>
+        <source>tenon {tenon_width:g} mm wide</source>
+        <translation>Zapfen von {tenon_width:g} mm Breite</translation>
+    </message>
+    <message>
         <source>tenoned</source>
         <translation>gezapft</translation>
+    </message>
+    <message>
+        <source>text with one reading a line</source>
+        <translation>Text mit einem Messwert je Zeile</translation>
     </message>
     <message>
         <source>that is an end of {part}</source>
@@ -4757,6 +6657,10 @@
     <message>
         <source>the air brings wood to {wood:.1f} %; boards lag</source>
         <translation>die Luft bringt Holz auf {wood:.1f} %; Bretter hinken nach</translation>
+    </message>
+    <message>
+        <source>the air of the place, which no year repeats</source>
+        <translation>die Luft des Ortes, die kein Jahr wiederholt</translation>
     </message>
     <message>
         <source>the anchors near the middle of the width do all the holding and are enough by themselves</source>
@@ -4779,12 +6683,32 @@
         <translation>die Linien von Riegel und Schließblech gehen {drift:.1f} mm auseinander, und Platz ist für {room:.1f} mm: Das Schloss schließt nicht mehr (als in einer Linie gezeichnet angenommen, und jedes fest an dem, was es berührt)</translation>
     </message>
     <message>
+        <source>the corrections make {mc:.1f} % of it</source>
+        <translation>die Korrekturen machen {mc:.1f} % daraus</translation>
+    </message>
+    <message>
+        <source>the direction {text!r} has no length</source>
+        <translation>die Richtung {text!r} hat keine Länge</translation>
+    </message>
+    <message>
+        <source>the edge that is said to be fixed does not lie across the grain: name an edge of the width</source>
+        <translation>die als fest angegebene Kante liegt nicht quer zur Faser: eine Kante der Breite nennen</translation>
+    </message>
+    <message>
         <source>the end of its tenon, {drawn:+.1f} mm from the far face as drawn, stands {least:+.1f} to {most:+.1f} mm from it through the year (+ proud, - sunk in), since the {depth:.0f} mm of wood around it move and its own length does not; wedged at that end, the shoulder opens by as much instead</source>
         <translation>das Ende seines Zapfens, gezeichnet {drawn:+.1f} mm von der fernen Fläche, steht im Jahr {least:+.1f} bis {most:+.1f} mm davon (+ vor, - zurück), da die {depth:.0f} mm Holz um ihn sich bewegen und seine Länge nicht; an diesem Ende verkeilt, öffnet sich stattdessen die Brüstung um so viel</translation>
     </message>
     <message>
         <source>the end of {inner} is dovetailed into {outer}</source>
         <translation>das Ende von {inner} ist in {outer} eingezinkt</translation>
+    </message>
+    <message>
+        <source>the face that looks out of the piece</source>
+        <translation>die Seite, die aus dem Stück schaut</translation>
+    </message>
+    <message>
+        <source>the face that looks up</source>
+        <translation>die Seite, die nach oben schaut</translation>
     </message>
     <message>
         <source>the fasteners near the middle of its width do nothing, those toward the edges hold it</source>
@@ -4807,6 +6731,22 @@
         <translation>die Fasern werden gequetscht</translation>
     </message>
     <message>
+        <source>the file is empty</source>
+        <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>the file's text or its bytes</source>
+        <translation>der Text der Datei oder ihre Bytes</translation>
+    </message>
+    <message>
+        <source>the fixed line at {said:g} mm lies beyond the edges, which are {half:.4g} mm from the middle</source>
+        <translation>die feste Linie bei {said:g} mm liegt außerhalb der Kanten, die {half:.4g} mm von der Mitte entfernt sind</translation>
+    </message>
+    <message>
+        <source>the fixed line cannot be placed while the grain is not known</source>
+        <translation>die feste Linie hat keinen Ort, solange die Faser nicht bekannt ist</translation>
+    </message>
+    <message>
         <source>the gap between them, {drawn:.1f} mm as drawn, comes down to {left}: {what}</source>
         <translation>die Fuge zwischen ihnen, {drawn:.1f} mm wie gezeichnet, geht zurück auf {left}: {what}</translation>
     </message>
@@ -4823,6 +6763,30 @@
         <translation>die Faser von {part} ist nicht bekannt</translation>
     </message>
     <message>
+        <source>the grain runs round the corner, so both move together: {worst:.1f} mm apart at most</source>
+        <translation>die Faser läuft um die Ecke, also arbeiten beide gemeinsam: höchstens {worst:.1f} mm auseinander</translation>
+    </message>
+    <message>
+        <source>the heading lacks the two columns of a year</source>
+        <translation>im Kopf fehlen die zwei Spalten eines Jahres</translation>
+    </message>
+    <message>
+        <source>the heading {heading!r} has no column 'part'</source>
+        <translation>der Kopf {heading!r} hat keine Spalte „part“</translation>
+    </message>
+    <message>
+        <source>the heading {heading!r} lacks a column</source>
+        <translation>im Kopf {heading!r} fehlt eine Spalte</translation>
+    </message>
+    <message>
+        <source>the heart side said runs along the grain; say a face or an edge of the board</source>
+        <translation>die angegebene Kernseite läuft längs der Faser; eine Seite oder Kante des Bretts angeben</translation>
+    </message>
+    <message>
+        <source>the heart side {value!r} is neither its show face nor its back</source>
+        <translation>die Kernseite {value!r} ist weder seine Sichtseite noch seine Rückseite</translation>
+    </message>
+    <message>
         <source>the host fails to cut it</source>
         <translation>das CAD-Programm kann es nicht schneiden</translation>
     </message>
@@ -4835,8 +6799,32 @@
         <translation>der Schnitt von FreeCAD nahm nichts weg</translation>
     </message>
     <message>
+        <source>the humidity</source>
+        <translation>die Luftfeuchte</translation>
+    </message>
+    <message>
         <source>the joint</source>
         <translation>die Verbindung</translation>
+    </message>
+    <message>
+        <source>the joint would still sink by more than {sink:g} mm after a year</source>
+        <translation>die Fuge würde nach einem Jahr noch um mehr als {sink:g} mm einfallen</translation>
+    </message>
+    <message>
+        <source>the longest edge</source>
+        <translation>die längste Kante</translation>
+    </message>
+    <message>
+        <source>the lower limit below the upper one</source>
+        <translation>die untere Grenze unter der oberen</translation>
+    </message>
+    <message>
+        <source>the maker's own figure</source>
+        <translation>eigene Zahl des Herstellers</translation>
+    </message>
+    <message>
+        <source>the maker's own months</source>
+        <translation>eigene Monate des Herstellers</translation>
     </message>
     <message>
         <source>the middle of its glued length</source>
@@ -4847,12 +6835,24 @@
         <translation>die Mitte ihrer Breite</translation>
     </message>
     <message>
+        <source>the middle reading is {middle:.0f} °C: these look like °F</source>
+        <translation>der mittlere Messwert ist {middle:.0f} °C: Das sieht nach °F aus</translation>
+    </message>
+    <message>
+        <source>the middle reading would be {middle:.0f} °C: these look like °C, not °F</source>
+        <translation>der mittlere Messwert wäre {middle:.0f} °C: Das sieht nach °C aus, nicht nach °F</translation>
+    </message>
+    <message>
         <source>the mitre of two pieces {width:.0f} mm wide opens {gap:.1f} mm at the {where} (stock above some {limit:.0f} mm opens; common practice, no source)</source>
         <translation>die Gehrung zweier {width:.0f} mm breiter Stücke öffnet sich {gap:.1f} mm an der {where} (über etwa {limit:.0f} mm Breite öffnet sie sich; übliche Praxis, keine Quelle)</translation>
     </message>
     <message>
         <source>the model, its tags or the year have changed since the hardware was placed</source>
         <translation>das Modell, seine Angaben oder das Jahr haben sich geändert, seit die Beschläge gesetzt wurden</translation>
+    </message>
+    <message>
+        <source>the moisture it had when it was fitted, or has today</source>
+        <translation>die Feuchte, die es beim Einpassen hatte oder heute hat</translation>
     </message>
     <message>
         <source>the moisture when it was made flat is not said: shown without its cup</source>
@@ -4863,6 +6863,30 @@
         <translation>die Profilleiste</translation>
     </message>
     <message>
+        <source>the movement of {name!r} cannot be worked out: {reason}</source>
+        <translation>wie {name!r} arbeitet, lässt sich nicht berechnen: {reason}</translation>
+    </message>
+    <message>
+        <source>the movement of {names} is not known</source>
+        <translation>wie {names} arbeitet, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the movement of {name} is not known</source>
+        <translation>wie {name} arbeitet, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the name of a year of air, or of a place</source>
+        <translation>der Name eines Luftjahrs oder eines Ortes</translation>
+    </message>
+    <message>
+        <source>the names of any known {noun}</source>
+        <translation>der Name von etwas Bekanntem: {noun}</translation>
+    </message>
+    <message>
+        <source>the one-component kind that is brushed on</source>
+        <translation>die einkomponentige, gestrichene Sorte</translation>
+    </message>
+    <message>
         <source>the panel</source>
         <translation>die Leimholzplatte</translation>
     </message>
@@ -4871,12 +6895,40 @@
         <translation>die Teile drücken aufeinander</translation>
     </message>
     <message>
+        <source>the pith gives a ring radius of {radius:.0f} mm, not {ring_radius:g}; the pith counts</source>
+        <translation>das Mark ergibt einen Ringradius von {radius:.0f} mm, nicht {ring_radius:g}; das Mark gilt</translation>
+    </message>
+    <message>
+        <source>the pith gives ring angle {angle:.0f}°, not {ring_angle:g}° as said; the pith counts</source>
+        <translation>das Mark ergibt den Ringwinkel {angle:.0f}°, nicht {ring_angle:g}° wie gesagt; das Mark gilt</translation>
+    </message>
+    <message>
+        <source>the pith lies toward the {side} face, but heart {heart!r} was said; the pith counts</source>
+        <translation>das Mark liegt zur Seite „{side}“ hin, gesagt war aber heart {heart!r}; das Mark gilt</translation>
+    </message>
+    <message>
+        <source>the pith or the moisture is not known of {names}</source>
+        <translation>Mark oder Feuchte nicht bekannt von {names}</translation>
+    </message>
+    <message>
+        <source>the radius of a ring</source>
+        <translation>der Radius eines Rings</translation>
+    </message>
+    <message>
         <source>the rings twist it {dry:+.2f}° driest, {wet:+.2f}° wettest; {note}</source>
         <translation>die Jahrringe verdrehen es am trockensten um {dry:+.2f}°, am feuchtesten um {wet:+.2f}°; {note}</translation>
     </message>
     <message>
         <source>the rings, and a change of moisture since it was flat</source>
         <translation>die Jahrringe und eine andere Feuchte, seit es eben war</translation>
+    </message>
+    <message>
+        <source>the section holds its pith: it cannot stay free of stress and will check from the pith outward; its shape is elastic, uncracked, by finite elements</source>
+        <translation>der Querschnitt enthält sein Mark: Er bleibt nicht frei von Spannung und reißt vom Mark nach außen; seine Form ist elastisch, ungerissen, mit finiten Elementen berechnet</translation>
+    </message>
+    <message>
+        <source>the section holds the pith, so it cannot shrink freely: expect it to check toward the pith</source>
+        <translation>der Querschnitt enthält das Mark und kann nicht frei schwinden: Mit einem Riss zum Mark hin ist zu rechnen</translation>
     </message>
     <message>
         <source>the shelf</source>
@@ -4891,8 +6943,20 @@
         <translation>die Seite {how} an zwei Riegeln {apart:.0f} mm auseinander, die die Laufleiste auf Abstand hält, und bewegt sich dazwischen {least:+.1f} bis {most:+.1f} mm: Sie reißt oder drückt die Verbindungen des Rahmens auf</translation>
     </message>
     <message>
+        <source>the slope of spiral grain (rise ÷ length)</source>
+        <translation>die Neigung des Drehwuchses (Steigung ÷ Länge)</translation>
+    </message>
+    <message>
         <source>the species correction is missing: a wrong setting costs 2 % and more</source>
         <translation>die Korrektur der Holzart fehlt: eine falsche Einstellung kostet 2 % und mehr</translation>
+    </message>
+    <message>
+        <source>the stick says {mc:.1f} %</source>
+        <translation>der Messstab sagt {mc:.1f} %</translation>
+    </message>
+    <message>
+        <source>the stops of the piece do not come to rest</source>
+        <translation>die Anschläge des Stücks kommen nicht zur Ruhe</translation>
     </message>
     <message>
         <source>the strike goes {opens:.1f} mm away from the lock in the dry season: a bolt that shoots 6 to 10 mm hardly reaches it (common practice, no source; each taken as fixed to what it touches)</source>
@@ -4903,8 +6967,36 @@
         <translation>die Leiste (Laufleiste, Querleiste oder dergleichen)</translation>
     </message>
     <message>
+        <source>the table cannot be cut into cells ({error})</source>
+        <translation>die Tabelle lässt sich nicht in Zellen teilen ({error})</translation>
+    </message>
+    <message>
+        <source>the tagged show face is an end of the grain; tag a side</source>
+        <translation>die angegebene Sichtseite ist Hirnholz; eine Längsholzseite angeben</translation>
+    </message>
+    <message>
+        <source>the test saw no effect</source>
+        <translation>im Versuch war keine Wirkung zu sehen</translation>
+    </message>
+    <message>
+        <source>the three points put the pith {place}, not where it was said; the pith counts</source>
+        <translation>nach den drei Punkten liegt das Mark {place}, nicht wo es gesagt war; das Mark gilt</translation>
+    </message>
+    <message>
+        <source>the twist of single boards is not in it: {names}</source>
+        <translation>die Verdrehung einzelner Bretter ist nicht darin: {names}</translation>
+    </message>
+    <message>
+        <source>the two longest edges</source>
+        <translation>die zwei längsten Kanten</translation>
+    </message>
+    <message>
         <source>the two solids are drawn in the same place</source>
         <translation>die zwei Körper sind am selben Ort gezeichnet</translation>
+    </message>
+    <message>
+        <source>the vapour pressure is above the air pressure</source>
+        <translation>der Dampfdruck liegt über dem Luftdruck</translation>
     </message>
     <message>
         <source>the view on {page} is still empty: this host has not drawn it without its window. Save the document and open it in the window, where the view is drawn; all else on the page is there</source>
@@ -4923,8 +7015,16 @@
         <translation>die {depth:.0f} mm Holz, die er zusammenzieht, schwinden und lassen ihm {slack:.1f} mm Luft: Die Verbindung lockert sich, bis er nachgetrieben wird</translation>
     </message>
     <message>
+        <source>the {direction} figure of {name} is unknown</source>
+        <translation>die Zahl für {direction} von {name} ist unbekannt</translation>
+    </message>
+    <message>
         <source>the {side} face wet for {hours:g} h: up to {mc:+.1f} % between the faces</source>
         <translation>{side}: {hours:g} h nass: bis zu {mc:+.1f} % zwischen den Seiten</translation>
+    </message>
+    <message>
+        <source>there is no such part</source>
+        <translation>es gibt kein solches Teil</translation>
     </message>
     <message>
         <source>there is no wood to cut: a groove or hole is there already, or the part ends before it</source>
@@ -4951,12 +7051,32 @@
         <translation>sie stehen sich über eine Fuge gegenüber und berühren sich nirgends</translation>
     </message>
     <message>
+        <source>they move only {worst:.1f} mm apart</source>
+        <translation>sie arbeiten nur {worst:.1f} mm auseinander</translation>
+    </message>
+    <message>
         <source>thickness</source>
         <translation>Dicke</translation>
     </message>
     <message>
+        <source>thickness and width of the end must be above 0</source>
+        <translation>Dicke und Breite der Hirnleiste müssen über 0 sein</translation>
+    </message>
+    <message>
+        <source>thicknesses within a ratio of {most_thickness_ratio:g} in one panel</source>
+        <translation>Dicken in einem Verhältnis bis {most_thickness_ratio:g} in einer Platte</translation>
+    </message>
+    <message>
+        <source>three points on one ring (x y x y x y, mm)</source>
+        <translation>drei Punkte auf einem Ring (x y x y x y, mm)</translation>
+    </message>
+    <message>
         <source>through tenon</source>
         <translation>durchgehender Zapfen</translation>
+    </message>
+    <message>
+        <source>throw</source>
+        <translation>Bereich</translation>
     </message>
     <message>
         <source>tight</source>
@@ -4979,6 +7099,10 @@
         <translation>heute {gap:.1f} mm neben jeder Kante lassen, in Nuten von mindestens {groove:.1f} mm Tiefe; nur in der Mitte jedes Endes leimen oder stiften</translation>
     </message>
     <message>
+        <source>today's travel {today:g} mm</source>
+        <translation>heutiger Weg {today:g} mm</translation>
+    </message>
+    <message>
         <source>toe, outside</source>
         <translation>Außenecke</translation>
     </message>
@@ -4991,8 +7115,16 @@
         <translation>Feder in ihrer Nut, {unit}</translation>
     </message>
     <message>
+        <source>tongue load</source>
+        <translation>Last der Feder</translation>
+    </message>
+    <message>
         <source>tongue, {unit}</source>
         <translation>Feder, {unit}</translation>
+    </message>
+    <message>
+        <source>too few logged days in {names}</source>
+        <translation>zu wenige aufgezeichnete Tage im {names}</translation>
     </message>
     <message>
         <source>too many parts to work it out</source>
@@ -5003,8 +7135,16 @@
         <translation>zu breit, falls sie fest sind</translation>
     </message>
     <message>
+        <source>top</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
         <source>top not flat</source>
         <translation>Platte nicht eben</translation>
+    </message>
+    <message>
+        <source>top {name!r}</source>
+        <translation>Platte {name!r}</translation>
     </message>
     <message>
         <source>total</source>
@@ -5023,6 +7163,10 @@
         <translation>eingesperrte Füllung</translation>
     </message>
     <message>
+        <source>travel</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
         <source>travel least</source>
         <translation>Weg, kleinster</translation>
     </message>
@@ -5039,6 +7183,10 @@
         <translation>Weg {least:+.1f} bis {most:+.1f} mm</translation>
     </message>
     <message>
+        <source>try a shorter word</source>
+        <translation>ein kürzeres Wort versuchen</translation>
+    </message>
+    <message>
         <source>turn the grain along the line of the hinges, or frame the panel; or screw one hinge fast and the other in slots along that line</source>
         <translation>die Faser in die Linie der Bänder drehen, oder die Füllung rahmen; oder ein Band fest schrauben und das andere in Langlöchern längs dieser Linie</translation>
     </message>
@@ -5051,8 +7199,16 @@
         <translation>verdreht sich: {ends}</translation>
     </message>
     <message>
+        <source>two different boards, 0 to {n}</source>
+        <translation>zwei verschiedene Bretter, 0 bis {n}</translation>
+    </message>
+    <message>
         <source>two fixed lines</source>
         <translation>zwei feste Linien</translation>
+    </message>
+    <message>
+        <source>two ring points are only {min:g} mm apart</source>
+        <translation>zwei Ringpunkte liegen nur {min:g} mm auseinander</translation>
     </message>
     <message>
         <source>undo, or take the hardware out, first</source>
@@ -5071,32 +7227,76 @@
         <translation>unbeheizte Werkstatt, Meeresklima</translation>
     </message>
     <message>
+        <source>units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
         <source>unknown</source>
         <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>unknown while the grain is</source>
+        <translation>unbekannt, solange es die Faser ist</translation>
     </message>
     <message>
         <source>unlikely</source>
         <translation>unwahrscheinlich</translation>
     </message>
     <message>
+        <source>up to 36 500 days</source>
+        <translation>bis 36 500 Tage</translation>
+    </message>
+    <message>
+        <source>up to what air at 100 % RH gives, some 25 to 28 %</source>
+        <translation>bis zu dem, was Luft mit 100 % rel. Feuchte ergibt, etwa 25 bis 28 %</translation>
+    </message>
+    <message>
         <source>up to {tension:.0f} MPa pull across the grain: a split is {chance}</source>
         <translation>bis {tension:.0f} MPa Zug quer zur Faser: ein Riss ist {chance}</translation>
+    </message>
+    <message>
+        <source>up to {warmest_weather:g} °C</source>
+        <translation>bis {warmest_weather:g} °C</translation>
+    </message>
+    <message>
+        <source>use Rings.at, Rings.angle, Rings.cut, Rings.curve or Rings.through</source>
+        <translation>Rings.at, Rings.angle, Rings.cut, Rings.curve oder Rings.through verwenden</translation>
     </message>
     <message>
         <source>use a lock whose bolt shoots {throw:.0f} mm or more, or pack the strike out; a narrower or quarter-sawn stile, or a framed door, keeps the lock where it is</source>
         <translation>ein Schloss mit {throw:.0f} mm Riegelausschluss oder mehr nehmen oder das Schließblech unterlegen; ein schmaleres Rahmenholz oder eines mit stehenden Ringen, oder eine gerahmte Tür, hält das Schloss am Ort</translation>
     </message>
     <message>
+        <source>use a near relative, or give coefficients of your own</source>
+        <translation>eine nahe Verwandte nehmen, oder eigene Beiwerte angeben</translation>
+    </message>
+    <message>
         <source>use narrower or quarter-sawn stock, lock it with a spline or a loose tenon and accept a fine line, or join the corner with a tenon and shoulder instead</source>
         <translation>schmaleres Holz oder solches mit stehenden Ringen nehmen, die Gehrung mit einer Feder oder einem losen Zapfen sichern und eine feine Linie hinnehmen, oder die Ecke statt dessen mit Zapfen und Brüstung verbinden</translation>
+    </message>
+    <message>
+        <source>use plain where the grain is straight</source>
+        <translation>plain nehmen, wo die Faser gerade ist</translation>
     </message>
     <message>
         <source>use quarter-sawn wood or narrower parts, or let the door or front cover the edge</source>
         <translation>Holz mit stehenden Ringen oder schmalere Teile nehmen, oder die Tür oder Front die Kante überdecken lassen</translation>
     </message>
     <message>
+        <source>value_mm is empty</source>
+        <translation>value_mm ist leer</translation>
+    </message>
+    <message>
+        <source>veneer of {thick:.1f} mm follows what it is glued to (common practice, no source)</source>
+        <translation>Furnier von {thick:.1f} mm folgt dem, worauf es geleimt ist (übliche Praxis, keine Quelle)</translation>
+    </message>
+    <message>
         <source>verdict</source>
         <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>warp</source>
+        <translation>Verzug</translation>
     </message>
     <message>
         <source>washer and machine screw into a threaded insert; both slot directions free; a steel face blocks the top's lower face from breathing</source>
@@ -5107,6 +7307,10 @@
         <translation>Scheibe unter einem Linsenkopf; Langloch = Schaft + Weg nach beiden Seiten + 1 mm; anliegend, nicht fest; das Langloch läuft quer zur Faser der Platte</translation>
     </message>
     <message>
+        <source>water from the glue</source>
+        <translation>Wasser aus dem Leim</translation>
+    </message>
+    <message>
         <source>web frame across the side</source>
         <translation>Zwischenrahmen quer zur Seite</translation>
     </message>
@@ -5115,12 +7319,24 @@
         <translation>Keil lockert sich</translation>
     </message>
     <message>
+        <source>wet face</source>
+        <translation>nasse Seite</translation>
+    </message>
+    <message>
+        <source>wet face {wet_side!r}</source>
+        <translation>nasse Seite {wet_side!r}</translation>
+    </message>
+    <message>
         <source>wettest</source>
         <translation>am feuchtesten</translation>
     </message>
     <message>
         <source>wettest day</source>
         <translation>feuchtester Tag</translation>
+    </message>
+    <message>
+        <source>wettest or driest</source>
+        <translation>wettest oder driest</translation>
     </message>
     <message>
         <source>what stays put is {where}: add one plain screw near it, or the whole top may creep aside</source>
@@ -5135,12 +7351,24 @@
         <translation>am Ort bleibt {where}: die runden Löcher in {rails} halten sie dort</translation>
     </message>
     <message>
+        <source>what was said of the rings cannot be used: {error}</source>
+        <translation>was zu den Jahrringen gesagt ist, ist nicht zu gebrauchen: {error}</translation>
+    </message>
+    <message>
         <source>where its rings lie is not said: shown without its cup</source>
         <translation>wo seine Ringe liegen, ist nicht gesagt: ohne Wölbung gezeigt</translation>
     </message>
     <message>
         <source>where the parts carry each other was not worked out for {count} parts (up to {most} it is): gaps count from the middle of each part, and parts held at two lines and the lines of hinges and locks are not looked for</source>
         <translation>wohin die Teile einander tragen, wurde für {count} Teile nicht berechnet (bis {most} wird es): Fugen zählen von der Mitte jedes Teils, und Teile, die an zwei Linien gehalten sind, sowie Linien von Bändern und Schlössern werden nicht gesucht</translation>
+    </message>
+    <message>
+        <source>where the pith was is not said of {names}: followed once with the rings that cup it least and once with those that cup it most, and the worse counts</source>
+        <translation>wo das Mark lag, ist nicht gesagt von {names}: einmal mit den Ringen der geringsten und einmal mit denen der stärksten Wölbung verfolgt, und das Schlimmere zählt</translation>
+    </message>
+    <message>
+        <source>where the rings lie in the board</source>
+        <translation>wo die Jahrringe im Brett liegen</translation>
     </message>
     <message>
         <source>whether it splits cannot be foreseen, its strength across the grain is not known</source>
@@ -5167,8 +7395,32 @@
         <translation>Breite wie gezeichnet</translation>
     </message>
     <message>
+        <source>width strain</source>
+        <translation>Dehnung der Breite</translation>
+    </message>
+    <message>
         <source>width today {size}</source>
         <translation>Breite heute {size}</translation>
+    </message>
+    <message>
+        <source>width, thickness</source>
+        <translation>Breite, Dicke</translation>
+    </message>
+    <message>
+        <source>wish</source>
+        <translation>Wunsch</translation>
+    </message>
+    <message>
+        <source>wishes</source>
+        <translation>Wünsche</translation>
+    </message>
+    <message>
+        <source>wishes that can be met together</source>
+        <translation>Wünsche, die zusammen erfüllbar sind</translation>
+    </message>
+    <message>
+        <source>with commas between cells a decimal comma cuts a number in two: use semicolons or points</source>
+        <translation>mit Kommas zwischen den Zellen zerteilt ein Dezimalkomma die Zahl: Semikolons oder Punkte verwenden</translation>
     </message>
     <message>
         <source>with nothing under it</source>
@@ -5179,8 +7431,16 @@
         <translation>mit den {count} darunter gezeichneten Befestigungen</translation>
     </message>
     <message>
+        <source>withdrawal</source>
+        <translation>Ausziehen</translation>
+    </message>
+    <message>
         <source>withdrawal of the screw from the top</source>
         <translation>Ausziehen der Schraube aus der Platte</translation>
+    </message>
+    <message>
+        <source>within ±{width:g} mm</source>
+        <translation>innerhalb von ±{width:g} mm</translation>
     </message>
     <message>
         <source>wood</source>
@@ -5197,6 +7457,14 @@
     <message>
         <source>wooden button</source>
         <translation>Nutklotz aus Holz</translation>
+    </message>
+    <message>
+        <source>woods</source>
+        <translation>Hölzer</translation>
+    </message>
+    <message>
+        <source>woods only</source>
+        <translation>nur Hölzer</translation>
     </message>
     <message>
         <source>worst</source>
@@ -5219,8 +7487,84 @@
         <translation>nicht genügen: {left}</translation>
     </message>
     <message>
+        <source>write 40 for 40 %, not 0.40</source>
+        <translation>40 für 40 % schreiben, nicht 0.40</translation>
+    </message>
+    <message>
+        <source>write for example 'grain x'</source>
+        <translation>zum Beispiel „grain x“ schreiben</translation>
+    </message>
+    <message>
+        <source>write for example 'lot 7'</source>
+        <translation>zum Beispiel „lot 7“ schreiben</translation>
+    </message>
+    <message>
+        <source>write for instance '{word} 2'</source>
+        <translation>zum Beispiel „{word} 2“ schreiben</translation>
+    </message>
+    <message>
+        <source>write the heading in the first line</source>
+        <translation>den Kopf in die erste Zeile schreiben</translation>
+    </message>
+    <message>
+        <source>write what was read, in mm</source>
+        <translation>schreiben, was gemessen wurde, in mm</translation>
+    </message>
+    <message>
+        <source>write {rh:g} if that is meant</source>
+        <translation>{rh:g} schreiben, wenn das gemeint ist</translation>
+    </message>
+    <message>
+        <source>write {temperature:.0f} if °F were meant</source>
+        <translation>{temperature:.0f} schreiben, wenn °F gemeint waren</translation>
+    </message>
+    <message>
+        <source>write {what}</source>
+        <translation>{what} schreiben</translation>
+    </message>
+    <message>
+        <source>x, y, z, -x, -y, -z or three numbers, in the object's own axes</source>
+        <translation>x, y, z, -x, -y, -z oder drei Zahlen, in den eigenen Achsen des Objekts</translation>
+    </message>
+    <message>
+        <source>year</source>
+        <translation>Jahr</translation>
+    </message>
+    <message>
+        <source>year {name!r}</source>
+        <translation>Jahr {name!r}</translation>
+    </message>
+    <message>
+        <source>year {name!r}, {month}</source>
+        <translation>Jahr {name!r}, {month}</translation>
+    </message>
+    <message>
         <source>yes</source>
         <translation>ja</translation>
+    </message>
+    <message>
+        <source>{across!r} is not a direction of a section</source>
+        <translation>{across!r} ist keine Richtung eines Querschnitts</translation>
+    </message>
+    <message>
+        <source>{allowed:g} to {allowed2:g} {unit}</source>
+        <translation>{allowed:g} bis {allowed2:g} {unit}</translation>
+    </message>
+    <message>
+        <source>{allowed:g} to {allowed2:g}{unit}</source>
+        <translation>{allowed:g} bis {allowed2:g}{unit}</translation>
+    </message>
+    <message>
+        <source>{along!r} or {across!r} the top's grain</source>
+        <translation>{along!r} oder {across!r} zur Faser der Platte</translation>
+    </message>
+    <message>
+        <source>{ask}, so the longest edge does not tell; tag the grain</source>
+        <translation>{ask}, darum sagt die längste Kante nichts; die Faser angeben</translation>
+    </message>
+    <message>
+        <source>{atleast_1d:g} {unit} is not a usable {what}</source>
+        <translation>{atleast_1d:g} {unit} ist unbrauchbar: {what}</translation>
     </message>
     <message>
         <source>{axis} edge</source>
@@ -5231,8 +7575,24 @@
         <translation>Ende {axis}</translation>
     </message>
     <message>
+        <source>{backward} readings are older than the one before; the first is {spoken}</source>
+        <translation>{backward} Messwerte sind älter als der davor; der erste ist {spoken}</translation>
+    </message>
+    <message>
         <source>{bar} is {breadth:.0f} mm broad: a slot {length:.1f} mm long with room for its washer leaves {left:.1f} mm beside it, so it is not cut</source>
         <translation>{bar} ist {breadth:.0f} mm breit: Ein Langloch von {length:.1f} mm mit Platz für seine Scheibe lässt daneben {left:.1f} mm, darum wird es nicht geschnitten</translation>
+    </message>
+    <message>
+        <source>{basis}: {factor:.2f} x the table's, likely within {sd:.0%}</source>
+        <translation>{basis}: {factor:.2f} x Tabellenwert, wahrscheinlich auf {sd:.0%} genau</translation>
+    </message>
+    <message>
+        <source>{basis}; monthly means of daily values</source>
+        <translation>{basis}; Monatsmittel der Tageswerte</translation>
+    </message>
+    <message>
+        <source>{below_freezing!r} is not a surface of saturation</source>
+        <translation>{below_freezing!r} ist keine Fläche der Sättigung</translation>
     </message>
     <message>
         <source>{case}: nothing holds it, {flat:.1f} mm out of flat</source>
@@ -5247,12 +7607,24 @@
         <translation>{case}: um {flat:.2f} mm uneben, gewünscht {wished:.2f} mm</translation>
     </message>
     <message>
+        <source>{cell!r} is not a number</source>
+        <translation>{cell!r} ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>{cell!r} stands where {month} should</source>
+        <translation>{cell!r} steht, wo {month} stehen sollte</translation>
+    </message>
+    <message>
         <source>{change:+.1f} % since it was fixed, which its back may not follow</source>
         <translation>{change:+.1f} %, seit es befestigt wurde; sein Rücken folgt dem vielleicht nicht</translation>
     </message>
     <message>
         <source>{change:+.1f} % since it was flat; {boards} boards, heart side {heart}</source>
         <translation>{change:+.1f} %, seit es eben war; {boards} Bretter, Kernseite {heart}</translation>
+    </message>
+    <message>
+        <source>{coats} coats carried on from {nearest} and {nearest2} published</source>
+        <translation>{coats} Schichten aus den veröffentlichten {nearest} und {nearest2} fortgesetzt</translation>
     </message>
     <message>
         <source>{count} battens of {size}, slotted but for the centre, would leave {flat:.1f} mm out of flat instead of {worst:.1f} mm</source>
@@ -5267,6 +7639,22 @@
         <translation>{count} Bretter liegen mit der Kernseite oben</translation>
     </message>
     <message>
+        <source>{count} cells under a heading of {count2}</source>
+        <translation>{count} Zellen unter einem Kopf von {count2}</translation>
+    </message>
+    <message>
+        <source>{count} cells under {count2} headings: commas part the cells and the decimals alike</source>
+        <translation>{count} Zellen unter {count2} Überschriften: Kommas trennen die Zellen und die Dezimalen gleichermaßen</translation>
+    </message>
+    <message>
+        <source>{count} cells where {needed} are needed: {strip!r}</source>
+        <translation>{count} Zellen, wo {needed} nötig sind: {strip!r}</translation>
+    </message>
+    <message>
+        <source>{count} columns could be the {what}</source>
+        <translation>{count} Spalten könnten es sein: {what}</translation>
+    </message>
+    <message>
         <source>{count} faces that meet were not followed: what they press is not told</source>
         <translation>{count} Flächen, die sich treffen, wurden nicht verfolgt: Was sie drücken, ist nicht gesagt</translation>
     </message>
@@ -5279,12 +7667,40 @@
         <translation>{count} mit der Kernseite unten</translation>
     </message>
     <message>
+        <source>{count} monthly {unit} given</source>
+        <translation>{count} Monatswerte in {unit} angegeben</translation>
+    </message>
+    <message>
+        <source>{count} numbers</source>
+        <translation>{count} Zahlen</translation>
+    </message>
+    <message>
+        <source>{count} of {size} readings have a {what}</source>
+        <translation>{count} von {size} Messwerten: {what}</translation>
+    </message>
+    <message>
+        <source>{count} parts have that name</source>
+        <translation>{count} Teile heißen so</translation>
+    </message>
+    <message>
         <source>{count} readings, mean {mean:.1f} %</source>
         <translation>{count} Werte, im Mittel {mean:.1f} %</translation>
     </message>
     <message>
+        <source>{count} stiffnesses for {n} boards</source>
+        <translation>{count} Steifigkeiten für {n} Bretter</translation>
+    </message>
+    <message>
         <source>{cover} left in the groove</source>
         <translation>{cover} bleiben in der Nut</translation>
+    </message>
+    <message>
+        <source>{degrees:g} is no temperature of a room</source>
+        <translation>{degrees:g} ist keine Temperatur eines Raums</translation>
+    </message>
+    <message>
+        <source>{direction!r} is not a direction of {name}</source>
+        <translation>{direction!r} ist keine Richtung von {name}</translation>
     </message>
     <message>
         <source>{driest:.1f} % on its driest day, {wettest:.1f} % on its wettest, {today:.1f} % today.</source>
@@ -5311,6 +7727,10 @@
         <translation>{end}: Eine Platte von {thick:.0f} mm lässt keinen Platz für einen Nagel, der unter der Sichtseite bleibt; kein Nagel</translation>
     </message>
     <message>
+        <source>{face} face wet for {hours:g} h</source>
+        <translation>Seite „{face}“ {hours:g} h nass</translation>
+    </message>
+    <message>
         <source>{fact} inferred, {reason}</source>
         <translation>{fact} erschlossen, {reason}</translation>
     </message>
@@ -5333,6 +7753,14 @@
     <message>
         <source>{flat:.1f} mm out of flat at most</source>
         <translation>höchstens um {flat:.1f} mm uneben</translation>
+    </message>
+    <message>
+        <source>{flat:g} °C outdoors</source>
+        <translation>{flat:g} °C im Freien</translation>
+    </message>
+    <message>
+        <source>{flat:g}{unit} cannot be used as {what}</source>
+        <translation>{flat:g}{unit} ist unbrauchbar: {what}</translation>
     </message>
     <message>
         <source>{head}. Datum edge: {edge}</source>
@@ -5399,6 +7827,10 @@
         <translation>{kept:.1f} mm Quellen wären verhindert</translation>
     </message>
     <message>
+        <source>{kind!r} is not a kind</source>
+        <translation>{kind!r} ist keine Art</translation>
+    </message>
+    <message>
         <source>{kind} (one point)</source>
         <translation>{kind} (ein Punkt)</translation>
     </message>
@@ -5409,6 +7841,14 @@
     <message>
         <source>{kind}: no rail can take it</source>
         <translation>{kind}: Keine Zarge kann das aufnehmen</translation>
+    </message>
+    <message>
+        <source>{kind}: {name!r} ends {ends}, {name2!r} begins {begins}</source>
+        <translation>{kind}: {name!r} endet {ends}, {name2!r} beginnt {begins}</translation>
+    </message>
+    <message>
+        <source>{kind}: {size} more</source>
+        <translation>{kind}: {size} weitere</translation>
     </message>
     <message>
         <source>{label}: it did not say its form, and is taken for the first</source>
@@ -5439,6 +7879,18 @@
         <translation>{least:.1f} {dry} bis {most:.1f} {wet}</translation>
     </message>
     <message>
+        <source>{least:g} to {most:g} mm</source>
+        <translation>{least:g} bis {most:g} mm</translation>
+    </message>
+    <message>
+        <source>{least_groove:g} mm or more</source>
+        <translation>{least_groove:g} mm oder mehr</translation>
+    </message>
+    <message>
+        <source>{least} to 1000000</source>
+        <translation>{least} bis 1000000</translation>
+    </message>
+    <message>
         <source>{least} to {most}</source>
         <translation>{least} bis {most}</translation>
     </message>
@@ -5449,6 +7901,14 @@
     <message>
         <source>{left} of {drawn} left</source>
         <translation>noch {left} von {drawn}</translation>
+    </message>
+    <message>
+        <source>{length:.4g} mm against {width:.4g} mm</source>
+        <translation>{length:.4g} mm gegen {width:.4g} mm</translation>
+    </message>
+    <message>
+        <source>{lines:g} to {lines2:g} mm</source>
+        <translation>{lines:g} bis {lines2:g} mm</translation>
     </message>
     <message>
         <source>{line}, if it is solid</source>
@@ -5467,16 +7927,76 @@
         <translation>{lot}: noch nichts gelernt: Die Feuchte hat sich für {n} Messungen zu wenig geändert. Messen, wenn sie um {change:.1f} % von der beim Einpassen abweicht; am weitesten weicht sie im {month} ab, um {most:.1f} %</translation>
     </message>
     <message>
+        <source>{low:g} to {high:g}</source>
+        <translation>{low:g} bis {high:g}</translation>
+    </message>
+    <message>
+        <source>{low:g} to {high:g} mm, where it has screws</source>
+        <translation>{low:g} bis {high:g} mm, wo sie Schrauben hat</translation>
+    </message>
+    <message>
+        <source>{low:g} to {high:g} {unit}</source>
+        <translation>{low:g} bis {high:g} {unit}</translation>
+    </message>
+    <message>
+        <source>{low:g} to {high:g} °C</source>
+        <translation>{low:g} bis {high:g} °C</translation>
+    </message>
+    <message>
+        <source>{low:g} to {high:g}{unit}</source>
+        <translation>{low:g} bis {high:g}{unit}</translation>
+    </message>
+    <message>
+        <source>{lower} {low_value:g} is above {upper} {high_value:g}</source>
+        <translation>{lower} {low_value:g} liegt über {upper} {high_value:g}</translation>
+    </message>
+    <message>
+        <source>{lowest:g} to {highest:g}{unit}</source>
+        <translation>{lowest:g} bis {highest:g}{unit}</translation>
+    </message>
+    <message>
+        <source>{low} to {high} {unit}</source>
+        <translation>{low} bis {high} {unit}</translation>
+    </message>
+    <message>
         <source>{mc} % by meter</source>
         <translation>{mc} % gemessen</translation>
+    </message>
+    <message>
+        <source>{mean:.1f} % {way} than in use ({target:.1f} %)</source>
+        <translation>{mean:.1f} % {way} als im Gebrauch ({target:.1f} %)</translation>
+    </message>
+    <message>
+        <source>{measured:+.2f} mm for {change:+.1f} % fits no lot of this wood</source>
+        <translation>{measured:+.2f} mm bei {change:+.1f} % passt zu keinem Posten dieses Holzes</translation>
+    </message>
+    <message>
+        <source>{missing} of {size} days have readings in fewer than {needed:.0f} hours</source>
+        <translation>{missing} von {size} Tagen haben Messwerte in weniger als {needed:.0f} Stunden</translation>
     </message>
     <message>
         <source>{mm} {unit} {way} at each edge in the {when} time</source>
         <translation>{mm} {unit} {way} an jeder Kante, {when}</translation>
     </message>
     <message>
+        <source>{name!r} cannot be {value:g}</source>
+        <translation>{name!r} kann nicht {value:g} sein</translation>
+    </message>
+    <message>
+        <source>{name!r} is to be a number, not {value!r}</source>
+        <translation>{name!r} soll eine Zahl sein, nicht {value!r}</translation>
+    </message>
+    <message>
         <source>{names} (no rail for fasteners)</source>
         <translation>{names} (keine Zarge für Befestigungen)</translation>
+    </message>
+    <message>
+        <source>{names} is no date</source>
+        <translation>{names} ist kein Datum</translation>
+    </message>
+    <message>
+        <source>{name} ({sizes}) does not fit the place of {name2} ({sizes2})</source>
+        <translation>{name} ({sizes}) passt nicht an den Platz von {name2} ({sizes2})</translation>
     </message>
     <message>
         <source>{name} and {count} alike</source>
@@ -5487,12 +8007,32 @@
         <translation>{name} sagt nicht, womit nach der Luft gefragt wurde</translation>
     </message>
     <message>
+        <source>{name} fills its groove and is thick for a panel that is left free: glue is not drawn</source>
+        <translation>{name} füllt seine Nut und ist dick für eine Füllung, die frei bleibt: Leim ist nicht gezeichnet</translation>
+    </message>
+    <message>
+        <source>{name} has no radial and tangential direction</source>
+        <translation>{name} hat keine radiale und tangentiale Richtung</translation>
+    </message>
+    <message>
+        <source>{name} is no solid wood</source>
+        <translation>{name} ist kein Massivholz</translation>
+    </message>
+    <message>
+        <source>{name} is no wood of known density</source>
+        <translation>{name} ist kein Holz bekannter Dichte</translation>
+    </message>
+    <message>
         <source>{name} is {value!r}, which is no form of properties</source>
         <translation>{name} ist {value!r}, das ist keine Form von Eigenschaften</translation>
     </message>
     <message>
         <source>{name} is {value!r}, which is no number</source>
         <translation>{name} ist {value!r}, das ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>{name} is {value:g}</source>
+        <translation>{name} ist {value:g}</translation>
     </message>
     <message>
         <source>{name} on the end rail: {need}, it gives {gives}</source>
@@ -5507,8 +8047,76 @@
         <translation>{name} nennt {word}, die sich nicht verwenden lassen</translation>
     </message>
     <message>
+        <source>{name} with {coats} coats</source>
+        <translation>{name} mit {coats} Schichten</translation>
+    </message>
+    <message>
+        <source>{name} without its number of coats</source>
+        <translation>{name} ohne Zahl der Schichten</translation>
+    </message>
+    <message>
         <source>{name} · {date} · made with Heartside; figures are estimates for movement only</source>
         <translation>{name} · {date} · mit Heartside gemacht; die Zahlen sind Schätzungen allein der Bewegung</translation>
+    </message>
+    <message>
+        <source>{name}, column rh_percent</source>
+        <translation>{name}, Spalte rh_percent</translation>
+    </message>
+    <message>
+        <source>{name}, columns</source>
+        <translation>{name}, Spalten</translation>
+    </message>
+    <message>
+        <source>{name}, line 1</source>
+        <translation>{name}, Zeile 1</translation>
+    </message>
+    <message>
+        <source>{name}, line 1, column 1</source>
+        <translation>{name}, Zeile 1, Spalte 1</translation>
+    </message>
+    <message>
+        <source>{name}, line 1: {column!r} is not a word of ours. {did_you_mean}</source>
+        <translation>{name}, Zeile 1: {column!r} ist keines unserer Wörter. {did_you_mean}</translation>
+    </message>
+    <message>
+        <source>{name}, line {first}, column {count}</source>
+        <translation>{name}, Zeile {first}, Spalte {count}</translation>
+    </message>
+    <message>
+        <source>{name}, line {line_num}</source>
+        <translation>{name}, Zeile {line_num}</translation>
+    </message>
+    <message>
+        <source>{name}, line {lines}</source>
+        <translation>{name}, Zeile {lines}</translation>
+    </message>
+    <message>
+        <source>{name}, line {lines}, column {column}</source>
+        <translation>{name}, Zeile {lines}, Spalte {column}</translation>
+    </message>
+    <message>
+        <source>{name}, line {line}</source>
+        <translation>{name}, Zeile {line}</translation>
+    </message>
+    <message>
+        <source>{name}, line {line}, column {column}</source>
+        <translation>{name}, Zeile {line}, Spalte {column}</translation>
+    </message>
+    <message>
+        <source>{name}, line {line}, column {humidity}</source>
+        <translation>{name}, Zeile {line}, Spalte {humidity}</translation>
+    </message>
+    <message>
+        <source>{name}, line {line}, column {temperature}</source>
+        <translation>{name}, Zeile {line}, Spalte {temperature}</translation>
+    </message>
+    <message>
+        <source>{name}, line {line}: {error}</source>
+        <translation>{name}, Zeile {line}: {error}</translation>
+    </message>
+    <message>
+        <source>{name}, line {value}, column {column}</source>
+        <translation>{name}, Zeile {value}, Spalte {column}</translation>
     </message>
     <message>
         <source>{name}, {count} boards</source>
@@ -5519,8 +8127,20 @@
         <translation>{name}, {count} Bretter verleimt</translation>
     </message>
     <message>
+        <source>{name}: its material is not said; taken as stiff as a usual hardwood</source>
+        <translation>{name}: Werkstoff nicht gesagt; so steif wie ein übliches Laubholz genommen</translation>
+    </message>
+    <message>
         <source>{name}: narrowest in {dry}, widest in {wet}; about {total} {unit} between the two.</source>
         <translation>{name}: am schmalsten im {dry}, am breitesten im {wet}; etwa {total} {unit} dazwischen.</translation>
+    </message>
+    <message>
+        <source>{name}: taken as a batten, screwed every {batten_screw:.0f} mm at most, in slots</source>
+        <translation>{name}: als Querleiste genommen, höchstens alle {batten_screw:.0f} mm in Langlöchern geschraubt</translation>
+    </message>
+    <message>
+        <source>{name}: taken as a breadboard end on a tongue with {tongue_play:g} mm of play</source>
+        <translation>{name}: als Hirnleiste auf einer Feder mit {tongue_play:g} mm Spiel genommen</translation>
     </message>
     <message>
         <source>{name}: top {wide:.0f} mm wide, common practice stops at {widest:.0f} mm</source>
@@ -5545,6 +8165,14 @@
     <message>
         <source>{n}. {share:.0%}  {name}: would make {low:+.1f} to {high:+.1f} mm</source>
         <translation>{n}. {share:.0%}  {name}: ergäbe {low:+.1f} bis {high:+.1f} mm</translation>
+    </message>
+    <message>
+        <source>{one} and {other}</source>
+        <translation>{one} und {other}</translation>
+    </message>
+    <message>
+        <source>{panel}: {count} boards, {moisture_change_driest:+.1f} % at the driest and {moisture_change_wettest:+.1f} % at the wettest since they were made flat.</source>
+        <translation>{panel}: {count} Bretter, seit dem Ebnen am trockensten {moisture_change_driest:+.1f} % und am feuchtesten {moisture_change_wettest:+.1f} %.</translation>
     </message>
     <message>
         <source>{parts}: {kn:.1f} kN in {month}, {way} with {stress:.1f} MPa (clear wood bears {strength:.1f})</source>
@@ -5579,6 +8207,10 @@
         <translation>{points:+.1f} für {wood:.0f} °C</translation>
     </message>
     <message>
+        <source>{pressure_pa:g} Pa</source>
+        <translation>{pressure_pa:g} Pa</translation>
+    </message>
+    <message>
         <source>{pull} of {allowed}</source>
         <translation>{pull} von {allowed}</translation>
     </message>
@@ -5603,8 +8235,28 @@
         <translation>insgesamt {room:.1f} mm</translation>
     </message>
     <message>
+        <source>{room:g} to {room2:g} °C</source>
+        <translation>{room:g} bis {room2:g} °C</translation>
+    </message>
+    <message>
+        <source>{room} it does not come right within two years: find drier or damper air.</source>
+        <translation>{room} wird es binnen zwei Jahren nicht recht: trockenere oder feuchtere Luft suchen.</translation>
+    </message>
+    <message>
+        <source>{room} it takes about {usual:.0f} days ({quick:.0f} to {longest}: sources differ that much).</source>
+        <translation>{room} dauert es etwa {usual:.0f} Tage ({quick:.0f} bis {longest}: So weit gehen die Quellen auseinander).</translation>
+    </message>
+    <message>
+        <source>{samples!r} samples</source>
+        <translation>{samples!r} Stichproben</translation>
+    </message>
+    <message>
         <source>{screws} screws on {count} sheets of {paper}, full size. Only sheets with something to drill are printed.</source>
         <translation>{screws} Schrauben auf {count} Blättern {paper}, in wahrer Größe. Nur Blätter, auf denen etwas zu bohren ist, werden gedruckt.</translation>
+    </message>
+    <message>
+        <source>{shape} values of {field}</source>
+        <translation>{shape} Werte von {field}</translation>
     </message>
     <message>
         <source>{shape}; greatest step at a glue line {step:.2f}.</source>
@@ -5635,6 +8287,66 @@
         <translation>{solid:.0f} mm dürfen fest sein, manche lassen {most:.0f} gelten; übliche Praxis, keine Quelle</translation>
     </message>
     <message>
+        <source>{spoken} comes after {spoken2}: clock set back; put in order</source>
+        <translation>{spoken} kommt nach {spoken2}: Uhr zurückgestellt; geordnet</translation>
+    </message>
+    <message>
+        <source>{spot}: the ring radius is unknown, so the cup is too</source>
+        <translation>{spot}: Der Ringradius ist unbekannt, also auch die Wölbung</translation>
+    </message>
+    <message>
+        <source>{strip!r} is no date</source>
+        <translation>{strip!r} ist kein Datum</translation>
+    </message>
+    <message>
+        <source>{strip!r} is no reading</source>
+        <translation>{strip!r} ist kein Messwert</translation>
+    </message>
+    <message>
+        <source>{strip!r} is no time of day</source>
+        <translation>{strip!r} ist keine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>{temperature:g} °C is no room; it looks like °F</source>
+        <translation>{temperature:g} °C ist kein Raum; es sieht nach °F aus</translation>
+    </message>
+    <message>
+        <source>{text!r} gives the {side} face twice</source>
+        <translation>{text!r} nennt die Seite „{side}“ zweimal</translation>
+    </message>
+    <message>
+        <source>{text!r} is no direction</source>
+        <translation>{text!r} ist keine Richtung</translation>
+    </message>
+    <message>
+        <source>{text!r} is no place across the width</source>
+        <translation>{text!r} ist kein Ort quer über die Breite</translation>
+    </message>
+    <message>
+        <source>{text!r} is no side of the part</source>
+        <translation>{text!r} ist keine Seite des Teils</translation>
+    </message>
+    <message>
+        <source>{text!r} is no {what}</source>
+        <translation>{text!r} gibt es nicht: {what}</translation>
+    </message>
+    <message>
+        <source>{text!r} is not a finish</source>
+        <translation>{text!r} ist kein Anstrich</translation>
+    </message>
+    <message>
+        <source>{text!r} is not {what}</source>
+        <translation>{text!r} ist nicht das Verlangte: {what}</translation>
+    </message>
+    <message>
+        <source>{text!r} says nothing of the other face</source>
+        <translation>{text!r} sagt nichts von der anderen Seite</translation>
+    </message>
+    <message>
+        <source>{thickness:g} mm thick beside {name} of {thickness2:g} mm (ratio {ratio:.2f})</source>
+        <translation>{thickness:g} mm dick neben {name} mit {thickness2:g} mm (Verhältnis {ratio:.2f})</translation>
+    </message>
+    <message>
         <source>{title}, seen from below, 1:{by:g}</source>
         <translation>{title}, von unten gesehen, 1:{by:g}</translation>
     </message>
@@ -5659,8 +8371,40 @@
         <translation>{trapped}. Sie wölbt sich oder sprengt die Verbindungen ihres Rahmens{force}</translation>
     </message>
     <message>
+        <source>{unreadable_count} of {total} lines cannot be read; the first: {what}</source>
+        <translation>{unreadable_count} von {total} Zeilen sind nicht lesbar; die erste: {what}</translation>
+    </message>
+    <message>
+        <source>{upper}{certainty}. mm; + is a crown (centre high), - a hollow. Extra: how much further from flat than the flattest one.</source>
+        <translation>{upper}{certainty}. mm; + ist rund (Mitte hoch), - hohl. Mehr: wie viel weiter von der Ebene als die ebenste.</translation>
+    </message>
+    <message>
         <source>{up}, {down}, so the top waves rather than bends one way</source>
         <translation>{up}, {down}: Die Platte wird eher wellig, als dass sie sich nach einer Seite biegt</translation>
+    </message>
+    <message>
+        <source>{value:g} {unit} is not a usable {what}</source>
+        <translation>{value:g} {unit} ist unbrauchbar: {what}</translation>
+    </message>
+    <message>
+        <source>{value:g} {unit} is out of range for {what}</source>
+        <translation>{value:g} {unit} liegt außerhalb des Bereichs: {what}</translation>
+    </message>
+    <message>
+        <source>{values!r} is not a number</source>
+        <translation>{values!r} ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>{values:g} % is not a moisture that air can give</source>
+        <translation>{values:g} % ist keine Feuchte, die Luft geben kann</translation>
+    </message>
+    <message>
+        <source>{value} is not a usable {what}</source>
+        <translation>{value} ist unbrauchbar: {what}</translation>
+    </message>
+    <message>
+        <source>{wanted} finite values</source>
+        <translation>{wanted} endliche Werte</translation>
     </message>
     <message>
         <source>{warmth:.0f} °C and {damp:.0f} % relative humidity</source>
@@ -5671,12 +8415,28 @@
         <translation>{way} {size:.1f} im {month}</translation>
     </message>
     <message>
+        <source>{what!r} is nothing to measure</source>
+        <translation>{what!r} lässt sich nicht messen</translation>
+    </message>
+    <message>
         <source>{what} is fixed solid across {width:.0f} mm of grain, which moves {least:+.1f} to {most:+.1f} mm against it: {comes} ({practice})</source>
         <translation>{what} ist auf {width:.0f} mm quer zur Faser fest, die sich dagegen {least:+.1f} bis {most:+.1f} mm bewegt: {comes} ({practice})</translation>
     </message>
     <message>
+        <source>{what} is {value!r}</source>
+        <translation>{what} ist {value!r}</translation>
+    </message>
+    <message>
         <source>{what} lies across {width:.0f} mm of grain, which moves {least:+.1f} to {most:+.1f} mm against it. How it is fixed is not drawn. If it is glued or screwed fast, {comes} ({practice})</source>
         <translation>{what} liegt auf {width:.0f} mm quer zur Faser, die sich dagegen {least:+.1f} bis {most:+.1f} mm bewegt. Wie es befestigt ist, ist nicht gezeichnet. Wenn es fest geleimt oder geschraubt ist, gilt: {comes} ({practice})</translation>
+    </message>
+    <message>
+        <source>{what} unchanged for {hours:.0f} h from {spoken}</source>
+        <translation>unverändert während {hours:.0f} h ab {spoken}: {what}</translation>
+    </message>
+    <message>
+        <source>{what} {value!r} is impossible</source>
+        <translation>{what} {value!r} ist unmöglich</translation>
     </message>
     <message>
         <source>{what}: it would come through on the other side</source>
@@ -5685,6 +8445,10 @@
     <message>
         <source>{what}: there is no wood to cut</source>
         <translation>{what}: da ist kein Holz zu schneiden</translation>
+    </message>
+    <message>
+        <source>{what}: {count} more</source>
+        <translation>{what}: {count} weitere</translation>
     </message>
     <message>
         <source>{when} {least:+.2f} to {most:+.2f}°, a corner off by {low:.1f} to {high:.1f}</source>
@@ -5699,16 +8463,104 @@
         <translation>{when}, {month}: eben</translation>
     </message>
     <message>
+        <source>{where}, column month</source>
+        <translation>{where}, Spalte month</translation>
+    </message>
+    <message>
+        <source>{where}, column {column}</source>
+        <translation>{where}, Spalte {column}</translation>
+    </message>
+    <message>
+        <source>{where}, column {temperature}</source>
+        <translation>{where}, Spalte {temperature}</translation>
+    </message>
+    <message>
+        <source>{where}, word 'built'</source>
+        <translation>{where}, Wort „built“</translation>
+    </message>
+    <message>
+        <source>{where}, word {word!r}</source>
+        <translation>{where}, Wort {word!r}</translation>
+    </message>
+    <message>
+        <source>{where}: a second wood{{…}} is ignored. To do: write one.</source>
+        <translation>{where}: Ein zweites wood{{…}} wird übergangen. Zu tun: eines schreiben.</translation>
+    </message>
+    <message>
         <source>{where}: no stock screw stays inside the top of {thick:.1f} mm</source>
         <translation>{where}: Keine handelsübliche Schraube bleibt in der Platte von {thick:.1f} mm</translation>
+    </message>
+    <message>
+        <source>{where}: part, other and kind are all needed.</source>
+        <translation>{where}: part, other und kind sind alle nötig.</translation>
+    </message>
+    <message>
+        <source>{where}: the row names no part.</source>
+        <translation>{where}: Die Zeile nennt kein Teil.</translation>
+    </message>
+    <message>
+        <source>{where}: the tag {text!r} has no closing brace. To do: end it with '}}'.</source>
+        <translation>{where}: Der Angabe {text!r} fehlt die schließende Klammer. Zu tun: mit „}}“ beenden.</translation>
+    </message>
+    <message>
+        <source>{where}: there is no part {unknown!r}.{meant}</source>
+        <translation>{where}: Es gibt kein Teil {unknown!r}.{meant}</translation>
+    </message>
+    <message>
+        <source>{where}: {count} cells under a heading of {count2}, so nothing of the row is read. To do: put cells with a {delimiter} in them in quotes, and write decimals with a point</source>
+        <translation>{where}: {count} Zellen unter einem Kopf von {count2}, darum wird nichts aus der Zeile gelesen. Zu tun: Zellen mit {delimiter} in Anführungszeichen setzen und Dezimalen mit Punkt schreiben</translation>
+    </message>
+    <message>
+        <source>{where}: {part!r} and {other!r} stand here twice; the first counts.</source>
+        <translation>{where}: {part!r} und {other!r} stehen hier zweimal; das erste gilt.</translation>
+    </message>
+    <message>
+        <source>{where}: {part!r} stands here twice; the first counts.</source>
+        <translation>{where}: {part!r} steht hier zweimal; das erste gilt.</translation>
+    </message>
+    <message>
+        <source>{where}: {what} (day 0 is 1 January)</source>
+        <translation>{where}: {what} (Tag 0 ist der 1. Januar)</translation>
+    </message>
+    <message>
+        <source>{where}: {word!r} is not a word of ours. Allowed: {names}.</source>
+        <translation>{where}: {word!r} ist keines unserer Wörter. Zulässig: {names}.</translation>
+    </message>
+    <message>
+        <source>{where}: {word!r} is said twice; the first counts.</source>
+        <translation>{where}: {word!r} ist zweimal gesagt; das erste gilt.</translation>
+    </message>
+    <message>
+        <source>{why}, so the longest edge does not tell; tag the grain</source>
+        <translation>{why}, darum sagt die längste Kante nichts; die Faser angeben</translation>
     </message>
     <message>
         <source>{wood}, {width:g} x {thickness:g} mm, {cup:.1f} mm {way}</source>
         <translation>{wood}, {width:g} x {thickness:g} mm, {cup:.1f} mm {way}</translation>
     </message>
     <message>
+        <source>{word!r} is not a word of ours</source>
+        <translation>{word!r} ist keines unserer Wörter</translation>
+    </message>
+    <message>
         <source>{word} inferred: {reason}</source>
         <translation>{word} geschlossen: {reason}</translation>
+    </message>
+    <message>
+        <source>{written} can be {meanings}, and no date in the file settles it{hint}</source>
+        <translation>{written} kann {meanings} sein, und kein Datum der Datei entscheidet es{hint}</translation>
+    </message>
+    <message>
+        <source>|x| ≥ {width:g} mm or |y| ≥ {thickness:g} mm</source>
+        <translation>|x| ≥ {width:g} mm oder |y| ≥ {thickness:g} mm</translation>
+    </message>
+    <message>
+        <source>°C and percent, such as 20/50</source>
+        <translation>°C und Prozent, etwa 20/50</translation>
+    </message>
+    <message>
+        <source>°F must be converted first</source>
+        <translation>°F zuerst umrechnen</translation>
     </message>
     <message>
         <source>± once it is known, {unit}</source>
@@ -5725,6 +8577,14 @@
     <message>
         <source>… and {count} more of the kind</source>
         <translation>… und {count} weitere dieser Art</translation>
+    </message>
+    <message>
+        <source>−100 to 100 percent points of MC</source>
+        <translation>−100 bis 100 Prozentpunkte Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>−60 to 100 °C</source>
+        <translation>−60 bis 100 °C</translation>
     </message>
 </context>
 <context>
