@@ -11,6 +11,7 @@ import cProfile
 import os
 import pstats
 import time
+from typing import NamedTuple
 
 import FreeCAD
 import FreeCADGui
@@ -54,13 +55,23 @@ def viewport():
     )
 
 
+class Cost(NamedTuple):
+    """Milliseconds that passed, and that processors worked; the second says more on a busy machine."""
+
+    wall: float
+    work: float
+
+    def __str__(self):
+        return f"{self.wall:.1f} ({self.work:.1f} of processors)"
+
+
 def least_ms(what, count=FRAMES):
     taken = []
     for number in range(count):
-        began = time.perf_counter()
+        began, worked = time.perf_counter(), time.process_time()
         what(number)
-        taken.append((time.perf_counter() - began) * 1e3)
-    return min(taken)  # what other work on the machine adds is no cost of ours
+        taken.append(((time.perf_counter() - began) * 1e3, (time.process_time() - worked) * 1e3))
+    return Cost(*map(min, zip(*taken)))  # what other work on the machine adds is no cost of ours
 
 
 @pytest.mark.parametrize("count", [50, 200])
@@ -135,10 +146,11 @@ def test_speed(doc, main_window, pump, count):
     whole = least_ms(frame)
     print(
         f"\n{count} boards with four holes: opened in {opening:.2f} s; {vectors} vectors moved a day; "
-        f"update {update:.1f} ms (promised {PROMISED_MS[count]:.0f}); "
-        f"redraw: host {host:.1f} ms, ours at rest {still:.1f} ms, ours moving {whole:.1f} ms; "
-        f"moving to host {whole / host:.2f} (promised {PROMISED_RATIO})"
+        f"update {update} ms (promised {PROMISED_MS[count]:.0f}); "
+        f"redraw: host {host} ms, ours at rest {still} ms, ours moving {whole} ms; "
+        f"moving to host {whole.wall / host.wall:.2f}, by processors {whole.work / host.work:.2f} "
+        f"(promised {PROMISED_RATIO})"
     )
     assert len(scene.figures) == count and vectors > 0
-    assert update < 3 * host, "an update costs no more than a few redraws of the host"
+    assert update.work < 3 * host.work, "an update costs no more than a few redraws of the host"
     panel.reject()

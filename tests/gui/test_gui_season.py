@@ -107,7 +107,10 @@ def everything_gone(panel):
     from workbench_pkg.views.zooming import views_of
 
     left = [
-        view for view in views_of(panel.scene.name) if view.getSceneGraph().findChild(panel.scene.root) >= 0
+        view
+        for view in views_of(panel.scene.name)
+        for node in (panel.scene.root, panel.scene.reach.root)
+        if view.getSceneGraph().findChild(node) >= 0
     ]
     doc = FreeCAD.listDocuments().get(panel.scene.name)
     hidden = [
@@ -279,6 +282,28 @@ def test_the_day_its_air_and_the_moisture_are_told(table, see):
     assert dry != wet and "°C" in wet and "% RH" in wet
     assert f"{panel.motion.mc.max():.1f} %" in wet and f"{panel.motion.mc.min():.1f} %" in dry
     assert panel.slider.value() == panel.motion.wettest_day
+
+
+def test_no_view_cuts_off_what_moves_toward_the_eye(table, see, pump):
+    """The planes of the camera are set from what the views know of."""
+    panel = see()
+    view = FreeCADGui.ActiveDocument.ActiveView
+    for box in panel.layers.values():
+        box.setChecked(False)
+    find("HeartsideSeason_rings").setChecked(True)
+    panel.magnify.setCurrentIndex(panel.magnify.count() - 1)
+    panel.magnify.activated.emit(panel.magnify.currentIndex())
+    scene = panel.scene
+    view.viewTop()
+    for day in (panel.motion.driest_day, panel.motion.wettest_day):
+        panel.show_day(day)
+        pump(0.2)
+        camera = view.getCameraNode()
+        top = camera.position.getValue()[2] - camera.nearDistance.getValue()
+        bottom = camera.position.getValue()[2] - camera.farDistance.getValue()
+        heights = np.concatenate([vectors_of(lines.vectors)[:, 2] for lines in (scene.edges, *scene.marks)])
+        heights = heights + scene.carrier.origin[2]
+        assert bottom < heights.min() and heights.max() < top
 
 
 def test_true_size_and_magnified(table, see, tmp_path, pump):

@@ -89,6 +89,21 @@ class Lines:
             self.draw(self.drawn, self.counts)
 
 
+class Reach:
+    """A box that is not drawn and cannot be picked; the views only know that something is there."""
+
+    def __init__(self) -> None:
+        self.root, self._corners = coin.SoSeparator(), coin.SoCoordinate3()
+        hidden, unpicked = coin.SoDrawStyle(), coin.SoPickStyle()
+        hidden.style, unpicked.style = coin.SoDrawStyle.INVISIBLE, coin.SoPickStyle.UNPICKABLE
+        for node in (hidden, unpicked, self._corners, coin.SoPointSet()):
+            self.root.addChild(node)
+
+    def set(self, low: Floats, high: Floats) -> None:
+        """The box from one corner to the opposite one, mm, global."""
+        self._corners.point.setValues(0, 2, [list(map(float, low)), list(map(float, high))])
+
+
 def shift_to(place: Floats) -> Any:
     """A node that moves what follows."""
     shift = coin.SoTranslation()

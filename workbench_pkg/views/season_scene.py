@@ -21,13 +21,17 @@ from workbench_pkg.panels.palette import INK, PAPER, Colour, fraction
 from workbench_pkg.panels.season_colours import DRY, POINTED, WET, share_colour
 from workbench_pkg.views.season_figure import Figure, Surfaces
 from workbench_pkg.views.season_hiding import Unseen
-from workbench_pkg.views.season_lines import DASHED, SOLID, Lines, styled
+from workbench_pkg.views.season_lines import DASHED, SOLID, Lines, Reach, styled
 from workbench_pkg.views.season_mesh import MeshReader
 from workbench_pkg.views.season_places import Cards, Places
 from workbench_pkg.views.zooming import views_of, zoom_to
 
 USUAL_COLOUR = (0.8, 0.68, 0.5)
 GLOW = 0.5
+REACH_MM, REACH_SHARE = (
+    1.0,
+    0.02,
+)  # beyond the edges: marks stand proud, and a bend may be largest on other days
 EDGE: Colour = (24, 20, 16)
 LAYERS = ("colours", "ghosts", "rings", "places", "caption")  # the caption is written by who shows a day
 
@@ -57,6 +61,7 @@ class SeasonScene:
         self.ghosts: list[tuple[int, Lines]] = []
         self.mark_switch, self.ghost_switch = coin.SoSwitch(), coin.SoSwitch()
         self.places, self.cards = Places(), Cards()
+        self.reach = Reach()
         self.unseen = Unseen()
         bold = styled(self.pointed, POINTED, 4.0)
         self.edges.group.addChild(bold)  # below the coordinates that it shares
@@ -69,6 +74,7 @@ class SeasonScene:
             self.cards.root,
         ):
             self.root.addChild(node)
+        self._reach_out()
         self.unseen.hide(self.leaves[motion.parts[index].key] for index in self.figures)
         self.attach()
 
@@ -100,8 +106,9 @@ class SeasonScene:
         views = views_of(self.name)
         for view in views:
             scene = view.getSceneGraph()
-            if scene.findChild(self.root) < 0:
-                scene.addChild(self.root)
+            for node in (self.root, self.reach.root):
+                if scene.findChild(node) < 0:
+                    scene.addChild(node)
         return len(views)
 
     def close(self) -> None:
@@ -109,8 +116,9 @@ class SeasonScene:
         if self.name in App.listDocuments():
             for view in views_of(self.name):
                 scene = view.getSceneGraph()
-                if scene.findChild(self.root) >= 0:
-                    scene.removeChild(self.root)
+                for node in (self.root, self.reach.root):
+                    if scene.findChild(node) >= 0:
+                        scene.removeChild(node)
         self.unseen.restore()
 
     # ---- the year -----------------------------------------------------------------------------------------
@@ -120,6 +128,7 @@ class SeasonScene:
         if factor != self.factor:
             self.factor = factor
             self._place_ghosts()
+            self._reach_out()
         self.day = day
         moves = self.carrier.on(day, factor)
         self.moved += self.surfaces.move(moves) + self.edges.move(moves)
@@ -129,6 +138,17 @@ class SeasonScene:
         for index, figure in self.figures.items():
             if figure.carries:
                 figure.place(matrices[index].tolist())
+
+    def _reach_out(self) -> None:
+        """Tell the views how far the parts go, or their near and far planes would cut what the host does not draw."""
+        gathered = self.edges.vectors.gathered
+        there = np.empty((2, gathered.count, 3), dtype=np.float32)
+        for day, out in zip((self.motion.driest_day, self.motion.wettest_day), there):
+            gathered.write(self.carrier.on(day, self.factor).points, out)
+        if there.size:
+            low, high = there.min(axis=(0, 1)), there.max(axis=(0, 1))
+            slack = REACH_MM + REACH_SHARE * float(np.linalg.norm(high - low))
+            self.reach.set(self.carrier.origin + low - slack, self.carrier.origin + high + slack)
 
     def _place_ghosts(self) -> None:
         if self.layers["ghosts"]:
