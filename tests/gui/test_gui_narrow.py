@@ -1,4 +1,4 @@
-"""Every task panel fits a narrow dock: nothing of it reaches past the right edge, in English and in German."""
+"""Every task panel fits a narrow dock, in English and in German: nothing reaches past its edge, no words are cut."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ import pytest
 from PySide import QtCore
 
 from tests.gui import bench_piece as bench
+from tests.gui.test_gui_german import clipped
 from workbench_pkg.panels import working
 
 try:
@@ -16,7 +17,8 @@ except ImportError:
 if QtWidgets is None:
     from PySide import QtGui as QtWidgets
 
-ROOM = 235  # pixels: a dock of 280, as the host gives it at first, less scroll bar and frames
+DOCK = 280  # pixels, as the host gives it at first
+ROOM = 235  # less scroll bar and frames
 NO_PANEL = {
     *("Separator", "Accept", "Untag", "Annotate", "Remove", "CutSlots", "TakeHardware", "Report"),
     *("Template", "Schedule", "DrawTop", "ExportCut", "RemovePapers"),
@@ -73,7 +75,9 @@ def test_every_panel_fits_a_narrow_dock(language, doc, main_window, pump, wait_u
     bench.tag_all(doc)
     bench.isometric()
     pump(0.3)
-    wide, opened = {}, []
+    docks = [each for each in main_window.findChildren(QtWidgets.QDockWidget) if each.isVisible()]
+    main_window.resizeDocks(docks, [DOCK] * len(docks), QtCore.Qt.Horizontal)
+    wide, cut, opened = {}, {}, []
     for name in registry.order():
         if name.partition("_")[2] in NO_PANEL or name in NO_PANEL:
             continue
@@ -89,8 +93,11 @@ def test_every_panel_fits_a_narrow_dock(language, doc, main_window, pump, wait_u
             least, widest = asks_for(form)
             if least > ROOM:
                 wide[name, form.objectName()] = (least, widest)
+            if found := clipped(form):
+                cut[name, form.objectName()] = found
         shot(f"narrow-{language}-{name}", settle=0.1)
         FreeCADGui.Control.closeDialog()
         pump(0.2)
     assert len(opened) >= 6, opened
     assert wide == {}, "\n".join(f"{where}: {found}" for where, found in wide.items())
+    assert cut == {}, "\n".join(f"{where}: {found}" for where, found in cut.items())

@@ -24,6 +24,7 @@ from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.joints_table import JointsTable, explained
 from workbench_pkg.panels.season_watch import SeasonWatch
 from workbench_pkg.panels.telling import attempt, explain, told
+from workbench_pkg.panels.whole_words import WholeWords
 from workbench_pkg.panels.working_out import work_out_soon
 
 translate = App.Qt.translate
@@ -69,7 +70,7 @@ class JointsPanel:
         self.words.setPlaceholderText(translate("Heartside", "Part or kind of joint"))
         self.words.setClearButtonEnabled(True)
         self.table = JointsTable()
-        self.about = _label("HeartsideJointsAbout")
+        self.about = WholeWords(name="HeartsideJointsAbout")
         self.about.setTextInteractionFlags(QtCore.Qt.TextSelectableByMouse)
         self.kind = QtWidgets.QComboBox()
         self.kind.setObjectName("HeartsideJointsKind")
@@ -86,11 +87,14 @@ class JointsPanel:
         self.change = _button("HeartsideJointsChange", translate("Heartside", "Say so"))
         self.confirm = _button("HeartsideJointsConfirm", translate("Heartside", "Confirm as it is"))
         self.forget = _button("HeartsideJointsForget", translate("Heartside", "Forget what was said"))
-        self.line = _label("HeartsideJointsLine")
+        self.line = WholeWords(name="HeartsideJointsLine")
         self.point = _button("HeartsideJointsPoint", translate("Heartside", "Point at the line …"))
         self.point.setCheckable(True)
         self.unfix = _button("HeartsideJointsUnfix", translate("Heartside", "Forget the line"))
-        self.state, self.trouble = _label("HeartsideJointsState"), _label("HeartsideTrouble")
+        self.state, self.trouble = (
+            WholeWords(name="HeartsideJointsState"),
+            WholeWords(name="HeartsideTrouble"),
+        )
         self.trouble.setStyleSheet("color: #b3261e; font-weight: bold")
         self._explain()
         # ``activated`` and ``textEdited``: what the user does, not what happens when a list is taken down.
@@ -337,15 +341,7 @@ def _button(name: str, text: str) -> QtWidgets.QPushButton:
     return button
 
 
-def _label(name: str) -> QtWidgets.QLabel:
-    label = QtWidgets.QLabel()
-    label.setObjectName(name)
-    label.setWordWrap(True)
-    return label
-
-
 def _heading(text: str) -> QtWidgets.QLabel:
-    label = QtWidgets.QLabel(text)
+    label = WholeWords(text)
     label.setStyleSheet("font-weight: bold")
-    label.setWordWrap(True)
     return label
