@@ -216,7 +216,7 @@ def _notes(parts: Sequence[Mapping[str, Any]], hidden: Sequence[str]) -> list[st
         for about, fact in part["facts"].items():
             if fact["origin"] == "inferred" and about in ("grain", "show", "rings", "fitted"):
                 inferred = say(
-                    "{fact} inferred, {reason}", fact=say(about), reason=_without_sizes(fact["reason"])
+                    "{fact} inferred, {reason}", fact=say(about), reason=without_sizes(fact["reason"])
                 )
                 told.setdefault(inferred, []).append(part["name"])
             if fact["origin"] == "missing" and about == "show" and part["cup"]:
@@ -256,7 +256,7 @@ def _twist(twist: Mapping[str, Any]) -> str:
     return say("twists: {ends}", ends=ends)
 
 
-def _without_sizes(reason: str) -> str:
+def without_sizes(reason: str) -> str:
     """A reason without its figures, so that parts of many sizes share one line."""
     sizes = re.sub(r"\\{\w+\\}", "[0-9.e+]+", re.escape(re.sub(":[^}]*", "", word(EDGES))))
     return re.sub(f", {sizes}", "", reason)

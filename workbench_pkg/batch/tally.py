@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from workbench_pkg.batch.html_index import SEVERITIES
+from workbench_pkg.batch.speech import Speech
 
 
 class Tally:
@@ -31,18 +32,29 @@ class Tally:
             self.with_findings += bool(new)
             self.hold += not new
 
-    def summary(self) -> str:
+    def summary(self, speech: Speech | None = None) -> str:
         """One or two sentences."""
-        told = [
-            f"{self.hold} {'holds' if self.hold == 1 else 'hold'}",
-            f"{self.with_findings} with findings",
-            f"{self.not_checked} could not be checked",
-        ]
-        if self.found_again:
-            told.append(f"{self.found_again} as kept from before")
-        text = f"{self.models} model{'' if self.models == 1 else 's'}: {', '.join(told)}."
+        say = (speech or Speech()).say
+        told = ", ".join(
+            [
+                say("1 holds") if self.hold == 1 else say("{count} hold", count=self.hold),
+                say("{count} with findings", count=self.with_findings),
+                say("{count} could not be checked", count=self.not_checked),
+                *([say("{count} as kept from before", count=self.found_again)] if self.found_again else []),
+            ]
+        )
+        many = say("{count} models: {told}.", count=self.models, told=told)
+        text = [say("1 model: {told}.", told=told) if self.models == 1 else many]
         if self.known or self.gone:
-            text += f" Known findings: {self.known} accepted, {self.gone} no longer there."
-        if self.lesser:
-            text += f" {self.lesser} finding{' is' if self.lesser == 1 else 's are'} too slight to fail on."
-        return text
+            text.append(
+                say(
+                    "Known findings: {known} accepted, {gone} no longer there.",
+                    known=self.known,
+                    gone=self.gone,
+                )
+            )
+        if self.lesser == 1:
+            text.append(say("1 finding is too slight to fail on."))
+        elif self.lesser:
+            text.append(say("{count} findings are too slight to fail on.", count=self.lesser))
+        return " ".join(text)

@@ -6,6 +6,7 @@ import re
 from typing import Any
 
 from movement_core.errors import HeartsideError
+from movement_core.wording import say
 
 # What the library calls it → what is typed. Values keep their place: date_order='dmy' → --date-order dmy.
 _OPTIONS = {
@@ -13,7 +14,7 @@ _OPTIONS = {
     "temperature_unit": "--temperature-unit",
     "complete_with": "--complete-with",
 }
-_COLUMNS_ASKED = re.compile(r"columns=\{'(\w+)': its number, 1 = first\}")
+_COLUMNS_ASKED = re.compile(r"columns=\{'(\w+)': [^{}]*\}")
 _KEYWORD = re.compile(r"\b(date_order|temperature_unit|complete_with)\b(?:=(?:'(\w+)'|…))?")
 
 
@@ -23,7 +24,8 @@ def in_options(text: str) -> str:
     >>> in_options("give temperature_unit='F' if they are, or columns={'humidity': its number, 1 = first}")
     'give --temperature-unit F if they are, or --columns humidity=NUMBER (1 = first)'
     """
-    text = _COLUMNS_ASKED.sub(r"--columns \1=NUMBER (1 = first)", text).replace("columns=…", "--columns …")
+    asked = say("NUMBER (1 = first)")
+    text = _COLUMNS_ASKED.sub(rf"--columns \1={asked}", text).replace("columns=…", "--columns …")
     return _KEYWORD.sub(_option, text)
 
 
@@ -36,7 +38,9 @@ def told(error: Exception, job: dict[str, Any]) -> str:
     """One line for an error: what, where (the path as it was typed, once), and what to do."""
     if not isinstance(error, HeartsideError):
         text = " ".join(str(error).split())
-        return _placed(f"the CAD host could not do it: {type(error).__name__}: {text}", job)
+        return _placed(
+            say("the CAD host could not do it: {kind}: {text}", kind=type(error).__name__, text=text), job
+        )
     return _placed(in_options(str(error)), job)
 
 

@@ -26,7 +26,7 @@ from movement_core.sheet.pages.model import (
 from movement_core.sheet.pages.names import isolated, whole
 from movement_core.sheet.pages.wish import SheetWish
 from movement_core.sheet.pages.year_view import year_pictures
-from movement_core.wording import phrase, say
+from movement_core.wording import phrase, say, word
 
 MOST = 6  # things that move, and gaps
 LEAST_BAND = 15  # percent of humidity: a narrower range is not kept without a plant for it (own)
@@ -39,7 +39,7 @@ def client_blocks(material: Material, wish: SheetWish, lengths: Lengths) -> list
         (
             Field(say("For"), Text(whole(wish.job)) if wish.job else None),
             Field(say("Where it stands"), Text(whole(wish.place)) if wish.place else None),
-            Field(say("Air it was made for"), Text(whole(report["year"]["name"]))),
+            Field(say("Air it was made for"), Text(whole(word(report["year"]["name"])))),
             Field(say("Date"), Text(day(report["today"]["date"]))),
         ),
         columns=2,

@@ -12,7 +12,7 @@ from movement_core.sheet.pages.material import Material
 from movement_core.sheet.pages.model import Block, Field, Form, Text, tell
 from movement_core.sheet.pages.names import whole
 from movement_core.sheet.pages.wish import SheetWish
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 
 def head_form(material: Material, wish: SheetWish) -> Block:
@@ -50,7 +50,7 @@ def air(material: Material) -> Text:
     data, year = material.data, material.data["report"]["year"]
     return tell(
         "{name}: {least} to {most} % RH; brings wood to {dry} % in {driest} and {wet} % in {wettest}",
-        name=whole(year["name"]),
+        name=whole(word(year["name"])),
         least=percent(data["air"]["rh_least_percent"], ("air", "rh_least_percent"), 0),
         most=percent(data["air"]["rh_most_percent"], ("air", "rh_most_percent"), 0),
         dry=percent(data["air"]["moisture_least_percent"], ("air", "moisture_least_percent")),

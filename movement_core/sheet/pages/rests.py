@@ -30,7 +30,8 @@ from movement_core.sheet.pages.model import (
 )
 from movement_core.sheet.pages.names import clean, isolated, sentence
 from movement_core.sheet.pages.part_table import GRAVE_FINDINGS
-from movement_core.wording import phrase, say
+from movement_core.sheet.text import without_sizes
+from movement_core.wording import phrase, say, word
 
 MOST_NUMBERS = 24
 MOST_NOTED = 40
@@ -204,7 +205,7 @@ def basis_blocks(material: Material) -> list[Block]:
     )
     year = report["year"]
     told = [
-        tell("Air: {name}; {basis}.", name=isolated(year["name"]), basis=clean(year["basis"])),
+        tell("Air: {name}; {basis}.", name=isolated(word(year["name"])), basis=clean(year["basis"])),
         tell(
             "Moisture that air brings wood to: Wood Handbook FPL-GTR-190 (2010), equation 4-5 (read). Boards follow it "
             "late and less, by their thickness, density and finish."
@@ -226,14 +227,14 @@ def _noted(material: Material) -> list[Text]:
     """What was inferred, and what is noted, each once with the parts it is true of."""
     told: dict[str, list[int]] = {}
     for number, entry in enumerate(material.data["report"]["parts"], 1):
-        for word, fact in entry["facts"].items():
-            if fact["origin"] == "inferred" and word in ("grain", "show", "rings", "fitted"):
-                reason = fact["reason"].split(", ")[0]
-                told.setdefault(say("{word} inferred: {reason}", word=say(word), reason=reason), []).append(
+        for about, fact in entry["facts"].items():
+            if fact["origin"] == "inferred" and about in ("grain", "show", "rings", "fitted"):
+                reason = without_sizes(fact["reason"])
+                told.setdefault(say("{word} inferred: {reason}", word=word(about), reason=reason), []).append(
                     number
                 )
-        for word in entry["missing"]:
-            told.setdefault(say("not said: {word}", word=say(word)), []).append(number)
+        for about in entry["missing"]:
+            told.setdefault(say("not said: {word}", word=word(about)), []).append(number)
         for note in entry["notes"]:
             told.setdefault(note, []).append(number)
     return [

@@ -9,6 +9,7 @@ from typing import Any
 
 from workbench_pkg.batch.answering import ask_worker, exit_code, failed_entry
 from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
+from workbench_pkg.batch.speech import Speech
 
 
 def add_words(commands: Any, shared: Shared) -> None:
@@ -32,5 +33,5 @@ def carry_out(options: argparse.Namespace) -> int:
     entry = answer.get("entry") or failed_entry(str(options.file), answer)
     print(answer.get("text") or "\n".join(e["message"] for e in entry["errors"]))
     if "entry" in answer:
-        print(f"\nWritten: {options.output}")
+        print("\n" + Speech(options.language).say("Written: {path}", path=options.output))
     return exit_code([entry])

@@ -23,6 +23,7 @@ from workbench_pkg.batch.pool import answers, processors
 from workbench_pkg.batch.progress import Progress
 from workbench_pkg.batch.selecting import Wanted, select
 from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
+from workbench_pkg.batch.speech import Speech
 from workbench_pkg.batch.tally import Tally
 from workbench_pkg.batch.targets import check_target
 from workbench_pkg.setup import UseError, work_folder, written_whole
@@ -87,7 +88,7 @@ def carry_out(options: argparse.Namespace) -> int:
         if target is not None:
             check_target(target, [one.shown for one in wanted], options.force)
     cache = None if options.no_cache else ready_cache(options.cache)
-    tally = Tally(options.fail_on)
+    tally, speech = Tally(options.fail_on), Speech(options.language)
     with written(options) as out:
         form = FORMS[options.format](out)
         for entry, answer in _checked(options, wanted, known, cache, form.needs):
@@ -98,9 +99,9 @@ def carry_out(options: argparse.Namespace) -> int:
             _tell_errors(entry, form.name)
             if noted is not None and not entry["errors"]:
                 noted.note(entry["path"], entry["findings"])
-        form.end(tally.summary() if len(wanted) > 1 or form.name == "html" else "")
+        form.end(tally.summary(speech) if len(wanted) > 1 or form.name == "html" else "")
     if options.output is not None:
-        print(f"{tally.summary()}\nWritten: {options.output}")
+        print(tally.summary(speech) + "\n" + speech.say("Written: {path}", path=options.output))
     if noted is not None:
         noted.write(options.force)
         print(f"heartside: accepted, and written: {noted.path}", file=sys.stderr)

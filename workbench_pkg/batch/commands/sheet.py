@@ -9,6 +9,7 @@ from typing import Any
 
 from workbench_pkg.batch.answering import ask_worker, exit_code, failed_entry
 from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
+from workbench_pkg.batch.speech import Speech
 
 
 def add_words(commands: Any, shared: Shared) -> None:
@@ -42,7 +43,10 @@ def carry_out(options: argparse.Namespace) -> int:
     for error in entry["errors"]:
         print(error["message"])
     if "entry" in answer:
+        say = Speech(options.language).say
         found = len(entry["findings"])
-        told = "no findings" if not found else f"{found} finding{'s' if found > 1 else ''}"
-        print(f"Written: {options.output} ({len(entry['parts'])} parts, {told})")
+        told = say("{count} findings", count=found) if found > 1 else say("1 finding")
+        told = told if found else say("no findings")
+        parts = len(entry["parts"])
+        print(say("Written: {path} ({parts} parts, {told})", path=options.output, parts=parts, told=told))
     return exit_code([entry])

@@ -9,6 +9,7 @@ from typing import Any
 
 from workbench_pkg.batch.answering import ALL_HOLD, NOT_CHECKED, ask_worker
 from workbench_pkg.batch.shared_words import Shared, file_typed, plan_typed, settings_typed
+from workbench_pkg.batch.speech import Speech
 
 
 def add_words(commands: Any, shared: Shared) -> None:
@@ -38,5 +39,9 @@ def carry_out(options: argparse.Namespace) -> int:
         return NOT_CHECKED
     for line in answer["not_cut"]:
         print(line)
-    print(f"Written: {options.output} ({len(answer['parts'])} parts, {len(answer['cut'])} of them cut)")
+    parts, cut = len(answer["parts"]), len(answer["cut"])
+    say = Speech(options.language).say
+    print(
+        say("Written: {path} ({parts} parts, {cut} of them cut)", path=options.output, parts=parts, cut=cut)
+    )
     return ALL_HOLD

@@ -9,6 +9,7 @@ from typing import Any
 
 from workbench_pkg.batch.answering import ALL_HOLD, NOT_CHECKED, ask_worker
 from workbench_pkg.batch.shared_words import Shared, file_typed, plan_typed, settings_typed
+from workbench_pkg.batch.speech import Speech
 
 
 def add_words(commands: Any, shared: Shared) -> None:
@@ -46,8 +47,17 @@ def carry_out(options: argparse.Namespace) -> int:
     for line in made["not_cut"]:
         print(line)
     count = len(made["tiles"])
+    say = Speech(options.language).say
+    sheets = say("{count} sheets of {paper}", count=count, paper=made["paper"]["name"])
+    if count == 1:
+        sheets = say("one sheet of {paper}", paper=made["paper"]["name"])
     print(
-        f"Written: {options.output} ({made['top']}: {len(made['screws'])} screws on {count} "
-        f"sheet{'s' if count > 1 else ''} of {made['paper']['name']})"
+        say(
+            "Written: {path} ({top}: {screws} screws on {sheets})",
+            path=options.output,
+            top=made["top"],
+            screws=len(made["screws"]),
+            sheets=sheets,
+        )
     )
     return ALL_HOLD

@@ -2219,8 +2219,20 @@
         <translation>1 Befund</translation>
     </message>
     <message>
+        <source>1 finding is too slight to fail on.</source>
+        <translation>1 Befund ist zu gering, um daran zu scheitern.</translation>
+    </message>
+    <message>
         <source>1 heart side down</source>
         <translation>1 mit der Kernseite unten</translation>
+    </message>
+    <message>
+        <source>1 holds</source>
+        <translation>1 hält</translation>
+    </message>
+    <message>
+        <source>1 model: {told}.</source>
+        <translation>1 Modell: {told}.</translation>
     </message>
     <message>
         <source>1 or more</source>
@@ -2647,6 +2659,10 @@
         <translation>Art</translation>
     </message>
     <message>
+        <source>Known findings: {known} accepted, {gone} no longer there.</source>
+        <translation>Bekannte Befunde: {known} angenommen, {gone} nicht mehr da.</translation>
+    </message>
+    <message>
         <source>Known from</source>
         <translation>Bekannt durch</translation>
     </message>
@@ -2717,6 +2733,10 @@
     <message>
         <source>Movement sheet: {name}</source>
         <translation>Bewegungsblatt: {name}</translation>
+    </message>
+    <message>
+        <source>NUMBER (1 = first)</source>
+        <translation>NUMMER (1 = die erste)</translation>
     </message>
     <message>
         <source>Never bolt a cupped top flat by force; a board released from being forced flat springs. Rip cupped boards hollow face down: a warped or case-hardened board can pinch the blade and kick back.</source>
@@ -3177,6 +3197,22 @@
     <message>
         <source>Worst in</source>
         <translation>Am schlimmsten im</translation>
+    </message>
+    <message>
+        <source>Written: {path}</source>
+        <translation>Geschrieben: {path}</translation>
+    </message>
+    <message>
+        <source>Written: {path} ({parts} parts, {cut} of them cut)</source>
+        <translation>Geschrieben: {path} ({parts} Teile, {cut} davon geschnitten)</translation>
+    </message>
+    <message>
+        <source>Written: {path} ({parts} parts, {told})</source>
+        <translation>Geschrieben: {path} ({parts} Teile, {told})</translation>
+    </message>
+    <message>
+        <source>Written: {path} ({top}: {screws} screws on {sheets})</source>
+        <translation>Geschrieben: {path} ({top}: {screws} Schrauben auf {sheets})</translation>
     </message>
     <message>
         <source>Year: {year}: its air brings wood to {low:.1f} % in {dry} and {high:.1f} % in {wet}. Basis: {basis}.</source>
@@ -5551,6 +5587,10 @@
         <translation>keine Zeichnung des Holzes gesagt</translation>
     </message>
     <message>
+        <source>no findings</source>
+        <translation>keine Befunde</translation>
+    </message>
+    <message>
         <source>no finish said: bare wood moves the most</source>
         <translation>kein Anstrich gesagt: Rohes Holz arbeitet am meisten</translation>
     </message>
@@ -5861,6 +5901,10 @@
     <message>
         <source>one round hole, at the front; all other screws in the slots along the slide, at the middle of their travel. If it is so already, confirm the joint as 'slides' or 'fixed at a point'</source>
         <translation>ein rundes Loch, vorn; alle anderen Schrauben in den Langlöchern längs des Auszugs, in der Mitte ihres Wegs. Wenn es schon so ist, die Verbindung als „slides“ oder „fixed at a point“ bestätigen</translation>
+    </message>
+    <message>
+        <source>one sheet of {paper}</source>
+        <translation>einem Blatt {paper}</translation>
     </message>
     <message>
         <source>only on the fixed line or on narrow parts</source>
@@ -6653,6 +6697,10 @@
     <message>
         <source>that is how breadboard ends are: say it to the client; cut them level at the moisture that the home has longest and ease the corners, or make the top of quarter-sawn wood; or hold it flat with battens below</source>
         <translation>so sind Hirnleisten: es dem Kunden sagen; sie bei der Feuchte bündig schneiden, die die Wohnung am längsten hat, und die Ecken brechen, oder die Platte aus Holz mit stehenden Ringen machen; oder sie mit Querleisten darunter eben halten</translation>
+    </message>
+    <message>
+        <source>the CAD host could not do it: {kind}: {text}</source>
+        <translation>das CAD-Programm konnte es nicht: {kind}: {text}</translation>
     </message>
     <message>
         <source>the air brings wood to {wood:.1f} %; boards lag</source>
@@ -7627,6 +7675,10 @@
         <translation>{coats} Schichten aus den veröffentlichten {nearest} und {nearest2} fortgesetzt</translation>
     </message>
     <message>
+        <source>{count} as kept from before</source>
+        <translation>{count} wie zuvor behalten</translation>
+    </message>
+    <message>
         <source>{count} battens of {size}, slotted but for the centre, would leave {flat:.1f} mm out of flat instead of {worst:.1f} mm</source>
         <translation>mit {count} Querleisten von {size}, bis auf die Mitte in Langlöchern, bliebe sie um {flat:.1f} mm statt {worst:.1f} mm uneben</translation>
     </message>
@@ -7655,6 +7707,10 @@
         <translation>{count} Spalten könnten es sein: {what}</translation>
     </message>
     <message>
+        <source>{count} could not be checked</source>
+        <translation>{count} nicht geprüft</translation>
+    </message>
+    <message>
         <source>{count} faces that meet were not followed: what they press is not told</source>
         <translation>{count} Flächen, die sich treffen, wurden nicht verfolgt: Was sie drücken, ist nicht gesagt</translation>
     </message>
@@ -7663,8 +7719,20 @@
         <translation>{count} Befunde</translation>
     </message>
     <message>
+        <source>{count} findings are too slight to fail on.</source>
+        <translation>{count} Befunde sind zu gering, um daran zu scheitern.</translation>
+    </message>
+    <message>
         <source>{count} heart side down</source>
         <translation>{count} mit der Kernseite unten</translation>
+    </message>
+    <message>
+        <source>{count} hold</source>
+        <translation>{count} halten</translation>
+    </message>
+    <message>
+        <source>{count} models: {told}.</source>
+        <translation>{count} Modelle: {told}.</translation>
     </message>
     <message>
         <source>{count} monthly {unit} given</source>
@@ -7687,8 +7755,16 @@
         <translation>{count} Werte, im Mittel {mean:.1f} %</translation>
     </message>
     <message>
+        <source>{count} sheets of {paper}</source>
+        <translation>{count} Blättern {paper}</translation>
+    </message>
+    <message>
         <source>{count} stiffnesses for {n} boards</source>
         <translation>{count} Steifigkeiten für {n} Bretter</translation>
+    </message>
+    <message>
+        <source>{count} with findings</source>
+        <translation>{count} mit Befunden</translation>
     </message>
     <message>
         <source>{cover} left in the groove</source>
