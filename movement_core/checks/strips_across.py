@@ -10,6 +10,7 @@ from movement_core.checks.crossing_grain import crossing_words, severity_of
 from movement_core.checks.crossing_kinds import STRIP, boards_with, crossings_of_kind
 from movement_core.checks.finding import Finding
 from movement_core.checks.force_words import force_figures, force_words, worst_force
+from movement_core.checks.remember import once_a_piece
 from movement_core.checks.told import told
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.crossing import Crossing
@@ -37,14 +38,20 @@ def _is_outside(whole: WholePiece, crossing: Crossing) -> bool:
     main = crossing.joint.meeting.main
     assert main is not None  # it touches
     outward = main.normal if crossing.carrier == crossing.joint.parts[0] else -main.normal
-    reach = max(_far(whole, index, outward) for index in range(len(whole.parts)))
-    return reach - _far(whole, crossing.other, outward) <= OUTSIDE_MM
+    centres, axes, sizes = _boxes(whole)
+    reach = centres @ outward + (np.abs(axes @ outward) * sizes).sum(axis=1) / 2
+    return bool(reach.max() - reach[crossing.other] <= OUTSIDE_MM)
 
 
-def _far(whole: WholePiece, index: int, direction: Floats) -> float:
-    frame = whole.parts[index].part.frame
-    half = np.abs(frame.axes @ direction) @ frame.size_mm / 2
-    return float(frame.centre @ direction + half)
+@once_a_piece
+def _boxes(whole: WholePiece) -> tuple[Floats, Floats, Floats]:
+    """Centres (N, 3), axes (N, 3, 3) and sizes (N, 3) of all parts."""
+    frames = [solved.part.frame for solved in whole.parts]
+    return (
+        np.array([frame.centre for frame in frames]),
+        np.array([frame.axes for frame in frames]),
+        np.array([frame.size_mm for frame in frames]),
+    )
 
 
 def _finding(whole: WholePiece, kind: str, crossings: list[Crossing]) -> Finding:

@@ -20,7 +20,7 @@ from movement_core.piece.contact.found import Gap
 from movement_core.piece.contact.joints import END, FREE, OVERLAP, POINT, UNTOLD, Joint
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.contact.swelling import swelling_of
-from movement_core.piece.restrained_network import PieceNetwork, Push, piece_network
+from movement_core.piece.restrained_network import PieceNetwork, PieceParts, Push, piece_network
 from movement_core.piece.solve import SolvedPart
 from movement_core.sources import RECALLED, Source
 from movement_core.wording import say
@@ -162,10 +162,10 @@ def restrained(solved: Sequence[SolvedPart], joints: Sequence[Joint], ground: in
     solved : the parts, as the joints number them. joints : between them. ground : the part that is taken to stay.
     """
     untold = any(joint.holds == UNTOLD and joint.kind != OVERLAP for joint in joints)
-    swellings = [swelling_of(one) for one in solved]
-    as_if = piece_network(solved, swellings, joints, True, ground)
-    told = piece_network(solved, swellings, joints, False, ground) if untold else as_if
-    known = [one is not None for one in swellings]
+    known = [swelling_of(one) is not None for one in solved]
+    pieces = PieceParts(solved, joints)
+    as_if = piece_network(pieces, True, ground)
+    told = piece_network(pieces, False, ground) if untold else as_if
     found = []
     for number, joint in enumerate(joints):
         assumed = joint.holds == UNTOLD and joint.kind != OVERLAP

@@ -17,11 +17,11 @@ from movement_core.piece.contact.blocks import Ints
 from movement_core.piece.contact.carried import middle_strains
 from movement_core.piece.contact.fixed_lines import fixed_lines
 from movement_core.piece.contact.found import Contact, Gap
-from movement_core.piece.contact.joints import GLUED_EDGE, Joint
+from movement_core.piece.contact.joints import GLUED_EDGE, UNTOLD, Joint
 from movement_core.piece.contact.network import ElasticParts, Network, Solution, Stops, Ties
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.contact.pressing import pressing_forces
-from movement_core.piece.contact.swelling import Swelling
+from movement_core.piece.contact.swelling import swelling_of
 from movement_core.piece.restrained_parts import WIDTH, Hold, elastic_parts, moduli_of
 from movement_core.piece.restrained_ties import (
     GIVE_MM3_PER_N,
@@ -111,30 +111,51 @@ class PieceNetwork:
         return found
 
 
-def piece_network(
-    solved: Sequence[SolvedPart],
-    swellings: Sequence[Swelling | None],
-    joints: Sequence[Joint],
-    if_solid: bool,
-    ground: int = 0,
-) -> PieceNetwork:
+class PieceParts:
+    """What the networks of a piece have in common, whether its unknown joints are taken as glued or as free.
+
+    ``solved`` : the parts, as the joints number them. ``joints`` : between them.
+    """
+
+    def __init__(self, solved: Sequence[SolvedPart], joints: Sequence[Joint]) -> None:
+        self.solved, self.joints = solved, joints
+        self.swellings = [swelling_of(one) for one in solved]
+        boards: dict[tuple[Species, float], BoardStiffness] = {}
+        self.moduli = [moduli_of(one, boards) for one in solved]
+        self.lines = fixed_lines([one.part for one in solved], joints)
+        self.modes, self.course = courses(np.array([middle_strains(one) for one in self.swellings]))
+        self._density = [_density(one) for one in solved]
+        self._patches: dict[int, list[Patch]] = {}  # of joints of which something is told, by their number
+
+    def patches(self, number: int, if_solid: bool) -> list[Patch]:
+        """Springs of a joint, by its number."""
+        joint = self.joints[number]
+        if number in self._patches:
+            return self._patches[number]
+        dense = [one for one in (self._density[part] for part in joint.parts) if one is not None]
+        density = sum(dense) / len(dense) if dense else None
+        found = patches_of(joint, density, if_solid, self.lines, number)
+        if joint.holds != UNTOLD:
+            self._patches[number] = found
+        return found
+
+
+def piece_network(piece: PieceParts, if_solid: bool, ground: int = 0) -> PieceNetwork:
     """The network of a piece, solved.
 
     Parameters
     ----------
-    solved, swellings : the parts and how they swell, as the joints number them. joints : between them.
-    ground : the part that is taken to stay.
+    piece : its parts and joints. ground : the part that is taken to stay.
     if_solid : whether unknown joints are taken as glued, or as free.
     """
-    boards: dict[tuple[Species, float], BoardStiffness] = {}
-    moduli = [moduli_of(one, boards) for one in solved]
-    patches, holds, faces = _between(solved, swellings, joints, if_solid)
+    solved, joints, moduli = piece.solved, piece.joints, piece.moduli
+    patches, holds, faces = _between(piece, if_solid)
     ties = Ties(
         np.array([joints[number].parts for number, _ in patches], dtype=np.intp).reshape(-1, 2),
         np.array([patch.point for _, patch in patches]).reshape(-1, 3),
         np.array([patch.stiffness for _, patch in patches]).reshape(-1, 3, 3),
     )
-    modes, course = courses(np.array([middle_strains(one) for one in swellings]))
+    modes, course = piece.modes, piece.course
     network = Network(elastic_parts(solved, moduli, holds), ties, ground)
     free = states = network.untouched(modes)
     days = course
@@ -210,28 +231,21 @@ def room_days(network: Network, stops: Stops, states: Solution, course: Floats) 
     return np.asarray(stops.room_mm[:, None] + moved @ course)
 
 
-def _between(
-    solved: Sequence[SolvedPart],
-    swellings: Sequence[Swelling | None],
-    joints: Sequence[Joint],
-    if_solid: bool,
-) -> tuple[list[tuple[int, Patch]], list[Hold], list[Face]]:
+def _between(piece: PieceParts, if_solid: bool) -> tuple[list[tuple[int, Patch]], list[Hold], list[Face]]:
     """Springs of all joints, where they take hold, and the faces that may press."""
-    density = [_density(one) for one in solved]
-    lines = fixed_lines([one.part for one in solved], joints)
     patches: list[tuple[int, Patch]] = []
     holds: list[Hold] = []
     faces: list[Face] = []
-    for number, joint in enumerate(joints):
-        dense = [one for one in (density[part] for part in joint.parts) if one is not None]
-        found = patches_of(joint, float(np.mean(dense)) if dense else None, if_solid, lines, number)
+    every_way = np.eye(3)
+    for number, joint in enumerate(piece.joints):
+        found = piece.patches(number, if_solid)
         patches += [(number, patch) for patch in found]
         firm = [patch for patch in found if patch.firm]
         if firm:
             points = np.concatenate([patch.ends for patch in firm])
             passes = joint.kind == GLUED_EDGE
-            holds += [Hold(part, points, np.eye(3), passes) for part in joint.parts]
-        if all(swellings[part] is not None for part in joint.parts):
+            holds += [Hold(part, points, every_way, passes) for part in joint.parts]
+        if all(piece.swellings[part] is not None for part in joint.parts):
             faces += [(number, face) for face in stopping_faces(joint, if_solid)]
     return patches, holds, faces
 

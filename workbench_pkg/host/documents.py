@@ -102,7 +102,7 @@ def _name_solids(doc: Any, file: Path) -> None:
 
 
 def _require_solids(doc: Any, file: Path) -> None:
-    reading = read_leaves(doc, hidden=True)
+    reading = read_leaves(doc, hidden=True, first_only=True)
     if reading.leaves:
         return
     reasons = [str(item) for item in reading.unreadable]

@@ -40,14 +40,17 @@ LARGEST_MM = 1e6  # own judgement: no piece is longer, and meshes of such things
 __all__ = ["Leaf", "Reading", "Unreadable", "read_leaves"]
 
 
-def read_leaves(doc: Any, hidden: bool = False) -> Reading:
+def read_leaves(doc: Any, hidden: bool = False, first_only: bool = False) -> Reading:
     """Leaf solids of a document in the order of its tree; with `hidden` also those that are not shown.
 
+    `first_only` stops at the first object that holds any: to see whether there are some.
     Inputs of booleans, compounds and fillets are no leaves, nor are hidden objects that are only linked to,
     nor the objects that Heartside made. Nothing in the document makes this raise: see Reading.unreadable.
     """
-    walk = _Walk(hidden)
+    walk = _Walk(hidden, first_only)
     for root in roots(doc):
+        if walk.is_done():
+            break
         if not is_used_up(root) and not is_hidden_master(root):
             walk.visit(_Place(root, "", root.Name, root.Visibility, ()))
     return Reading(_with_unique_names(walk.leaves), tuple(walk.unreadable))
@@ -84,9 +87,13 @@ class _Place:
 @dataclass
 class _Walk:
     hidden: bool
+    first_only: bool
     leaves: list[Leaf] = field(default_factory=list)
     unreadable: list[Unreadable] = field(default_factory=list)
     shapes: dict[tuple[str, str], list[tuple[Any, OwnSolid]]] = field(default_factory=dict)
+
+    def is_done(self) -> bool:
+        return self.first_only and bool(self.leaves)
 
     def give_up(self, place: _Place, obj: Any | None, why: str) -> None:
         name = place.label or place.key if obj is None else place.name_of(obj)
@@ -126,6 +133,8 @@ class _Walk:
         elements = link_property(array, "ElementList") or []
         count = int(link_property(array, "ElementCount") or 0)
         for i in range(count or len(elements)):
+            if self.is_done():
+                return
             element = elements[i] if i < len(elements) else None
             path = f"{element.Name if element else i}."
             inner = place.inside(obj, path, _element_visible(array, path[:-1], element))
@@ -137,6 +146,8 @@ class _Walk:
 
     def _visit_members(self, place: _Place, obj: Any, target: Any, depth: int) -> None:
         for path, member in members(target):
+            if self.is_done():
+                return
             if is_used_up(member) or is_hidden_master(member):
                 continue
             visible = member.Visibility

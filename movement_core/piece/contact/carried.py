@@ -73,7 +73,8 @@ def carried_positions(solved: Sequence[SolvedPart], joints: Sequence[Joint], gro
     held = np.array([row[2] for row in rows]).reshape(-1, 3, 3)
     # Least squares of shift_other − shift_one + apart = 0, weighted.
     weight = held + np.array([row[3] for row in rows]).reshape(-1, 3, 3) @ (np.eye(3) - held)
-    apart = _own_shift(swellings, pairs[:, 1], points) - _own_shift(swellings, pairs[:, 0], points)
+    first, second = _own_shifts(swellings, pairs, points)
+    apart = second - first
     matrix = np.tile(GROUNDED * np.eye(3), (len(solved), 1, 1))
     wanted = np.zeros((len(solved), 3, DAYS + 1))
     pull = weight @ apart
@@ -99,20 +100,22 @@ def _centre(joint: Joint) -> Floats:
     return np.zeros(3) if main is None else main.centre
 
 
-def _own_shift(swellings: Sequence[Swelling | None], which: Ints, points: Floats) -> Floats:
-    """(joints, 3, 366) how far a point of a part goes by its own swelling about its middle."""
+def _own_shifts(swellings: Sequence[Swelling | None], pairs: Ints, points: Floats) -> tuple[Floats, Floats]:
+    """(joints, 3, 366) how far a point of each part of a pair goes by its own swelling about its middle."""
     axes = np.array([np.eye(3) if one is None else one.axes for one in swellings])
     centre = np.array([np.zeros(3) if one is None else one.centre for one in swellings])
     strain = np.array([middle_strains(one) for one in swellings])
-    from_middle = np.einsum("jab,jb->ja", axes[which], points - centre[which])
-    return np.asarray(np.swapaxes(axes[which], 1, 2) @ (from_middle[:, :, None] * strain[which]))
+
+    def shift(which: Ints) -> Floats:
+        from_middle = np.einsum("jab,jb->ja", axes[which], points - centre[which])
+        return np.asarray(np.swapaxes(axes[which], 1, 2) @ (from_middle[:, :, None] * strain[which]))
+
+    return shift(pairs[:, 0]), shift(pairs[:, 1])
 
 
 def middle_strains(swelling: Swelling | None) -> Floats:
     """(3, 366) strains along a part's axes, in the middle of their range; 0 where they are not known."""
-    if swelling is None:
-        return np.zeros((3, DAYS + 1))
-    return np.stack([strain.middle for strain in swelling.strains])
+    return np.zeros((3, DAYS + 1)) if swelling is None else swelling.middle
 
 
 def held_directions(joint: Joint) -> Floats:

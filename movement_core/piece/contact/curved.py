@@ -30,8 +30,6 @@ def curved_finds(
                     if found is None:
                         continue
                     done.add((other, number))
-                    if body > other:
-                        continue  # found from the other side
                     if isinstance(found, Contact):
                         contacts.append(found)
                     elif isinstance(found, Gap):

@@ -20,7 +20,6 @@ from movement_core.piece.contact.pairs import chunks, ranges
 from movement_core.piece.contact.polygons import SNAP_MM, Floats, area, mean_width, shared, without
 from movement_core.piece.contact.rays import Kernel
 from movement_core.piece.contact.scene import ACROSS_RAY, RAY, Ints, Scene, Shell
-from movement_core.piece.vectors import cross
 
 Bools = NDArray[np.bool_]
 
@@ -161,17 +160,12 @@ def _flush(scene: Scene, face: int, body: int) -> list[int]:
 def _mesh_inside(scene: Scene, one: int, other: int) -> bool:
     """Whether the middle of a curved facet of either lies well inside the other."""
     for body, solid in ((one, other), (other, one)):
-        for curved in scene.bodies[body].curved:
-            triangles = curved.triangles
-            middle = triangles.mean(axis=1)
-            inward = cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
-            size = np.linalg.norm(inward, axis=1)
-            middle, inward = middle[size > 0], inward[size > 0]  # a facet without area has no inside
-            probes = middle - ROUND_OFF_MM * inward / size[size > 0, None]
+        chosen = []
+        for probes in scene.probes(body, ROUND_OFF_MM):
             near = ((probes > scene.low[solid]) & (probes < scene.high[solid])).all(axis=1)
-            probes = probes[near][:: max(1, int(near.sum()) // MOST_PROBES)]
-            if len(probes) and inside(scene, solid, probes).any():
-                return True
+            chosen.append(probes[near][:: max(1, int(near.sum()) // MOST_PROBES)])
+        if any(map(len, chosen)) and inside(scene, solid, np.concatenate(chosen)).any():
+            return True
     return False
 
 

@@ -25,7 +25,7 @@ def peg_in_hole(
     scene: Scene,
     reach: float,
 ) -> Contact | Gap | Overlap | bool | None:
-    """What a round peg and a round hole make; True for nothing within reach; None if they are no such pair."""
+    """What a round peg and a round hole make; True for nothing to tell; None if they are no such pair."""
     one, two = face.cylinder, met.cylinder
     if one is None or two is None or one.hollow == two.hollow:
         return None
@@ -41,8 +41,8 @@ def peg_in_hole(
     shift = float(between @ peg.axis)
     ends = sorted((shift + sense * hole.low_mm, shift + sense * hole.high_mm))
     low, high = max(peg.low_mm, ends[0]), min(peg.high_mm, ends[1])
-    if high - low <= CONTACT_MM or room - off > reach:
-        return True
+    if high - low <= CONTACT_MM or room - off > reach or body > other:
+        return True  # nothing there, or it is told from the other side
     # Halves of a split peg and a split hole look at each other by half each, whichever way they are turned.
     share = peg.angle * hole.angle / (2 * math.pi)
     radius = (peg.radius_mm + hole.radius_mm) / 2

@@ -131,6 +131,18 @@ class Scene:
     def shells(self) -> dict[int, Shell]:
         return {}
 
+    @cached_property
+    def known_probes(self) -> dict[tuple[int, float], list[Floats]]:
+        return {}
+
+    def probes(self, body: int, depth: float) -> list[Floats]:
+        """For each curved face of a body points (N, 3) so deep below the middles of its facets."""
+        if (body, depth) not in self.known_probes:
+            self.known_probes[body, depth] = [
+                _probes(curved.triangles, depth) for curved in self.bodies[body].curved
+            ]
+        return self.known_probes[body, depth]
+
     def shell(self, body: int) -> Shell:
         """The facets of a body, made when first asked for."""
         if body not in self.shells:
@@ -154,7 +166,7 @@ def scene_of(bodies: Sequence[Body]) -> Scene:
             numbers.append(number)
             normals.append(face.normal)
             origins.append(outer[0])
-            across.append(_run_in(outer, face.normal))
+            across.append(outer[1] - outer[0])
             counts.append(len(outer))
             corners.append(outer)
     if not owners:
@@ -167,6 +179,8 @@ def scene_of(bodies: Sequence[Body]) -> Scene:
     normal = np.array(normals)
     x = np.array(across)
     x -= np.einsum("ij,ij->i", x, normal)[:, None] * normal
+    for place in np.flatnonzero(~(np.linalg.norm(x, axis=1) > 0)).tolist():
+        x[place] = _longest_in(corners[place], normal[place])
     x /= np.linalg.norm(x, axis=1, keepdims=True)
     y = cross(normal, x)
     origin, points = np.array(origins), np.concatenate(corners)
@@ -191,11 +205,19 @@ def scene_of(bodies: Sequence[Body]) -> Scene:
     return Scene(tuple(bodies), low, high, faces)
 
 
-def _run_in(outline: Floats, normal: Floats) -> Floats:
-    """(3,) an edge of an outline to count along: the first, or the longest where the first has no length."""
+def _probes(triangles: Floats, depth: float) -> Floats:
+    inward = cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
+    size = np.linalg.norm(inward, axis=1)
+    middle, inward = triangles.mean(axis=1)[size > 0], inward[size > 0]  # a facet without area has no inside
+    return np.asarray(middle - depth * inward / size[size > 0, None])
+
+
+def _longest_in(outline: Floats, normal: Floats) -> Floats:
+    """(3,) the longest edge of an outline, as it lies in the plane, where the first has no length."""
     edges = np.roll(outline, -1, axis=0) - outline
-    flat = np.linalg.norm(edges - np.outer(edges @ normal, normal), axis=1)
-    at = 0 if flat[0] > 0 else int(np.argmax(flat))
+    edges -= np.outer(edges @ normal, normal)
+    flat = np.linalg.norm(edges, axis=1)
+    at = int(np.argmax(flat))
     if flat[at] > 0:
         return np.asarray(edges[at])
     return cross(normal, np.eye(3)[np.argmin(np.abs(normal))])  # a face that is but a point: any way will do

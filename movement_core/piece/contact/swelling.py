@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from weakref import WeakKeyDictionary
 
 import numpy as np
@@ -89,6 +90,11 @@ class Swelling:
     centre: Floats
     strains: tuple[Span, Span, Span]
 
+    @cached_property
+    def middle(self) -> Floats:
+        """(3, 366) strains along the axes, in the middle of their range."""
+        return np.stack([strain.middle for strain in self.strains])
+
     def along(self, direction: Floats) -> Span:
         """Strain along a unit direction."""
         return _sum(self.strains, [float(cosine) ** 2 for cosine in self.axes @ direction])
@@ -127,6 +133,15 @@ def _sum(strains: Sequence[Span], factors: Sequence[float]) -> Span:
 
 def swelling_of(solved: SolvedPart) -> Swelling | None:
     """Strains of a solved part; None where its movement is not known."""
+    if solved not in _SWELLINGS:  # every joint of it asks
+        _SWELLINGS[solved] = _swelling_of(solved)
+    return _SWELLINGS[solved]
+
+
+_SWELLINGS: WeakKeyDictionary[SolvedPart, Swelling | None] = WeakKeyDictionary()
+
+
+def _swelling_of(solved: SolvedPart) -> Swelling | None:
     part = solved.part
     species = part.species.value
     if species is None or solved.width is None:
