@@ -61,8 +61,11 @@ def by_rays(
     ]
     if not candidates:
         return
+    triangles = triangles[_within_reach(scene, candidates, *_boxes(triangles), reach)]
+    if not len(triangles):
+        return
     points, normals, areas = _samples(triangles)
-    near_one = _within_reach(scene, candidates, points, reach)
+    near_one = _within_reach(scene, candidates, points, points, reach)
     points, normals, areas = _thinned(points[near_one], normals[near_one], areas[near_one])
     if not len(points):
         return
@@ -141,12 +144,26 @@ def _samples(triangles: Floats) -> tuple[Floats, Floats, Floats]:
     return triangles.mean(axis=1)[keep], outward[keep] / double[keep, None], double[keep] / 2
 
 
-def _within_reach(scene: Scene, candidates: list[tuple[int, int]], points: Floats, reach: float) -> Bools:
-    """(N,) which points lie within reach of the box of any of the faces."""
-    close = np.zeros(len(points), dtype=bool)
-    for low, high in (_box_of(scene, *candidate) for candidate in candidates):
-        close |= ((points > low - reach) & (points < high + reach)).all(axis=1)
+def _within_reach(
+    scene: Scene, candidates: list[tuple[int, int]], low: Floats, high: Floats, reach: float
+) -> Bools:
+    """(N,) which of some boxes, low (N, 3) to high, lie within reach of the box of any of the faces."""
+    close = np.zeros(len(low), dtype=bool)
+    for box_low, box_high in (_box_of(scene, *candidate) for candidate in candidates):
+        close |= _meet(low, high, box_low - reach, box_high + reach)
     return close
+
+
+def _boxes(triangles: Floats) -> tuple[Floats, Floats]:
+    """The boxes of triangles, low and high (T, 3)."""
+    a, b, c = triangles[:, 0], triangles[:, 1], triangles[:, 2]  # a hundred thousand of them: no inner axis
+    return np.minimum(np.minimum(a, b), c), np.maximum(np.maximum(a, b), c)
+
+
+def _meet(low: Floats, high: Floats, box_low: Floats, box_high: Floats) -> Bools:
+    """(N,) which boxes meet one box."""
+    x, y, z = ((high > box_low) & (low < box_high)).T
+    return np.asarray(x & y & z)
 
 
 def _box_of(scene: Scene, body: int, number: int) -> tuple[Floats, Floats]:
@@ -186,17 +203,24 @@ def _heights(scene: Scene, body: int, number: int, points: Floats, normals: Floa
 
 
 def _to_mesh(triangles: Floats, points: Floats, normals: Floats, reach: float) -> Floats:
-    """Heights above a mesh. Many rays are halved into neighbours, each of which meets only the triangles near it."""
-    corners = triangles.min(axis=1), triangles.max(axis=1)
-    near = (corners[0] < points.max(axis=0) + reach) & (corners[1] > points.min(axis=0) - reach)
-    triangles = triangles[near.all(axis=1)]
+    """Heights above a mesh: (N,), infinite where a ray meets none of the triangles within reach."""
+    return _among(triangles, *_boxes(triangles), points, normals, reach)
+
+
+def _among(
+    triangles: Floats, low: Floats, high: Floats, points: Floats, normals: Floats, reach: float
+) -> Floats:
+    """``_to_mesh`` among triangles with their boxes. Many rays are halved into neighbours, each of which meets only
+    the triangles near it."""
+    near = _meet(low, high, points.min(axis=0) - reach, points.max(axis=0) + reach)
+    triangles, low, high = triangles[near], low[near], high[near]
     if not len(triangles):
         return np.full(len(points), np.inf)
     if len(points) > FEW_RAYS and len(points) * len(triangles) > MOST_PAIRS:
         order = np.argsort(points[:, np.ptp(points, axis=0).argmax()], kind="stable")
         result = np.empty(len(points))
         for half in np.array_split(order, 2):
-            result[half] = _to_mesh(triangles, points[half], normals[half], reach)
+            result[half] = _among(triangles, low, high, points[half], normals[half], reach)
         return result
     origin = points.mean(axis=0)  # near all of them, so that products of places lose nothing
     points = points - origin
