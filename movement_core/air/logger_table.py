@@ -167,7 +167,7 @@ def find_layout(
     return Layout(
         delimiter,
         heading_line,
-        first + 1,
+        _first_dated(head, heading_line, first, delimiter, chosen["date"]) + 1,
         chosen["date"],
         chosen.get("time"),
         chosen["temperature"],
@@ -192,6 +192,15 @@ def _first_reading(head: list[str], name: str) -> tuple[str, int]:
         allowed=say("a date, a time, a temperature and a humidity a line, parted by comma, semicolon or tab"),
         todo=say("export the readings as CSV or text"),
     )
+
+
+def _first_dated(head: list[str], heading_line: int, first: int, delimiter: str, date: int) -> int:
+    """0-based line with which the readings begin: damaged ones below the heading have a date, and are told of."""
+    for index in range(heading_line if heading_line else first, first):
+        cells = cells_of(head[index], delimiter)
+        if len(cells) > date and looks_like_date(cells[date]):
+            return index
+    return first
 
 
 def _dated(line: str, delimiter: str) -> bool:

@@ -43,6 +43,15 @@ def test_lines_that_cannot_be_read_are_written_out_up_to_a_number_and_counted_be
     assert record.seconds.size == 9 * MORE
 
 
+def test_damage_right_below_the_heading_is_told_and_a_line_of_words_is_none():
+    whole, first = rows(FORM, count=40), START.strftime(FORM)
+    started = read_logger(text(HEAD, ["started,by,hand", *whole]), temperature_unit="C")
+    assert started.findings == () and started.layout.first_line == 3
+    record = read_logger(text(HEAD, [f"{first},ERR,ERR", f"{first},20", *whole]), temperature_unit="C")
+    assert [(finding.kind, finding.line) for finding in record.findings] == [("left out", 2), ("left out", 3)]
+    assert record.seconds.size == 40
+
+
 def test_impossible_readings_are_left_out_and_counted_likewise():
     lines = spoilt(rows(FORM, count=10 * MORE), 10, lambda line: line.rsplit(",", 1)[0] + ",117")
     record = read_logger(text(HEAD, lines))
