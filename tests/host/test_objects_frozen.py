@@ -1,12 +1,14 @@
 """Documents of earlier releases, made in each host (``tests/documents/make.py``): every host opens all of them.
 
-So a file goes up and down between hosts, and what an earlier release wrote stays readable for good.
+So a file goes up and down between hosts, and what an earlier release wrote stays readable for good. Two of them went
+from host to host (``tests/documents/move.py``), one through a host that had never heard of the add-on.
 """
 
 from __future__ import annotations
 
 import json
 import shutil
+import zipfile
 from pathlib import Path
 
 import FreeCAD
@@ -23,11 +25,13 @@ from workbench_pkg.objects.proxies import Study
 from workbench_pkg.objects.results import report_of, results_of
 from workbench_pkg.objects.study import find_study
 
-FROZEN = sorted((Path(__file__).resolve().parents[1] / "documents").glob("frozen-*.FCStd"))
+DOCUMENTS = Path(__file__).resolve().parents[1] / "documents"
+FROZEN, MOVED = sorted(DOCUMENTS.glob("frozen-*.FCStd")), sorted(DOCUMENTS.glob("moved-*.FCStd"))
+BARE = DOCUMENTS / "moved-0.1-by-1.1-bare-0.20.FCStd"
 FIGURES = ("HeartsideToday", "HeartsideDriest", "HeartsideWettest")
 
 
-@pytest.fixture(params=FROZEN, ids=lambda path: path.stem)
+@pytest.fixture(params=[*FROZEN, *MOVED], ids=lambda path: path.stem)
 def frozen(request, tmp_path):
     """A copy of a frozen document, open."""
     path = tmp_path / "frozen.FCStd"
@@ -37,6 +41,15 @@ def frozen(request, tmp_path):
 
 def test_there_is_one_of_each_host():
     assert {path.stem.rpartition("-")[2] for path in FROZEN} == {"0.20", "1.0", "1.1"}
+
+
+def test_one_has_lost_its_classes_on_the_way_and_the_other_has_them():
+    assert len(MOVED) == 2 and BARE in MOVED
+    for path in MOVED:
+        with zipfile.ZipFile(path) as archive:
+            said = archive.read("Document.xml").decode()
+        assert ("workbench_pkg.objects.proxies" in said) == (path != BARE)
+        assert "heated maritime home" in said and 'name="HeartsideKind"' in said
 
 
 def test_every_object_is_there_and_valid(frozen):
