@@ -4,8 +4,9 @@ from __future__ import annotations
 
 # table → column → what parts its texts; "" where a cell is one text
 DATA_COLUMNS = {
+    "finish_words": {"note": ""},
+    "year_presets": {"name": "", "basis": ""},
     "fastener_kinds": {"kind": "", "name": "", "unknown_links": ";", "note": ""},
-    "year_presets": {"name": ""},
 }
 
 DATA_WORDS = (
@@ -18,11 +19,15 @@ DATA_WORDS = (
     "glued edge", "glued cross-grain", "glued end grain", "tenoned", "dovetailed", "lapped", "screwed", "hinged",
     "fixed at a point", "pegged", "housed free", "slides", "rests", "near", "overlap", "unknown",
     # what a part may leave unsaid
-    "species", "grain", "rings", "moisture", "show", "fitted",
+    "species", "grain", "rings", "moisture", "show", "fitted", "glued", "flattened",
     # how a joint is strained
     "pulled", "pressed", "sheared",
     # bars under and at the ends of a top, and what a plan of it is about
     "batten", "breadboard end", "driest day", "wettest day", "today",
+    # how surely we know something
+    "read", "recalled", "derived", "common practice", "own",
+    # what makes most of the likely error
+    "coefficient", "climate",
     # gravity of a finding
     "breaks", "jams", "seen",
     # how likely a split is
