@@ -26,7 +26,7 @@ CONFORMING_SHARE = (
     0.5  # of the points that look at another curved face, to touch over an area (own judgement)
 )
 FEW_RAYS = 16  # fewer are not halved
-MOST_PAIRS = 500_000  # of rays and triangles that are met at once
+MOST_PAIRS = 100_000  # of rays and triangles that are met at once
 LEAST_AREA_MM2 = 1.0  # less of a curved gap than this is not listed
 
 
