@@ -6,6 +6,7 @@ carried to each of its places by the leaf's matrix.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Any
@@ -95,9 +96,8 @@ def _body(leaf: Leaf, own: _OwnFaces) -> Body:
     planar = []
     for normal, loops in own.planar:
         carried = normal @ upright
-        planar.append(
-            PlanarFace(carried / np.linalg.norm(carried), tuple(loop @ linear.T + offset for loop in loops))
-        )
+        length = math.sqrt(carried @ carried)
+        planar.append(PlanarFace(carried / length, tuple(loop @ linear.T + offset for loop in loops)))
     scaled = leaf.is_scaled()
     curved = []
     for triangles, cylinder in own.curved:

@@ -69,14 +69,31 @@ def overlap_of(scene: Scene, one: int, other: int) -> Overlap | None:
     """What two bodies share, or None where they touch at most."""
     curved = bool(scene.bodies[one].curved or scene.bodies[other].curved)
     least = ROUND_OFF_MM if curved else CONTACT_MM
+    sides = _telling_sides(scene, one, other)
     inside = any(
         mean_width(region) > least
-        for body, solid in ((one, other), (other, one))
+        for body, solid in sides
         for _, region in _inside(scene, body, solid, CONTACT_MM)
     )
-    if not inside and not (curved and _mesh_inside(scene, one, other)):
+    if not inside and not (len(sides) > 1 and curved and _mesh_inside(scene, one, other)):
         return None
     return _measured(scene, one, other, curved)
+
+
+def _telling_sides(scene: Scene, one: int, other: int) -> list[tuple[int, int]]:
+    """(body, solid) the bodies whose faces tell whether the two share anything, each beside the other.
+
+    Two solids share something only where the surface of the one runs inside the other, or where it holds all of it.
+    So the faces of one tell, where they are all flat and it is too small to hold the other; else those of both.
+    """
+    sides = [(one, other), (other, one)]
+    sides.sort(key=lambda side: len(scene.faces_of[side[0]]))
+    for body, solid in sides:
+        holds = (scene.low[body] < scene.low[solid] + CONTACT_MM).all()
+        holds &= (scene.high[body] > scene.high[solid] - CONTACT_MM).all()
+        if not holds and not scene.bodies[body].curved:
+            return [(body, solid)]
+    return [(one, other), (other, one)]
 
 
 def _measured(scene: Scene, one: int, other: int, curved: bool) -> Overlap | None:

@@ -69,7 +69,8 @@ def _alike(
     closed: NDArray[np.bool_], waiting: NDArray[np.bool_]
 ) -> list[tuple[NDArray[np.bool_], NDArray[np.intp]]]:
     """States that have the same stops closed, together."""
-    where = np.flatnonzero(waiting)
-    patterns, back = np.unique(closed[:, where], axis=1, return_inverse=True)
-    back = np.asarray(back).reshape(-1)
-    return [(patterns[:, k], where[back == k]) for k in range(patterns.shape[1])]
+    alike: dict[bytes, list[int]] = {}
+    packed = np.packbits(closed, axis=0).T.copy()  # a row a state
+    for state in np.flatnonzero(waiting).tolist():
+        alike.setdefault(packed[state].tobytes(), []).append(state)
+    return [(closed[:, states[0]].copy(), np.array(states)) for states in alike.values()]

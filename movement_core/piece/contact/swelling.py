@@ -125,7 +125,7 @@ def _sum(strains: Sequence[Span], factors: Sequence[float]) -> Span:
     """Strains times their factors, added up; what stays still adds nothing."""
     result: Span | None = None
     for strain, factor in zip(strains, factors):
-        if strain is not STILL:
+        if strain is not STILL and not (factor == 0.0 and strain.certain):
             more = strain.times(factor)
             result = more if result is None else result + more
     return STILL if result is None else result
