@@ -15,6 +15,7 @@ from movement_core.tables import number, rows
 from movement_core.wood.basis import cited, movement, published, table
 from movement_core.wood.record import BOARD_VARIATION, SOUND_LONGITUDINAL_SHRINKAGE, Species
 from movement_core.wood.size_change import USUAL_START_MC
+from movement_core.wording import phrase
 
 STRENGTHS = ("moe_mpa", "compression_perp_mpa", "shear_mpa", "tension_perp_mpa")
 SHEET_VARIATION = 0.30  # own judgement: makes of one sheet material differ more than boards of one wood
@@ -115,7 +116,7 @@ def _material(row: Mapping[str, str]) -> Species:
     where = published(row["source"])
     cited = Source(where.title, where.locator, row["provenance"])
     inert = row["kind"] == "inert"
-    movement = Source("moisture does not move it", "", OWN) if inert else cited
+    movement = Source(phrase("moisture does not move it"), "", OWN) if inert else cited
     sources = {
         "radial_coefficient": movement,
         "tangential_coefficient": movement,

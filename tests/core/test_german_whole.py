@@ -27,7 +27,17 @@ NAMES = (
     "US Forest Products Laboratory", "Wood Handbook", "FPL-GTR-190", "Wood as an Engineering Material",
     "pith, points, rings, cut", "wood{white oak}", "Oak, white", "White oak, commercial", "Quercus alba",
 )  # fmt: skip
-_KEY = re.compile(r"\b[a-z]+(?:-[a-z]+)*-\d+\b")  # of a picture or a shape in it, which nobody sees
+UNSEEN = (
+    "name",
+    "id",
+    "kind",
+    "align",
+    "anchor",
+    "colour",
+    "fill",
+    "mark",
+)  # fields of pages that are no text
+SHARED = {"in", "mm"}  # words of both languages, which stand side by side in both
 _WORD = re.compile(r"[^\W\d_]+(?:'[a-z]+)?")
 
 
@@ -52,7 +62,8 @@ def _texts(node):
     if isinstance(node, (list, tuple)):
         return [text for one in node for text in _texts(one)]
     if is_dataclass(node):
-        return [text for field in fields(node) for text in _texts(getattr(node, field.name))]
+        shown = [field.name for field in fields(node) if field.name not in UNSEEN]
+        return [text for name in shown for text in _texts(getattr(node, name))]
     return []
 
 
@@ -60,13 +71,13 @@ def pairs(texts, names):
     """Neighbouring words of every text, without those of names."""
     found = set()
     for text in texts:
-        flat = _KEY.sub(" . ", re.sub(r"\s+", " ", text))
+        flat = re.sub(r"\s+", " ", text)
         for name in sorted(names, key=len, reverse=True):
             flat = flat.replace(name, " . ") if name else flat
         for sentence in re.split(r"[^\w' -]+", flat):
             words = _WORD.findall(sentence)
             found |= set(pairwise(words))
-    return {pair for pair in found if all(len(word) > 1 for word in pair)}
+    return {pair for pair in found if all(len(word) > 1 and word not in SHARED for word in pair)}
 
 
 @pytest.fixture(scope="module", params=PIECES)
@@ -83,8 +94,10 @@ def test_no_words_of_the_english_run_are_left(runs):
 
 
 def test_as_much_is_told_in_both(runs):
+    """Longer words may need more lines in a picture, and no more."""
     english, german, _ = runs
-    assert len(english) == len(german) > 50
+    assert len(english) > 50
+    assert 0.98 * len(english) <= len(german) <= 1.02 * len(english)
 
 
 def test_one_sentence_that_is_missing_is_found():

@@ -10,6 +10,8 @@ DATA_COLUMNS = {
 }
 
 DATA_WORDS = (
+    # the code of the language itself, which a page carries
+    "en",
     # months
     "January", "February", "March", "April", "May", "June",
     "July", "August", "September", "October", "November", "December",

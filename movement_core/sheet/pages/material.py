@@ -18,6 +18,7 @@ from movement_core.piece.top_plan import TopPlans, plan_top
 from movement_core.piece.whole import WholePiece
 from movement_core.sheet.holding import plans_entry, untold_entry
 from movement_core.sheet.pages.room import room_entry
+from movement_core.sources import told_basis
 from movement_core.wood import Species
 
 SCHEMA = "heartside-sheet-1"
@@ -177,7 +178,7 @@ def _woods(parts: Sequence[SolvedPart]) -> list[Species]:
 def _wood(species: Species) -> dict[str, Any]:
     """A material's figures per 1 % of moisture, in percent, and their sources."""
     rests = dict.fromkeys(
-        str(species.sources[name])
+        told_basis(str(species.sources[name]))
         for name in ("radial_coefficient", "tangential_coefficient", "thickness_coefficient")
         if name in species.sources
     )

@@ -24,7 +24,7 @@ from movement_core.sheet.pages.rests import (
 from movement_core.sheet.pages.section_view import section_pictures
 from movement_core.sheet.pages.wish import SheetWish
 from movement_core.sheet.pages.year_view import year_pictures
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 NARROWEST_MM = 254.0  # content of the narrower paper, lying: pictures fit on either
 PIECE_MM = (126.0, 104.0)  # one of two side by side
@@ -53,7 +53,7 @@ def movement_sheet(material: Material, wish: SheetWish | None = None) -> Sheet:
     foot = tell(
         "{name} · {date} · made with Heartside; figures are estimates for movement only", name=name, date=date
     )
-    return Sheet(title, tuple(blocks), wish.sheet_of_paper, foot)
+    return Sheet(title, tuple(blocks), wish.sheet_of_paper, foot, word("en"))
 
 
 def _bench(material: Material, wish: SheetWish, lengths: Lengths) -> list[Block]:

@@ -26,7 +26,7 @@ from movement_core.sheet.template.marks import TemplateMarks, template_marks
 from movement_core.sheet.template.overview import overview_picture
 from movement_core.sheet.template.picture import tile_picture
 from movement_core.sheet.template.tiles import OVERLAP_MM, Tiling, tiling
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 SCHEMA = "heartside-template-1"
 
@@ -76,7 +76,7 @@ def template_html(template: Template) -> str:
     pages = "\n".join(f'<section class="sheet">\n{picture_svg(p)}\n</section>' for p in template.pages)
     title = escape(bare(template.title))
     return f"""<!DOCTYPE html>
-<html lang="en">
+<html lang="{word("en")}">
 <head>
 <meta charset="utf-8">
 <meta name="generator" content="Heartside">

@@ -4175,6 +4175,10 @@
         <translation>elastische Obergrenzen: Teile drehen und biegen sich nicht, und Verbindungen rutschen nicht</translation>
     </message>
     <message>
+        <source>en</source>
+        <translation>de</translation>
+    </message>
+    <message>
         <source>end</source>
         <translation>Ende</translation>
     </message>
@@ -5381,6 +5385,10 @@
     <message>
         <source>moisture content</source>
         <translation>Holzfeuchte</translation>
+    </message>
+    <message>
+        <source>moisture does not move it</source>
+        <translation>Feuchte bewegt es nicht</translation>
     </message>
     <message>
         <source>moisture when built not said: shown for {low:g} to {high:g} %, and no cup</source>
