@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from movement_core.piece.warp import LYING
+from movement_core.piece.warp import HEARTS, LYING
 from workbench_pkg.batch.commands import diagnose, measured
 from workbench_pkg.batch.parsing import TypingError
 from workbench_pkg.batch.words import parse
@@ -18,6 +18,9 @@ from workbench_pkg.batch.words import parse
         ["--crown", "much"],
         ["--crown", "-3"],
         ["--crown", "3", "--lying", "roof"],
+        ["--crown", "3", "--heart", "left"],
+        ["--crown", "3", "--grain-slope", "3"],
+        ["--crown", "3", "--twist", "-2"],
     ],
 )
 def test_what_cannot_be_typed_is_refused(wrong):
@@ -27,4 +30,5 @@ def test_what_cannot_be_typed_is_refused(wrong):
 
 def test_the_words_of_both_sides_agree():
     assert diagnose.LYING == LYING
+    assert diagnose.HEARTS == HEARTS
     assert parse(["measured", "a.step"]).carry_out is measured.carry_out

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import numpy as np
 import pytest
 
 from movement_core.errors import InputError
 from movement_core.piece.warp import Cause, WarpCase, diagnose
 from movement_core.section.board import Board
-from movement_core.sources import OWN, READ
+from movement_core.sources import OWN, READ, RECALLED
 from movement_core.wood import find_species
 from tests.validation.record import compared
 
@@ -79,6 +80,43 @@ def test_equal_meter_readings_speak_against_uneven_moisture() -> None:
     assert share[True] < share[False] / 3
 
 
+def test_spiral_grain_is_found_by_the_corner_that_stands_off() -> None:
+    """The lift is that of a whole pole's law, 2 × shrinkage × slope × length ÷ radius (Stevens and Johnston 1960,
+    recalled): 0.00365·4·0.04·2000·2/100 rad over 200 mm; the rings' own cup is 0.7 mm.
+    """
+    case = WarpCase(
+        OAK, 200, 25, 1.2, heart="show", pith_mm=100, flat_mc=12, now_mc=8, length_mm=2000, grain_slope=0.04
+    )
+    found = {cause.name: cause for cause in diagnose(replace(case, twist_mm=4.5)).causes}
+    twist = found["it twists: spiral grain"]
+    source = "Stevens and Johnston 1960: turn = 2 × shrinkage × slope × length ÷ radius"
+    pole = 200 * np.tan(2 * OAK.tangential_coefficient * 4 * 0.04 * 2000 / 100)
+    compared(
+        "corner of a twisted board stands off", source, RECALLED, pole, 4 * twist.most_mm, "mm", share=0.1
+    )
+    flat = {cause.name: cause for cause in diagnose(replace(case, twist_mm=0.0)).causes}
+    assert flat["it twists: spiral grain"].share < twist.share / 10
+    straight = {c.name: c for c in diagnose(replace(case, grain_slope=0.0, twist_mm=4.5)).causes}
+    assert straight["it twists: spiral grain"].share < twist.share / 10
+    assert "winding sticks" in diagnose(replace(case, cup_mm=-0.9)).measure
+    short = replace(case, length_mm=None)
+    assert not any("twists" in cause.name for cause in diagnose(short).causes)  # not known is not none
+
+
+@pytest.mark.parametrize("place", [2.0, 6.0])
+def test_a_boxed_heart_cups_as_its_section_does_and_is_said_to_check(place: float) -> None:
+    board = Board(OAK, 100, 25, (0.0, place), boxed_heart=True)
+    line = board.profile(-6.0)[:, 1]
+    cup = float(line[len(line) // 2])
+    found = diagnose(WarpCase(OAK, 100, 25, cup, heart="inside", pith_mm=place, flat_mc=14, now_mc=8))
+    first = found.causes[0]
+    assert "boxed heart" in first.name and "check" in first.remedy
+    assert not any("rings" in cause.name for cause in found.causes)
+    assert max(abs(first.least_mm), first.most_mm) == pytest.approx(abs(cup), rel=0.1)
+    with pytest.raises(InputError, match="centre"):
+        WarpCase(OAK, 100, 25, cup, heart="inside", pith_mm=20.0)
+
+
 def test_shares_add_to_one_and_fasteners_are_asked_about() -> None:
     found = diagnose(WarpCase(OAK, 500, 20, 3.0, flat_mc=8, now_mc=11, lying="steel"))
     assert sum(cause.share for cause in found.causes) == pytest.approx(1.0)
@@ -89,7 +127,16 @@ def test_shares_add_to_one_and_fasteners_are_asked_about() -> None:
 
 
 @pytest.mark.parametrize(
-    "wrong", [{"lying": "roof"}, {"heart": "left"}, {"width_mm": float("nan")}, {"cup_mm": 900.0}]
+    "wrong",
+    [
+        {"lying": "roof"},
+        {"heart": "left"},
+        {"width_mm": float("nan")},
+        {"cup_mm": 900.0},
+        {"length_mm": 1.0},
+        {"grain_slope": 2.0},
+        {"twist_mm": -1.0},
+    ],
 )
 def test_what_cannot_be_is_refused(wrong: dict[str, object]) -> None:
     with pytest.raises(InputError):

@@ -18,6 +18,8 @@ NUMBERS = (
     ("--temperature", "temperature_c", "C", "the air it is in (default 20)"),
     ("--humidity", "rh_percent", "RH", "the air it is in (default 50)"),
     ("--days", "days", "DAYS", "how long it has been lying so (default 30)"),
+    ("--length", "length_mm", "MM", "along the grain; with it a twist is worked out"),
+    ("--twist", "twist_mm", "MM", "how far one corner stands off the plane of the other three"),
     ("--wet-hours", "wet_hours", "HOURS", "one face was wet for so long"),
 )
 MOISTURES = (
@@ -28,6 +30,7 @@ MOISTURES = (
     ("--dampest", "most_mc", "the dampest it ever was while it was fixed"),
 )
 
+HEARTS = ("show", "back", "mixed", "inside")
 LYING = ("free", "bench", "floor", "wall", "sun", "frame", "steel", "cleats")
 
 
@@ -73,10 +76,14 @@ def add_words(commands: Any, shared: Shared) -> None:
     )
     words.add_argument(
         "--heart",
-        choices=("show", "back", "mixed"),
+        choices=HEARTS,
         default=None,
-        help="the face nearer the centre of the tree",
+        help="the face nearer the centre of the tree; 'inside' where the board holds it",
     )
+    words.add_argument(
+        "--grain-slope", dest="grain_slope", type=_slope, default=None, metavar="SHARE",
+        help="slope of spiral grain, rise by length, such as 0.03; below 0 climbing to the left",
+    )  # fmt: skip
     words.add_argument(
         "--finish", default=None, metavar="WORDS", help="such as 'varnish 2' or 'show oil 2, back bare'"
     )
@@ -90,6 +97,13 @@ def add_words(commands: Any, shared: Shared) -> None:
     )
     words.add_argument("--format", choices=("text", "json"), default="text")
     words.set_defaults(command="diagnose", carry_out=carry_out)
+
+
+def _slope(text: str) -> float:
+    value = values.number(text)
+    if not -0.5 <= value <= 0.5:
+        raise argparse.ArgumentTypeError(f"{text!r} is no slope of grain; write a number from -0.5 to 0.5")
+    return value
 
 
 def _number(text: str) -> float:
@@ -107,6 +121,7 @@ def carry_out(options: argparse.Namespace) -> int:
         "lying",
         "wet_side",
         "machined",
+        "grain_slope",
     ]
     said = {field: getattr(options, field) for field in fields if getattr(options, field) is not None}
     cup = options.crown if options.crown is not None else -options.hollow

@@ -53,7 +53,8 @@ def _of_model(job: dict[str, Any]) -> dict[str, Any]:
 
 def _said_of(solved: SolvedPart) -> dict[str, Any]:
     part = solved.part
-    said: dict[str, Any] = {"width_mm": part.frame.width_mm, "thickness_mm": part.frame.thickness_mm}
+    said: dict[str, Any] = {"width_mm": part.frame.width_mm, "thickness_mm": part.frame.thickness_mm,
+                            "length_mm": part.frame.length_mm}  # fmt: skip
     if part.species.value is not None:
         said["species"] = part.species.value
     if part.flattened_mc.known:
@@ -65,4 +66,6 @@ def _said_of(solved: SolvedPart) -> dict[str, Any]:
     rings = part.rings.value
     if rings is not None and rings.pith_mm is not None:
         said |= {"heart": "show" if rings.pith_mm[1] > 0 else "back", "pith_mm": abs(rings.pith_mm[1])}
+        if part.rings.origin == "tagged" and rings.slope is not None:
+            said["grain_slope"] = rings.slope
     return said
