@@ -3763,6 +3763,10 @@
         <translation>auf {mc:.1f} % zurückbringen, und es kommt zurück; im Holz bleibt es, also mit Befestigungen halten, die es arbeiten lassen</translation>
     </message>
     <message>
+        <source>bring it back to {mc:.1f} %; plane it true only when it has settled, and choose straight grain next time</source>
+        <translation>auf {mc:.1f} % zurückbringen; erst abrichten, wenn es zur Ruhe gekommen ist, und nächstes Mal gerade Faser wählen</translation>
+    </message>
+    <message>
         <source>button</source>
         <translation>Nutklotz</translation>
     </message>
@@ -4067,6 +4071,10 @@
         <translation>Scheibe von 16 mm in die Zarge eingelassen; Arm 14–20 mm; frei nur, solange ihr Arm nahe der Faserrichtung liegt; leichte Lasten</translation>
     </message>
     <message>
+        <source>distance of the tree's centre</source>
+        <translation>Abstand der Markröhre</translation>
+    </message>
+    <message>
         <source>divide it into two tenons, glue the one that keeps the shown edge flush, leave the other dry in a longer mortise; or peg it in slots</source>
         <translation>ihn in zwei Zapfen teilen, den leimen, der die sichtbare Kante bündig hält, den anderen trocken in ein längeres Zapfenloch setzen; oder ihn mit Holznägeln in Langlöchern halten</translation>
     </message>
@@ -4205,6 +4213,10 @@
     <message>
         <source>exactly one of pith_mm and angle_degrees</source>
         <translation>genau eines von pith_mm und angle_degrees</translation>
+    </message>
+    <message>
+        <source>expect a check from the centre outward; rip the centre out, and glue up what is left</source>
+        <translation>mit einem Riss von der Markröhre nach außen rechnen; die Markröhre heraustrennen und den Rest verleimen</translation>
     </message>
     <message>
         <source>export the readings as CSV or text</source>
@@ -4945,6 +4957,10 @@
     <message>
         <source>it stays flat within 0.05</source>
         <translation>sie bleibt auf 0,05 eben</translation>
+    </message>
+    <message>
+        <source>it twists: spiral grain</source>
+        <translation>es verdreht sich: Drehwuchs</translation>
     </message>
     <message>
         <source>it wants to crown by up to {free:.1f} mm</source>
@@ -6467,6 +6483,10 @@
         <translation>shrinkage_percent</translation>
     </message>
     <message>
+        <source>sight over winding sticks, or measure how far one corner stands off a flat bench: up to {one:.1f} mm speaks for the first cause, up to {two:.1f} mm for the second</source>
+        <translation>über zwei Richtscheite peilen oder messen, wie weit eine Ecke von einer ebenen Bank absteht: bis {one:.1f} mm spricht für die erste Ursache, bis {two:.1f} mm für die zweite</translation>
+    </message>
+    <message>
         <source>slide line</source>
         <translation>Linie des Auszugs</translation>
     </message>
@@ -6477,6 +6497,18 @@
     <message>
         <source>slope of spiral grain not stated: the twist is unknown, and spiral grain usually twists most</source>
         <translation>Neigung des Drehwuchses nicht gesagt: Die Verdrehung ist unbekannt, und Drehwuchs verdreht meist am stärksten</translation>
+    </message>
+    <message>
+        <source>slope of the grain</source>
+        <translation>Faserneigung</translation>
+    </message>
+    <message>
+        <source>slope of the grain not said</source>
+        <translation>Faserneigung nicht angegeben</translation>
+    </message>
+    <message>
+        <source>slope of the grain {slope:.3f}</source>
+        <translation>Faserneigung {slope:.3f}</translation>
     </message>
     <message>
         <source>slot</source>
@@ -7039,6 +7071,10 @@
         <translation>nach den drei Punkten liegt das Mark {place}, nicht wo es gesagt war; das Mark gilt</translation>
     </message>
     <message>
+        <source>the tree's centre is in the board (boxed heart)</source>
+        <translation>die Markröhre liegt im Brett</translation>
+    </message>
+    <message>
         <source>the twist of single boards is not in it: {names}</source>
         <translation>die Verdrehung einzelner Bretter ist nicht darin: {names}</translation>
     </message>
@@ -7249,6 +7285,10 @@
     <message>
         <source>turn the view, or press 'Look at the end'</source>
         <translation>die Ansicht drehen oder den Knopf zum Ansehen des Endes drücken</translation>
+    </message>
+    <message>
+        <source>twist</source>
+        <translation>Verdrehung</translation>
     </message>
     <message>
         <source>twists: {ends}</source>
@@ -7673,6 +7713,10 @@
     <message>
         <source>{change:+.1f} % since it was fixed, which its back may not follow</source>
         <translation>{change:+.1f} %, seit es befestigt wurde; sein Rücken folgt dem vielleicht nicht</translation>
+    </message>
+    <message>
+        <source>{change:+.1f} % since it was flat; a board of {width:.0f} mm that holds its centre cannot stay free of stress</source>
+        <translation>{change:+.1f} %, seit es eben war; ein Brett von {width:.0f} mm mit der Markröhre darin kann nicht spannungsfrei bleiben</translation>
     </message>
     <message>
         <source>{change:+.1f} % since it was flat; {boards} boards, heart side {heart}</source>
@@ -8365,6 +8409,10 @@
     <message>
         <source>{size:.1f} mm short</source>
         <translation>{size:.1f} mm zurück</translation>
+    </message>
+    <message>
+        <source>{slope}; one corner would stand off by up to {lift:.1f} mm, which a straightedge laid askew reads as a cup of a quarter of it</source>
+        <translation>{slope}; eine Ecke stünde bis {lift:.1f} mm ab, was ein schräg angelegtes Lineal als Schüsselung von einem Viertel davon zeigt</translation>
     </message>
     <message>
         <source>{solid:.0f} mm may be solid, some let {most:.0f} pass; common practice, no source</source>
