@@ -58,6 +58,8 @@ class Faces:
 RAY = np.array([0.5773, 0.7071, 0.4083]) / np.linalg.norm([0.5773, 0.7071, 0.4083])  # along no usual face
 _ASIDE = cross(RAY, np.array([0.0, 0.0, 1.0]))
 _ASIDE /= np.linalg.norm(_ASIDE)
+FEW_EDGES = 1000  # of a shell: fewer are not sifted before they are cut
+ROUNDING = 1e-12  # of the size of a place: more than products of it lose
 ACROSS_RAY = np.stack([_ASIDE, cross(RAY, _ASIDE)], axis=1)  # (3, 2) what is seen looking along the ray
 
 
@@ -90,18 +92,34 @@ class Shell:
 
     def section(self, origin: Floats, normal: Floats, across: Floats, up: Floats) -> Floats:
         """(E, 2, 2) region in which a plane cuts the body, in the frame (origin, across, up) of the plane."""
-        away = (self.edges - origin) @ normal
+        edges, facet = self._about(origin, normal)
+        away = (edges - origin) @ normal
         above = away > 0
         cut = above[:, 0] != above[:, 1]
         if not cut.any():
             return np.zeros((0, 2, 2))
-        edges, away, facet = self.edges[cut], away[cut], self.facet[cut]
+        edges, away, facet = edges[cut], away[cut], facet[cut]
         share = away[:, 0] / (away[:, 0] - away[:, 1])
         points = edges[:, 0] + share[:, None] * (edges[:, 1] - edges[:, 0]) - origin
         # point · (normal × facet's normal) = facet's normal · (point × normal)
         along = np.einsum("ij,ij->i", cross(points, normal), self.normals[facet])
         order = np.lexsort((along, facet))
         return np.asarray((points[order] @ np.stack([across, up], axis=1)).reshape(-1, 2, 2))
+
+    def _about(self, origin: Floats, normal: Floats) -> tuple[Floats, Ints]:
+        """The edges that a plane may cut, and their facets: of a fine mesh only those not clearly on one side."""
+        if len(self.edges) <= FEW_EDGES:
+            return self.edges, self.facet
+        level = float(origin @ normal)
+        one, other = (self.edges.reshape(-1, 3) @ normal).reshape(-1, 2).T - level
+        slack = ROUNDING * (abs(level) + self._reach)
+        near = (np.minimum(one, other) <= slack) & (np.maximum(one, other) >= -slack)
+        return self.edges[near], self.facet[near]
+
+    @cached_property
+    def _reach(self) -> float:
+        """No point is farther from the zero of the frame, along any axis."""
+        return float(max(self.edges.max(), -self.edges.min()))
 
 
 @dataclass(frozen=True, eq=False)
