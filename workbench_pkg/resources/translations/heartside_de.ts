@@ -4072,7 +4072,7 @@
     </message>
     <message>
         <source>distance of the tree's centre</source>
-        <translation>Abstand der Markröhre</translation>
+        <translation>Abstand des Marks</translation>
     </message>
     <message>
         <source>divide it into two tenons, glue the one that keeps the shown edge flush, leave the other dry in a longer mortise; or peg it in slots</source>
@@ -4216,7 +4216,7 @@
     </message>
     <message>
         <source>expect a check from the centre outward; rip the centre out, and glue up what is left</source>
-        <translation>mit einem Riss von der Markröhre nach außen rechnen; die Markröhre heraustrennen und den Rest verleimen</translation>
+        <translation>mit einem Riss vom Mark nach außen rechnen; das Mark heraustrennen und den Rest verleimen</translation>
     </message>
     <message>
         <source>export the readings as CSV or text</source>
@@ -7072,7 +7072,7 @@
     </message>
     <message>
         <source>the tree's centre is in the board (boxed heart)</source>
-        <translation>die Markröhre liegt im Brett</translation>
+        <translation>das Mark liegt im Brett</translation>
     </message>
     <message>
         <source>the twist of single boards is not in it: {names}</source>
@@ -7716,7 +7716,7 @@
     </message>
     <message>
         <source>{change:+.1f} % since it was flat; a board of {width:.0f} mm that holds its centre cannot stay free of stress</source>
-        <translation>{change:+.1f} %, seit es eben war; ein Brett von {width:.0f} mm mit der Markröhre darin kann nicht spannungsfrei bleiben</translation>
+        <translation>{change:+.1f} %, seit es eben war; ein Brett von {width:.0f} mm mit dem Mark darin kann nicht spannungsfrei bleiben</translation>
     </message>
     <message>
         <source>{change:+.1f} % since it was flat; {boards} boards, heart side {heart}</source>
@@ -8412,7 +8412,7 @@
     </message>
     <message>
         <source>{slope}; one corner would stand off by up to {lift:.1f} mm, which a straightedge laid askew reads as a cup of a quarter of it</source>
-        <translation>{slope}; eine Ecke stünde bis {lift:.1f} mm ab, was ein schräg angelegtes Lineal als Schüsselung von einem Viertel davon zeigt</translation>
+        <translation>{slope}; eine Ecke stünde bis {lift:.1f} mm ab, was ein schräg angelegtes Lineal als Wölbung von einem Viertel davon zeigt</translation>
     </message>
     <message>
         <source>{solid:.0f} mm may be solid, some let {most:.0f} pass; common practice, no source</source>
