@@ -17,11 +17,14 @@ Array = NDArray[np.float64]
 DAYS = 365
 MONTH_LENGTHS = np.array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
 MONTH_STARTS = np.concatenate([[0], np.cumsum(MONTH_LENGTHS)[:-1]])
+_MONTHS = np.repeat(np.arange(12), MONTH_LENGTHS)
 MID_MONTHS = MONTH_STARTS + MONTH_LENGTHS / 2
 
 
 def month_of_day(day: ArrayLike) -> NDArray[np.int64]:
     """Month index 0–11 of a day of the year, 0 = 1 January; days beyond 364 wrap round."""
+    if isinstance(day, int):  # one by one it is asked for most
+        return _MONTHS[day % DAYS]
     return np.asarray(np.searchsorted(MONTH_STARTS, np.mod(day, DAYS), side="right") - 1, dtype=np.int64)[()]
 
 

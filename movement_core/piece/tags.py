@@ -10,7 +10,7 @@ from __future__ import annotations
 import difflib
 import re
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from typing import Any
 
 from movement_core.air.indoor import Rooms
@@ -265,7 +265,8 @@ def did_you_mean(word: str, choices: Iterable[str]) -> str:
 
 def tags_from_words(part: str, said: Mapping[str, str], where: str) -> Tags:
     """Tags of ``part`` from word → value texts, all said at ``where``; bad ones become problems."""
-    tags, problems = Tags(), []
+    facts: dict[str, Any] = {}
+    problems = []
     built: float | None = None
     places: dict[str, str] = {}
     for word, value in said.items():
@@ -285,15 +286,14 @@ def tags_from_words(part: str, said: Mapping[str, str], where: str) -> Tags:
         if name == "built":
             built = parsed
         else:
-            tags = replace(tags, **{name: parsed})
+            facts[name] = parsed
         places[word] = where
     if built is not None:
         for word in MOISTURES:
-            if getattr(tags, f"{word}_mc") is None:
-                filled: dict[str, Any] = {f"{word}_mc": built}
-                tags = replace(tags, **filled)
+            if facts.get(f"{word}_mc") is None:
+                facts[f"{word}_mc"] = built
                 places[word] = say("{where}, word 'built'", where=where)
-    return replace(tags, said=places, problems=tuple(problems))
+    return Tags(**facts, said=places, problems=tuple(problems))
 
 
 def replace_where(error: InputError, where: str) -> InputError:

@@ -24,10 +24,10 @@ def region_of(loops: list[Floats]) -> Floats:
     """Edges of a face from its loops (K, 2), the outer first, whichever way they run."""
     edges = []
     for index, loop in enumerate(loops):
-        following = np.roll(loop, -1, axis=0)
-        anticlockwise = _signed_area(loop, following) > 0
-        wanted = index == 0
-        edges.append(np.stack((loop, following) if anticlockwise == wanted else (following, loop), axis=1))
+        side = np.empty((len(loop), 2, 2))
+        side[:, 0], side[:-1, 1], side[-1:, 1] = loop, loop[1:], loop[:1]
+        anticlockwise = _signed_area(loop, side[:, 1]) > 0
+        edges.append(side if anticlockwise == (index == 0) else side[:, ::-1])
     return np.concatenate(edges)
 
 

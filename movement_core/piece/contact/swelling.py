@@ -121,8 +121,24 @@ class Swelling:
         return STILL.times_each(np.zeros(len(factors))) if result is None else result
 
 
-def _sum(strains: Sequence[Span], factors: Sequence[float]) -> Span:
-    """Strains times their factors, added up; what stays still adds nothing."""
+MOST_KEPT = 500  # sums of the strains of one wood that are remembered, each some 3 to 9 kB
+_SUMS: WeakKeyDictionary[Span, dict[tuple[Span | float, ...], Span]] = WeakKeyDictionary()
+
+
+def _sum(strains: tuple[Span, Span, Span], factors: Sequence[float]) -> Span:
+    """Strains times their factors, added up; parts of the same wood, square to each other, ask the same again."""
+    kept = _SUMS.setdefault(strains[0], {})
+    key: tuple[Span | float, ...] = (strains[1], strains[2], *factors)
+    if key not in kept:
+        found = _summed(strains, factors)
+        if len(kept) >= MOST_KEPT:
+            return found
+        kept[key] = found
+    return kept[key]
+
+
+def _summed(strains: Sequence[Span], factors: Sequence[float]) -> Span:
+    """What stays still adds nothing."""
     result: Span | None = None
     for strain, factor in zip(strains, factors):
         if strain is not STILL and not (factor == 0.0 and strain.certain):
