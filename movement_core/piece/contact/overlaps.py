@@ -26,6 +26,7 @@ Bools = NDArray[np.bool_]
 HAIR_MM = 1e-4  # how far a face is moved inward to measure what lies inside
 LEAST_VOLUME_MM3 = 1.0  # less is what a kernel makes of faces that touch
 MOST_PROBES = 500  # points of a curved face that are looked for inside another solid
+MOST_PAIRS = 100_000  # of points and boxes of facets that are compared at once
 ROUND_OFF_MM = 4 * CHORD_MM  # a peg in a hole of its size overlaps it by the chords of both meshes
 
 
@@ -190,11 +191,7 @@ def inside(scene: Scene, body: int, points: Floats) -> Bools:
     """(N,) which points (N, 3) lie inside a body: how often a ray from each crosses its surface, odd or even."""
     shell = scene.shell(body)
     (edges, starts, low, high), spots = shell.seen, points @ ACROSS_RAY
-    # Only the facets in whose box a point is seen can hide it.
-    meets = np.flatnonzero(((high >= spots.min(axis=0)) & (low <= spots.max(axis=0))).all(axis=1))
-    (x, y), ((x0, y0), (x1, y1)) = spots.T[..., None], (low[meets].T, high[meets].T)
-    point, facet = np.nonzero((x >= x0) & (x <= x1) & (y >= y0) & (y <= y1))
-    facet = meets[facet]
+    point, facet = _in_boxes(spots, low, high)  # only a facet in whose box a point is seen can hide it
     count = np.diff(np.append(starts, len(edges)))[facet]
     row = np.repeat(np.arange(len(facet)), count)
     away = edges[starts[facet][row] + ranges(count)] - spots[point][row][:, None]
@@ -208,6 +205,22 @@ def inside(scene: Scene, body: int, points: Floats) -> Bools:
             normals @ RAY
         )
     return np.asarray(np.bincount(point[over & (distance > 0)], minlength=len(points)) % 2 == 1)
+
+
+def _in_boxes(spots: Floats, low: Floats, high: Floats) -> tuple[Ints, Ints]:
+    """Which points (N, 2) lie in which boxes. Many are halved into neighbours, which meet only the boxes near them."""
+    (x0, y0), (x1, y1) = spots.min(axis=0), spots.max(axis=0)
+    near = np.flatnonzero((high[:, 0] >= x0) & (high[:, 1] >= y0) & (low[:, 0] <= x1) & (low[:, 1] <= y1))
+    low, high = low[near], high[near]
+    if len(spots) > 1 and len(spots) * len(near) > MOST_PAIRS:
+        order = np.argsort(spots[:, np.ptp(spots, axis=0).argmax()], kind="stable")
+        halves = [(half, _in_boxes(spots[half], low, high)) for half in np.array_split(order, 2)]
+        return np.concatenate([half[point] for half, (point, _) in halves]), np.concatenate(
+            [near[box] for _, (_, box) in halves]
+        )
+    (x, y), ((x0, y0), (x1, y1)) = spots.T[..., None], (low.T, high.T)
+    point, box = np.nonzero((x >= x0) & (x <= x1) & (y >= y0) & (y <= y1))
+    return point, near[box]
 
 
 def _not_apart(scene: Scene, first: Ints, second: Ints) -> tuple[Ints, Ints]:
