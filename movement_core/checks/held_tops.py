@@ -11,6 +11,7 @@ from movement_core.holding.fixed_anyway import if_fixed, solid_width_remark
 from movement_core.holding.held import ROCKS, TIPS, Held
 from movement_core.holding.plan_model import Wish
 from movement_core.holding.plate import hold
+from movement_core.piece.top_names import fixed_line
 from movement_core.piece.top_place import Near, TopPlace, is_across, touch
 from movement_core.piece.top_plan import FLATNESS_MM, METAL_KINDS, anchors_drawn, held_as_drawn
 from movement_core.piece.top_shapes import DRIEST, month_of_case
@@ -56,7 +57,7 @@ def _flatness(found: FoundTop, known: dict[object, tuple[Held, ...]]) -> Finding
     if max(held.out_of_flat_mm for held in loose) <= FLATNESS_MM or not top.rails:
         return None
     kinds = METAL_KINDS if found.metal else ("slotted screw",)
-    plan = plan_anchors(top, Wish(FLATNESS_MM, kinds))[0]
+    plan = plan_anchors(top, Wish(FLATNESS_MM, kinds, fixed_mm=fixed_line(found.place).at_mm))[0]
     if plan.found:
         return None  # it needs fasteners, and there are places for them
     return _departs(

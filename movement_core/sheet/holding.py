@@ -20,8 +20,9 @@ from movement_core.holding.metal_base import metal_base
 from movement_core.holding.plan_model import OUT_OF_FLAT, PULLED, Placed, Plan
 from movement_core.holding.plan_words import case_told
 from movement_core.holding.rails import Rail
+from movement_core.piece.top_names import edge_names, end_names
 from movement_core.piece.top_place import TopPlace
-from movement_core.piece.top_plan import TopPlans, edge_names, end_names
+from movement_core.piece.top_plan import TopPlans
 from movement_core.piece.top_shapes import DRIEST, TODAY, WETTEST
 from movement_core.piece.tops import FoundTop
 from movement_core.sheet.bar_recipes import bar_recipes
@@ -60,6 +61,8 @@ def plans_entry(plans: TopPlans) -> dict[str, Any]:
             "flatness_mm": plans.wish.flatness_mm,
             "kinds": list(plans.wish.kinds),
             "fixed_line_mm": _rounded(plans.wish.fixed_mm),
+            "fixed_line_asked": plans.stays.asked,
+            "fixed_lines_said_mm": {name: _rounded(at) for name, at in plans.stays.said},
         },
         "datum": {"edge": edges[0], "other_edge": edges[1], "end": ends[0], "other_end": ends[1]},
         "rails": [_rail_entry(rail, found.place) for rail in top.rails],

@@ -12,7 +12,9 @@ from movement_core.holding.held import Held
 from movement_core.holding.model import LoadCase
 from movement_core.holding.plan_model import Placed, Plan
 from movement_core.holding.plan_words import ON_THE_CENTRE
-from movement_core.piece.top_plan import TopPlans, edge_names
+from movement_core.piece.top_names import SAME_MM, edge_names
+from movement_core.piece.top_place import TopPlace
+from movement_core.piece.top_plan import TopPlans
 from movement_core.wording import say, word
 
 SHAPED_MM = 0.2  # a free shape nearer to flat than this is called flat
@@ -197,14 +199,10 @@ def _side(count: int, named: Sequence[str], heart_up: bool) -> str:
 
 
 def fixed_line_sentence(plans: TopPlans, plan: Plan) -> str:
-    """What keeps the fixed line where it is: plain holes of the plan's own, or a screw to add."""
+    """Which line stays put, why, and what keeps it there: plain holes of the plan's own, or a screw to add."""
     place, top = plans.found.place, plans.found.top
     assert top is not None
-    edges = edge_names(place)
-    at = plans.wish.fixed_mm
-    where = say("the middle of its width")
-    if abs(at) > 1e-6:
-        where = say("its edge at {edge}", edge=edges[0] if at < 0 else edges[1])
+    where = line_words(place, plans.stays.at_mm) + _why_this_line(plans)
     plain = [p for p in plan.placed if p.kind.startswith(("slotted", "plain")) and p.slot is None]
     if plain:
         rails = sorted({p.rail for p in plain})
@@ -223,4 +221,34 @@ def fixed_line_sentence(plans: TopPlans, plan: Plan) -> str:
     return say(
         "what stays put is {where}: add one plain screw near it, or the whole top may creep aside",
         where=where,
+    )
+
+
+def line_words(place: TopPlace, at_mm: float) -> str:
+    """A line of a top, mm across from its middle, as a maker finds it."""
+    if abs(at_mm) <= SAME_MM:
+        return say("the middle of its width")
+    edge = edge_names(place)[0 if at_mm < 0 else 1]
+    inside = place.width_mm / 2 - abs(at_mm)
+    if inside <= SAME_MM:
+        return say("its edge at {edge}", edge=edge)
+    return say("the line {distance:.0f} mm inside its edge at {edge}", distance=inside, edge=edge)
+
+
+def _why_this_line(plans: TopPlans) -> str:
+    """What the boards say of it by their tags, and why it is planned otherwise; "" where they say nothing."""
+    place, stays = plans.found.place, plans.stays
+    if not stays.said:
+        return ""
+    if not stays.against:
+        boards = say(" and ").join(board for board, _ in stays.said)
+        return say(" (the tag 'fixed' of {boards})", boards=boards)
+    lines = "; ".join(
+        say("{board}: {line}", board=board, line=line_words(place, at)) for board, at in stays.said
+    )
+    if stays.asked:
+        return say(" (asked for, though the tag 'fixed' says otherwise: {lines})", lines=lines)
+    return say(
+        " (the usual one, since a glued top is held at one line and the tags 'fixed' say several: {lines})",
+        lines=lines,
     )

@@ -16,8 +16,9 @@ from movement_core.piece.part import Solid, parts_of
 from movement_core.piece.solve import solve_piece
 from movement_core.piece.stiffness import bar_modulus, board_stiffness, panel_stiffness
 from movement_core.piece.tag_sources import tags_from_text
+from movement_core.piece.top_names import edge_names, end_names
 from movement_core.piece.top_place import top_places
-from movement_core.piece.top_plan import anchors_drawn, edge_names, end_names, held_as_drawn, plan_top
+from movement_core.piece.top_plan import anchors_drawn, held_as_drawn, plan_top
 from movement_core.piece.top_shapes import LEAST_CUP, MOST_CUP, load_cases
 from movement_core.piece.tops import find_tops
 from movement_core.piece.whole import whole_piece

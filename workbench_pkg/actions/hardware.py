@@ -26,6 +26,7 @@ from workbench_pkg.host.hardware_shapes import shared_volume, solid_of
 from workbench_pkg.host.leaves import read_leaves
 from workbench_pkg.objects import hardware as kept
 
+FIXED_AT, RAILS = "HeartsideFixedAt", "HeartsideRails"  # what was asked, for setting them on another day
 DRIVER_MM = 20.0  # room below a screw's recess that a driver needs at the least (own)
 
 
@@ -151,7 +152,7 @@ def place_plan(
     plan: str = "",
     flatness_mm: float | None = None,
     kinds: Sequence[str] = (),
-    fixed: str = "centre",
+    fixed: str | float = "",
     rails: Sequence[str] = (),
     settings: Settings | None = None,
 ) -> tuple[str, ...]:
@@ -260,6 +261,12 @@ def _figures(entry: Mapping[str, Any], plan: Mapping[str, Any], hardware: Hardwa
             "Whether it meets the flatness in every month",
         ),
         "HeartsideFixedLine": (text, plan["fixed_line"], "What stays put"),
+        FIXED_AT: (
+            "App::PropertyDistance",
+            entry["wish"]["fixed_line_mm"],
+            "The line that stays put, across from the middle",
+        ),
+        RAILS: (lines, [rail["name"] for rail in entry["rails"]], "Rails that may take fasteners"),
         kept.REFUSED: (lines, list(hardware.refused), "What is not cut, and why"),
         kept.CAUTIONS: (lines, list(entry["cautions"]), "To mind"),
     }

@@ -14,6 +14,7 @@ from movement_core.piece.top_place import TopPlace, top_places
 from movement_core.piece.top_plan import plan_top
 from movement_core.piece.tops import top_of
 from movement_core.sheet.holding import plans_entry, untold_entry
+from movement_core.wording import say
 from workbench_pkg.actions.check import solve_document, table_beside
 from workbench_pkg.actions.measured import measured_beside
 from workbench_pkg.actions.settings import Settings
@@ -25,13 +26,14 @@ class HoldWish:
     """What is asked of the plans.
 
     ``top``: a board of the top that is meant; empty: every top. ``flatness_mm``: most it may be out of flat; None:
-    the usual. ``kinds``: of fastener to compare; empty: those that suit. ``fixed``: "centre" or an edge's name.
+    the usual. ``kinds``: of fastener to compare; empty: those that suit. ``fixed``: the line that stays put, as
+    "centre", an edge's name or mm across from the middle; empty: as its boards say by the tag ``fixed``, or the middle.
     """
 
     top: str = ""
     flatness_mm: float | None = None
     kinds: Sequence[str] = field(default=())
-    fixed: str = "centre"
+    fixed: str | float = ""
 
 
 def hold_document(
@@ -72,9 +74,12 @@ def picked_tops(places: Sequence[TopPlace], name: str) -> list[TopPlace]:
         if tops:
             return tops
         raise InputError(
-            f"no top lies in it{_captured(places)}",
-            allowed="a glued panel, or one board of 150 mm and wider, that lies level, is not housed on two sides "
-            "and is no layer between others",
+            say("there is no top in this model{captured}", captured=_captured(places)),
+            allowed=say(
+                "a glued panel, or one board of 150 mm and wider, that lies level, is not housed on two sides and is "
+                "no layer between others"
+            ),
+            todo=say("turn the model as it stands in use, and draw the boards of its top edge to edge"),
         )
     picked = [place for place in tops if any(board.part.name == name for board in place.boards)]
     if picked:

@@ -12,7 +12,14 @@ from movement_core.piece.another_day import on_another_day
 from movement_core.piece.whole import WholePiece
 from movement_core.sheet.today_gaps import STEP_MM, GapToday, gaps_today
 from movement_core.wording import say
-from workbench_pkg.actions.hardware import PlaceWish, PlanQuestion, answer_plans, read_for_plans
+from workbench_pkg.actions.hardware import (
+    FIXED_AT,
+    RAILS,
+    PlaceWish,
+    PlanQuestion,
+    answer_plans,
+    read_for_plans,
+)
 from workbench_pkg.objects import hardware as kept
 
 SAME_MM = 0.5  # a screw that is planned further away than this is another one
@@ -61,12 +68,19 @@ def read_placed(doc: Any) -> tuple[PlacedTop, ...]:
         ]
         if not (board and markers and hasattr(group, "HeartsidePlan")):
             continue
-        wish = PlaceWish(board, float(getattr(group, "HeartsideFlatness", 0.0)) or None)
+        kind = str(group.HeartsidePlan)
+        wish = PlaceWish(
+            board,
+            float(getattr(group, "HeartsideFlatness", 0.0)) or None,
+            (kind,),
+            float(getattr(group, FIXED_AT, 0.0)),
+            tuple(getattr(group, RAILS, ())),
+        )
         screws = {
             int(getattr(obj, kept.NUMBER)): (str(obj.HeartsideRail), float(obj.HeartsideOnRail))
             for obj in markers
         }
-        found.append(PlacedTop(group.Label, read_for_plans(doc, wish), str(group.HeartsidePlan), screws))
+        found.append(PlacedTop(group.Label, read_for_plans(doc, wish), kind, screws))
     return tuple(found)
 
 

@@ -102,8 +102,9 @@ def plan_words() -> Parser:
                       help="most it may be out of flat in any month (default 1.5)")  # fmt: skip
     plan.add_argument("--kind", action="append", default=[], metavar="NAME",
                       help="kind of fastener; give it once a kind (default: those that suit)")  # fmt: skip
-    plan.add_argument("--fixed", default="centre", metavar="WHERE",
-                      help="the line that stays put: centre, or the board whose outer edge it is")  # fmt: skip
+    plan.add_argument("--fixed", default="", metavar="WHERE",
+                      help="the line that stays put: centre, or the board whose outer edge it is (default: what the "
+                      "top's boards say by their tag 'fixed', else centre)")  # fmt: skip
     return parser
 
 

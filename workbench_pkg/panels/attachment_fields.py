@@ -7,8 +7,10 @@ from collections.abc import Callable, Sequence
 import FreeCAD as App
 import FreeCADGui as Gui
 
-from movement_core.piece.top_plan import FLATNESS_MM, METAL_KINDS, edge_names
+from movement_core.piece.top_names import CENTRE, edge_names, fixed_line
+from movement_core.piece.top_plan import FLATNESS_MM, METAL_KINDS
 from movement_core.piece.tops import FoundTop
+from movement_core.sheet.seasons import line_words
 from workbench_pkg.actions.hardware import PlaceWish
 from workbench_pkg.host.qt import QtCore, QtWidgets
 from workbench_pkg.host.units import short_length
@@ -93,8 +95,8 @@ class AttachmentFields(QtWidgets.QWidget):
         """What is asked as it stands."""
         found = self.found()
         if found is None:
-            return PlaceWish("", self.flatness_mm(), self.asked_kinds(False), "centre", ())
-        fixed = self.fixed.itemData(max(self.fixed.currentIndex(), 0)) or "centre"
+            return PlaceWish("", self.flatness_mm(), self.asked_kinds(False), "", ())
+        fixed = self.fixed.itemData(max(self.fixed.currentIndex(), 0)) or ""
         return PlaceWish(
             found.short_name, self.flatness_mm(), self.asked_kinds(found.metal), fixed, self.taken_rails()
         )
@@ -141,7 +143,11 @@ class AttachmentFields(QtWidgets.QWidget):
         self._filling = True
         self.rails.clear()
         self.fixed.clear()
-        self.fixed.addItem(translate("Heartside", "the middle"), "centre")
+        stays = None if found is None else fixed_line(found.place)
+        if found is not None and stays is not None and stays.said and not stays.differing:
+            words = translate("Heartside", "as tagged: {line}")
+            self.fixed.addItem(words.format(line=line_words(found.place, stays.at_mm)), "")
+        self.fixed.addItem(translate("Heartside", "the middle"), CENTRE if self.fixed.count() else "")
         if found is not None:
             for name in edge_names(found.place):
                 self.fixed.addItem(translate("Heartside", "outer edge of {board}").format(board=name), name)
