@@ -8,6 +8,7 @@ from typing import Any
 import FreeCAD as App
 
 from movement_core.wording import say
+from workbench_pkg.host.density import icon_sheet
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
 from workbench_pkg.host.units import length_text
 from workbench_pkg.panels import rows
@@ -141,8 +142,7 @@ def rank_of(severity: str) -> int:
 
 def mark(rank: int) -> QtGui.QIcon:
     """A small sign of a rank: a disc, a triangle or a square, each in its colour."""
-    picture = QtGui.QPixmap(16, 16)
-    picture.fill(QtCore.Qt.transparent)
+    picture = icon_sheet(16)
     painter = QtGui.QPainter(picture)
     painter.setRenderHint(QtGui.QPainter.Antialiasing)
     painter.setPen(QtCore.Qt.NoPen)

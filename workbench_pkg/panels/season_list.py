@@ -9,6 +9,7 @@ from typing import Any
 import FreeCAD as App
 
 from movement_core.sheet.margins import WORTH_MARKING, Margin
+from workbench_pkg.host.density import icon_sheet
 from workbench_pkg.host.qt import QtCore, QtGui
 from workbench_pkg.panels.report_table import mark, rank_of
 from workbench_pkg.panels.season_colours import share_colour
@@ -62,8 +63,7 @@ def _short(text: str) -> str:
 
 def number_sign(number: int, margin: Margin) -> QtGui.QIcon:
     """The number in the ring of its colour, as it stands in the model."""
-    picture = QtGui.QPixmap(22, 22)
-    picture.fill(QtCore.Qt.transparent)
+    picture = icon_sheet(22)
     painter = QtGui.QPainter(picture)
     painter.setRenderHint(QtGui.QPainter.Antialiasing)
     painter.setPen(QtGui.QPen(QtGui.QColor(*share_colour(margin.used)), 3.0))

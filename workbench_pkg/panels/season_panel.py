@@ -44,7 +44,7 @@ class SeasonPanel(SeasonForm):
         self.is_open = True  # not "open": the host calls that
         marked = worth_marking(margins)
         shares = shares_of_parts(margins, answer.entry["findings"], [p.key for p in self.parts])
-        scene.mark(marked, shares, self.ratio)
+        scene.mark(marked, shares)
         self.rows = rows_of(marked, answer.entry["findings"])
         self.sections = self._sections()
         self._make_widgets()
@@ -54,7 +54,7 @@ class SeasonPanel(SeasonForm):
         self.looker.timeout.connect(lambda: self._safely(scene.attach))
         self.looker.start(LOOK_MS)
         self.watch = SeasonWatch(scene.name, self._gone, self._changed)
-        self.form.destroyed.connect(lambda *_: self._take_away())
+        self.form.destroyed.connect(lambda *_: self.take_away())
         for layer, box in self.layers.items():
             scene.switch(layer, box.isChecked())
         self._explain()
@@ -73,16 +73,12 @@ class SeasonPanel(SeasonForm):
         self.date.setText(lines[0])
         self.air.setText("\n".join(lines[1:3]))
         if self.layers["caption"].isChecked():
-            self.scene.cards.say(lines, self.ratio)
+            self.scene.cards.say(lines)
         self._show_section(day)
 
     @property
     def factor(self) -> float:
         return float(self.magnify.itemData(self.magnify.currentIndex()))
-
-    @property
-    def ratio(self) -> float:
-        return float(Gui.getMainWindow().devicePixelRatioF())
 
     def air_lines(self, day: int) -> list[str]:
         """The day, its air, the wood, and how much the movement is magnified."""
@@ -156,7 +152,7 @@ class SeasonPanel(SeasonForm):
                     translate("Heartside", "wettest, {day}").format(day=day_name(self.motion.wettest_day)),
                 )
             )
-        self.scene.cards.explain(title, swatches, self.ratio)
+        self.scene.cards.explain(title, swatches)
         self.scene.cards.show(bool(swatches) or self.layers["caption"].isChecked())
         self.scene.cards.show_caption(self.layers["caption"].isChecked())
 
@@ -242,13 +238,14 @@ class SeasonPanel(SeasonForm):
         return enum_value(QtWidgets.QDialogButtonBox.Close)
 
     def reject(self) -> bool:
-        self._take_away()
+        self.take_away()
         Gui.Control.closeDialog()
         return True
 
     accept = reject
 
-    def _take_away(self) -> None:
+    def take_away(self) -> None:
+        """Leave nothing in the window, also where the host closed the panel by itself; it may be called again."""
         if self.is_open:
             self.is_open = False
             self.player.stop()

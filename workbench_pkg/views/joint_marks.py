@@ -10,6 +10,7 @@ from pivy import coin
 
 from movement_core.piece.contact.joints import Joint
 from movement_core.piece.part import Part
+from workbench_pkg.host.density import pixel_ratio
 from workbench_pkg.panels.palette import INK, PAPER, RANKS, Colour, fraction
 from workbench_pkg.views.zooming import views_of, zoom_to
 
@@ -114,7 +115,7 @@ def _polyline(points: np.ndarray, colour: Colour, width: float) -> Any:
     node = coin.SoSeparator()
     material, style = coin.SoBaseColor(), coin.SoDrawStyle()
     material.rgb.setValue(*fraction(colour))
-    style.lineWidth.setValue(width)
+    style.lineWidth.setValue(width * pixel_ratio())
     coordinates, line = coin.SoCoordinate3(), coin.SoLineSet()
     coordinates.point.setValues(0, len(points), points.tolist())
     line.numVertices.setValue(len(points))

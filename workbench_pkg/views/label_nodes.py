@@ -14,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 from pivy import coin
 
+from workbench_pkg.host.density import pixel_ratio
 from workbench_pkg.panels.palette import INK, PAPER, fraction
 from workbench_pkg.views.label_art import Picture
 
@@ -105,7 +106,7 @@ def _leader(colour: tuple[int, int, int], line_width: float, dot: float) -> tupl
     paint = coin.SoBaseColor()
     paint.rgb.setValue(*fraction(colour))
     style = coin.SoDrawStyle()
-    style.lineWidth, style.pointSize = line_width, dot
+    style.lineWidth, style.pointSize = line_width * pixel_ratio(), dot * pixel_ratio()
     line = coin.SoLineSet()
     line.numVertices.setValue(2)
     end = coin.SoPointSet()

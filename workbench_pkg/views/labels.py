@@ -13,6 +13,7 @@ import FreeCADGui as Gui
 import numpy as np
 from pivy import coin
 
+from workbench_pkg.host.density import device_ratio, pixel_ratio
 from workbench_pkg.host.marks import objects_of_kind
 from workbench_pkg.host.qt import QtCore
 from workbench_pkg.views.label_art import label_picture
@@ -29,6 +30,7 @@ SPAN = (
 SAMPLES = 25
 REST_MS = 120
 _NOTE_CORNER = (14.0, 14.0)
+_NOTE = (300.0, 44.0)  # width and height to keep free of labels for what the note says
 _CUBE = 150.0  # the host's cube of views, where it stands unless moved: the upper right corner
 
 
@@ -72,7 +74,7 @@ class Labels:
                 self.nodes[obj.Name] = nodes
             if not nodes.is_attached(root):
                 nodes.attach(root)
-            content = (tuple(obj.LabelText), int(getattr(obj, RANK, 0)), _pixel_ratio())
+            content = (tuple(obj.LabelText), int(getattr(obj, RANK, 0)), pixel_ratio())
             if content != self.content[obj.Name]:
                 nodes.draw(label_picture(*content))
                 self.content[obj.Name] = content
@@ -187,7 +189,7 @@ class Labels:
             return
         text = note_text(self.crowded)
         if self.content.get("") != (text,):
-            self.note.draw(label_picture([text], 0, _pixel_ratio()))
+            self.note.draw(label_picture([text], 0, pixel_ratio()))
             self.content[""] = (text,)
         half = np.array(self.note.size) / 2.0
         (point,) = screen.points(np.array([np.array(_NOTE_CORNER) + half]), np.array([depth]))
@@ -242,9 +244,6 @@ def note_text(count: int) -> str:
 def _kept_free(screen: Screen) -> np.ndarray:
     """Corners of the view that something else stands in: the host's cube, and our note."""
     width, height = screen.size
-    side = _CUBE * _pixel_ratio()
-    return np.array([[width - side, height - side, width, height], [0.0, 0.0, 300.0 * _pixel_ratio(), 44.0]])
-
-
-def _pixel_ratio() -> float:
-    return float(Gui.getMainWindow().devicePixelRatioF())
+    side = _CUBE * device_ratio()
+    wide, high = (each * pixel_ratio() for each in _NOTE)
+    return np.array([[width - side, height - side, width, height], [0.0, 0.0, wide, high]])

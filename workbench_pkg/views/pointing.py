@@ -16,6 +16,7 @@ from pivy import coin
 from movement_core.piece.part import Part
 from movement_core.sheet.grain_marks import grain_marks
 from workbench_pkg.actions.pointing import end_outlines, place_on_end, ray_between
+from workbench_pkg.host.density import pixel_ratio
 from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.panels.palette import INK, PAPER
 from workbench_pkg.panels.season_colours import POINTED
@@ -65,7 +66,7 @@ class Pointing:
         for one in shown:
             self.marks.addChild(self._drawn(one.leaf, one.part))
             for place, text in one.badges:
-                self.over.addChild(_at(place, image(badge(text, POINTED))))
+                self.over.addChild(_at(place, image(badge(text, POINTED, pixel_ratio()))))
             if len(one.line):
                 lines = styled(_polylines([one.line]), POINTED, 1.5, 0xF0F0)
                 self.over.addChild(lines)

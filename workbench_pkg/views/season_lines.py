@@ -14,6 +14,7 @@ from pivy import coin
 
 from movement_core.sheet.carried import Carrier, Gathered, Moves, Single, point_basis
 from movement_core.sheet.cutting import cut_line
+from workbench_pkg.host.density import pixel_ratio
 from workbench_pkg.panels.palette import Colour, fraction
 
 Floats = NDArray[np.float64]
@@ -112,11 +113,11 @@ def shift_to(place: Floats) -> Any:
 
 
 def styled(group: Any, colour: Colour, width: float, pattern: int = SOLID) -> Any:
-    """Lines of one colour, whatever the light."""
+    """Lines of one colour, whatever the light; ``width`` in pixels of a usual screen."""
     flat, paint, style = coin.SoLightModel(), coin.SoBaseColor(), coin.SoDrawStyle()
     flat.model = coin.SoLightModel.BASE_COLOR
     paint.rgb.setValue(*fraction(colour))
-    style.lineWidth, style.linePattern = width, pattern
+    style.lineWidth, style.linePattern = width * pixel_ratio(), pattern
     styled = coin.SoSeparator()
     for node in (flat, paint, style, group):
         styled.addChild(node)

@@ -9,6 +9,7 @@ import numpy as np
 from pivy import coin
 
 from movement_core.sheet.margins import Margin
+from workbench_pkg.host.density import pixel_ratio
 from workbench_pkg.panels.palette import PAPER, Colour, fraction
 from workbench_pkg.panels.season_colours import share_colour
 from workbench_pkg.views.label_art import Picture
@@ -28,7 +29,7 @@ class Places:
     def show(self, on: bool) -> None:
         self.root.whichChild = coin.SO_SWITCH_ALL if on else coin.SO_SWITCH_NONE
 
-    def add(self, number: int, margin: Margin, figure: Figure, ratio: float = 1.0) -> None:
+    def add(self, number: int, margin: Margin, figure: Figure) -> None:
         axes, centre = figure.motion.axes, figure.motion.centre
         colour = share_colour(margin.used)
         top, matrix = coin.SoAnnotation(), coin.SoMatrixTransform()
@@ -42,7 +43,7 @@ class Places:
         spot = coin.SoTranslation()
         spot.translation.setValue(*map(float, (margin.place - centre) @ axes.T))
         top.addChild(spot)
-        top.addChild(image(badge(str(number), colour, ratio)))
+        top.addChild(image(badge(str(number), colour, pixel_ratio())))
         self.root.addChild(top)
         self.nodes.append((figure, top))
 
@@ -89,14 +90,16 @@ class Cards:
     def show_caption(self, on: bool) -> None:
         self.caption_switch.whichChild = coin.SO_SWITCH_ALL if on else coin.SO_SWITCH_NONE
 
-    def say(self, lines: Sequence[str], ratio: float = 1.0) -> None:
+    def say(self, lines: Sequence[str]) -> None:
         """Write the caption."""
+        ratio = pixel_ratio()
         if self.said.get("caption") != (tuple(lines), ratio):
             self.said["caption"] = (tuple(lines), ratio)
             _put(self.caption, card(lines, (), ratio))
 
-    def explain(self, title: str, swatches: Sequence[tuple[Colour, str, str]], ratio: float = 1.0) -> None:
+    def explain(self, title: str, swatches: Sequence[tuple[Colour, str, str]]) -> None:
         """Write the legend; none where there is nothing to explain."""
+        ratio = pixel_ratio()
         self.legend_switch.whichChild = coin.SO_SWITCH_ALL if swatches else coin.SO_SWITCH_NONE
         said = (title, tuple(swatches), ratio)
         if swatches and self.said.get("legend") != said:
@@ -120,7 +123,7 @@ def _loops(loops: Sequence[np.ndarray], colour: Colour, width: float) -> Any:
     flat, paint, style = coin.SoLightModel(), coin.SoBaseColor(), coin.SoDrawStyle()
     flat.model = coin.SoLightModel.BASE_COLOR
     paint.rgb.setValue(*fraction(colour))
-    style.lineWidth = width
+    style.lineWidth = width * pixel_ratio()
     coordinates, lines = coin.SoCoordinate3(), coin.SoLineSet()
     points = np.concatenate(loops)
     coordinates.point.setValues(0, len(points), points.tolist())

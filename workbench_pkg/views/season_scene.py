@@ -171,17 +171,14 @@ class SeasonScene:
         elif layer == "places":
             self.places.show(on)
 
-    def mark(self, margins: Sequence[Margin], shares: Mapping[str, float | None], ratio: float = 1.0) -> None:
-        """What the colours and the marked places tell. The places are numbered in the order of the margins.
-
-        ratio : pixels of the screen to one of the window system's.
-        """
+    def mark(self, margins: Sequence[Margin], shares: Mapping[str, float | None]) -> None:
+        """What the colours and the marked places tell. The places are numbered in the order of the margins."""
         self.shares = shares
         index = {part.key: number for number, part in enumerate(self.motion.parts)}
         for number, margin in enumerate(margins, start=1):
             figure = self.figures.get(index.get(margin.keys[0], -1))
             if figure is not None:
-                self.places.add(number, margin, figure, ratio)
+                self.places.add(number, margin, figure)
         self._paint()
         self.show(self.day, self.factor)
 
