@@ -18,7 +18,7 @@ from workbench_pkg.host.tagging import read_tags, write_tags
 from workbench_pkg.objects.joints import keep_joints, kept_joints
 
 # Words that are true of several boards at once, those of their cut, and those of the one board and how it is drawn.
-WOOD_WORDS = ("species", "figure", "finish", "built", "glued", "flattened", "fitted", "kept")
+WOOD_WORDS = ("species", "figure", "finish", "built", "glued", "flattened", "fitted", "kept", "lot")
 CUT_WORDS = ("cut", "rings", "radius", "slope")
 LIE_WORDS = ("grain", "show", "heart", "pith", "points", "far", "fixed", "looks")
 

@@ -130,6 +130,7 @@ class TagFields:
                 "HeartsideKept", [(say(year.name), year.name) for year in all_years()], free=True
             ),
             "fixed": ChoiceField("HeartsideFixed", [], free=True),
+            "lot": ChoiceField("HeartsideLot", [], free=True),
         }
         self._timer = QtCore.QTimer()
         self._timer.setSingleShot(True)
@@ -140,8 +141,9 @@ class TagFields:
 
     # ---- what it says -------------------------------------------------------------------------------------
 
-    def show(self, said: Sequence[Mapping[str, object]], leaf: Leaf | None) -> None:
-        """Show what boards say; ``leaf`` where it is one, whose sides then have names."""
+    def show(self, said: Sequence[Mapping[str, object]], leaf: Leaf | None, lots: Sequence[str] = ()) -> None:
+        """Show what boards say; ``leaf`` where it is one, whose sides then have names; ``lots`` of the document."""
+        self.fields["lot"].choices = [(lot, lot) for lot in lots]
         self.fields["grain"].choices = along(leaf)
         self.fields["show"].choices = outward(leaf)
         self.fields["heart"].choices = _hearts(leaf)
@@ -223,8 +225,9 @@ class TagFields:
             (translate("Heartside", "Looks better"), f["looks"].widget),
             (translate("Heartside", "Kept in"), f["kept"].widget),
             (translate("Heartside", "Fixed line"), f["fixed"].widget),
+            (translate("Heartside", "Lot"), f["lot"].widget),
         ]
-        title = translate("Heartside", "More: finish, figure, far end …")
+        title = translate("Heartside", "More: finish, figure, lot, far end …")
         return Fold("HeartsideFoldMore", title, form_of(rows), is_open=False)
 
     def _explain(self) -> None:
@@ -254,6 +257,11 @@ class TagFields:
             "kept": translate("Heartside", "Where a leaf is kept when not in use: a year of air, or a place"),
             "fixed": translate(
                 "Heartside", "The line that stays where it is: an edge as an axis, or mm from the middle"
+            ),
+            "lot": translate(
+                "Heartside",
+                "What you call the boards it was cut from: parts of one lot and wood learn together from what you "
+                "measure later",
             ),
         }
         for word, tip in tips.items():
