@@ -76,13 +76,26 @@ def state() -> str:
 
 def press(text: str) -> None:
     """Click the button of the open task panel that says this."""
-    for box in FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialogButtonBox):
-        if box.isVisible():
-            for button in box.buttons():
-                if button.text().replace("&", "") == text:
-                    button.click()
-                    return
-    raise AssertionError(f"no button {text!r} to press")
+    boxes = FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialogButtonBox)
+    buttons = [button for box in boxes if box.isVisible() for button in box.buttons()]
+    said = [button.text().replace("&", "") for button in buttons]
+    try:
+        assert text in said, f"no button {text!r} to press; there are {said}"
+        buttons[said.index(text)].click()
+    finally:
+        for gone in (*buttons, *boxes):
+            _let_go(gone)
+
+
+def _let_go(widget: QtWidgets.QWidget) -> None:
+    """Forget the Python side of a widget that the host may delete: the binding would take what is made at its address
+    for it.
+    """
+    try:
+        import shiboken2 as binding
+    except ImportError:
+        import shiboken6 as binding
+    binding.invalidate(widget)
 
 
 def problems() -> list[str]:

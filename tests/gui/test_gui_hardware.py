@@ -201,7 +201,7 @@ def test_a_document_without_a_top_says_so(main_window, doc, pump, wait_until):
     doc.recompute()
     FreeCADGui.runCommand("Heartside_Hold")
     worked_out(wait_until, pump)
-    assert "no top lies in it" in bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
+    assert "there is no top" in bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
     bench.press("Place")
     assert FreeCADGui.Control.activeDialog() and kept.root_of(doc) is None
 

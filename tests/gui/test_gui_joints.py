@@ -253,7 +253,7 @@ def test_a_document_without_solids_is_told(main_window, doc, pump, wait_until):
     FreeCADGui.runCommand("Heartside_Joints")
     wait_until(lambda: not working.is_busy(), 30)
     pump(0.2)
-    assert any("no solid" in text for text in bench.problems())
+    assert any("This document is empty" in text for text in bench.problems())
     assert not FreeCADGui.Control.activeDialog()
 
 

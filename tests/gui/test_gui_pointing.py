@@ -186,7 +186,7 @@ def test_the_centre_is_clicked_then_dragged_and_written_in_one_step(board, doc, 
     pump(0.1)
     moved = panel.fields.answers()["pith"]
     assert moved == pytest.approx((-10.0, -45.0), abs=near)
-    bench.press("OK")
+    bench.press("Write the tags")
     pump(0.2)
     assert tuple(board.HeartsidePith) == pytest.approx(moved, abs=1e-6)
     assert doc.UndoCount == steps + 1
@@ -213,7 +213,7 @@ def test_an_exact_ray_gives_an_exact_tag(board, doc, kept, pump, camera):
     panel.pointing.start("pith")
     assert panel.pointing.press(eye)
     panel.pointing.drop(eye)
-    bench.press("OK")
+    bench.press("Write the tags")
     pump(0.2)
     assert tuple(board.HeartsidePith) == pytest.approx((17.25, -63.5), abs=1e-6)
 
@@ -240,7 +240,7 @@ def test_three_points_on_a_ring(board, doc, kept, pump, shot):
     assert panel.pointing.part.rings.value.pith_mm == pytest.approx(tuple(centre), abs=6.0)
     given = panel.fields.answers()["points"]
     np.testing.assert_allclose(np.reshape(given, (3, 2)), places, atol=1.5 * mm_per_pixel(part, far))
-    bench.press("OK")
+    bench.press("Write the tags")
     pump(0.2)
     assert tuple(board.HeartsideRingPoints) == pytest.approx(given, abs=1e-6)
     assert nothing_of_ours_in(doc.Name)
@@ -272,7 +272,7 @@ def test_the_heart_face_is_clicked(board, doc, kept, pump, shot):
     click(face)
     pump(0.1)
     shot("pointing-heart")
-    bench.press("OK")
+    bench.press("Write the tags")
     pump(0.2)
     assert board.HeartsideHeart == ("z" if up else "-z")
 
@@ -340,13 +340,13 @@ def test_the_arrow_is_turned_and_the_rings_stay(board, doc, kept, pump):
     panel = open_panel(kept, pump, board)
     button("flip").click()
     pump(0.1)
-    bench.press("OK")
+    bench.press("Write the tags")
     assert board.HeartsideGrain == "-y"
     assert tuple(board.HeartsidePith) == pytest.approx((-20.0, -70.0), abs=1e-6)
     panel = open_panel(kept, pump, board)
     button("turn").click()
     pump(0.1)
-    bench.press("OK")
+    bench.press("Write the tags")
     assert board.HeartsideGrain == "z"
     assert "HeartsidePith" not in board.PropertiesList
     assert panel.view is not None
@@ -364,7 +364,7 @@ def test_what_was_inferred_is_accepted_with_one_click_and_written_with_ok(main_w
     pump(0.1)
     assert differences(before, property_dump(doc)) == []
     shot("pointing-accepted")
-    bench.press("OK")
+    bench.press("Write the tags")
     assert boards[0].HeartsideGrain in ("x", "-x") and "HeartsideShowFace" not in boards[0].PropertiesList
     assert doc.UndoCount == steps + 1
 
@@ -377,7 +377,7 @@ def test_inferred_grain_of_several_boards_is_each_ones_own(main_window, doc, kep
     assert "3 boards" in bench.widget("HeartsideKnown0", QtWidgets.QLabel).text()
     bench.widget("HeartsideAccept0", QtWidgets.QPushButton).click()
     bench.choose_text(bench.widget("HeartsideSpeciesList", QtWidgets.QListWidget), OAK)
-    bench.press("OK")
+    bench.press("Write the tags")
     pump(0.2)
     assert boards[0].HeartsideGrain.lstrip("-") == "x"
     assert doc.Leg1.HeartsideGrain.lstrip("-") == doc.Leg2.HeartsideGrain.lstrip("-") == "z"
@@ -420,7 +420,7 @@ def test_what_was_entered_stays_while_boards_are_added(main_window, doc, kept, p
     bench.choose_text(bench.widget("HeartsideSpeciesList", QtWidgets.QListWidget), OAK)
     FreeCADGui.Selection.addSelection(doc.Name, boards[1].Name)
     pump(0.3)
-    bench.press("OK")
+    bench.press("Write the tags")
     assert [b.HeartsideSpecies for b in boards[:2]] == [OAK] * 2
 
 
@@ -435,7 +435,7 @@ def test_elements_of_a_link_array_take_facts_of_their_own(board, doc, kept, pump
     key = panel.chosen.leaves[1].key
     panel.take({key: {"grain": "x"}})
     bench.choose_text(bench.widget("HeartsideSpeciesList", QtWidgets.QListWidget), "Walnut, black")
-    bench.press("OK")
+    bench.press("Write the tags")
     said = json.loads(array.HeartsideElements)
     assert [said[i].get("HeartsideGrain") for i in "012"] == [None, "x", None]
     assert {facts["HeartsideSpecies"] for facts in said.values()} == {"Walnut, black"}

@@ -55,7 +55,7 @@ def test_the_bench_gets_its_sheet(piece, doc, pump, shot, wait_until, tmp_path):
     file.setText(str(target))
     pump(0.2)
     shot("sheet")
-    bench.press("OK")
+    bench.press("Write the sheet")
     assert not FreeCADGui.Control.activeDialog()  # it does not wait for the work
     text = written(target, wait_until).decode("utf-8")
     assert "Tisch &lt;Küche&gt;" in text and text.count("<tr") > 9
@@ -71,7 +71,7 @@ def test_the_client_gets_a_page_as_pdf(piece, pump, wait_until, tmp_path):
     file.setText(str(tmp_path / "page.html"))
     choose("HeartsideSheetKind", ".pdf")
     assert file.text() == str(tmp_path / "page.pdf")
-    bench.press("OK")
+    bench.press("Write the sheet")
     assert written(tmp_path / "page.pdf", wait_until).startswith(b"%PDF-")
     assert not bench.problems()
 
@@ -85,10 +85,10 @@ def test_a_file_that_is_there_is_replaced_only_when_told(piece, pump, wait_until
     file.setText(str(target))
     pump(0.1)
     assert replace.isVisible() and not replace.isChecked()
-    bench.press("OK")
+    bench.press("Write the sheet")
     assert "there" in trouble() and target.read_text(encoding="utf-8") == "mine"
     replace.setChecked(True)
-    bench.press("OK")
+    bench.press("Write the sheet")
     wait_until(lambda: target.read_bytes() != b"mine" and not working.is_busy(), 120)
     assert target.read_text(encoding="utf-8").startswith("<!DOCTYPE html>")
 
@@ -97,7 +97,7 @@ def test_a_file_that_is_there_is_replaced_only_when_told(piece, pump, wait_until
 def test_a_file_that_cannot_be_written_is_told_before_the_work(piece, pump, tmp_path, name):
     file = open_panel(pump)
     file.setText(name if name in ("", "sheet.html") else str(tmp_path / name))
-    bench.press("OK")
+    bench.press("Write the sheet")
     assert trouble()
     assert FreeCADGui.Control.activeDialog() and not working.is_busy()
     bench.press("Cancel")
@@ -106,7 +106,7 @@ def test_a_file_that_cannot_be_written_is_told_before_the_work(piece, pump, tmp_
 def test_cancelled_work_writes_nothing(piece, pump, tmp_path, wait_until):
     target = tmp_path / "never.html"
     open_panel(pump).setText(str(target))
-    bench.press("OK")
+    bench.press("Write the sheet")
     working.cancel_all()
     wait_until(lambda: not working.is_busy(), 60)
     pump(1.0)

@@ -69,7 +69,7 @@ def test_ok_writes_what_was_entered_in_one_undo_step(piece, doc, pump, shot):
     enter("HeartsideBuilt", 8.5)
     shot("tagging")
     steps = doc.UndoCount
-    bench.press("OK")
+    bench.press("Write the tags")
     pump(0.2)
     assert not FreeCADGui.Control.activeDialog()
     assert board.HeartsideSpecies == "White oak, commercial"
@@ -103,7 +103,7 @@ def test_only_what_was_changed_is_written(piece, doc, pump):
     steps = doc.UndoCount
     open_panel(pump, piece[0])
     choose("HeartsideHeart", "back")
-    bench.press("OK")
+    bench.press("Write the tags")
     assert doc.UndoCount == steps + 1
     assert piece[0].HeartsideHeart == "back"
     assert (piece[0].HeartsideSpecies, piece[0].HeartsideBuilt) == ("White oak, commercial", 9.0)
@@ -115,7 +115,7 @@ def test_ok_with_nothing_changed_makes_no_step(piece, doc, pump):
     tag([piece[0]], species="white oak", grain="x", rings=30, pith=(5, -80), built=9, finish="varnish 2")
     before, steps = property_dump(doc), doc.UndoCount
     open_panel(pump, piece[0])
-    bench.press("OK")
+    bench.press("Write the tags")
     assert doc.UndoCount == steps
     assert differences(before, property_dump(doc)) == []
 
@@ -127,7 +127,7 @@ def test_a_fact_is_taken_back_by_saying_nothing(piece, doc, pump):
     open_panel(pump, piece[0])
     choose("HeartsideCut", "")
     bench.widget("HeartsideBuiltSaid", QtWidgets.QCheckBox).setChecked(False)
-    bench.press("OK")
+    bench.press("Write the tags")
     assert "HeartsideCut" not in piece[0].PropertiesList
     assert "HeartsideBuilt" not in piece[0].PropertiesList
     assert piece[0].HeartsideSpecies == "White oak, commercial"
@@ -142,7 +142,7 @@ def test_several_boards_keep_what_differs(piece, doc, pump):
     assert "3 boards" in bench.widget("HeartsideParts", QtWidgets.QLabel).text()
     choose("HeartsideCut", "quarter")
     steps = doc.UndoCount
-    bench.press("OK")
+    bench.press("Write the tags")
     assert doc.UndoCount == steps + 1
     assert [b.HeartsideCut for b in piece[:3]] == ["quarter"] * 3
     assert [piece[0].HeartsideSpecies, piece[1].HeartsideSpecies] == [
@@ -161,7 +161,7 @@ def test_lengths_are_entered_in_any_unit(piece, doc, pump):
     )
     enter("HeartsideRings", "30 deg")
     pump(0.2)
-    bench.press("OK")
+    bench.press("Write the tags")
     assert list(piece[0].HeartsidePith) == pytest.approx([25.4, -100.0])
     assert piece[0].HeartsideRingAngle.Value == pytest.approx(30.0)
 
@@ -171,7 +171,7 @@ def test_an_unknown_species_is_told_in_the_panel_and_writes_nothing(piece, doc, 
     open_panel(pump, piece[0])
     bench.widget("HeartsideSpeciesSearch", QtWidgets.QLineEdit).setText("wihte oak")
     shot("unknown-species")
-    bench.press("OK")
+    bench.press("Write the tags")
     pump(0.2)
     assert bench.widget("HeartsideTagPanel").isVisible()
     trouble = bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
@@ -185,7 +185,7 @@ def test_a_wrong_direction_is_told_and_writes_nothing(piece, doc, pump):
     open_panel(pump, piece[0])
     choose_species("White oak, commercial")
     bench.widget("HeartsideGrain", QtWidgets.QComboBox).setEditText("lengthwise")
-    bench.press("OK")
+    bench.press("Write the tags")
     pump(0.2)
     assert "lengthwise" in bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
     assert differences(before, property_dump(doc)) == []
@@ -197,14 +197,14 @@ def test_nothing_selected_is_told_and_then_followed(piece, doc, pump):
     open_panel(pump)
     assert "Nothing is selected" in bench.widget("HeartsideParts", QtWidgets.QLabel).text()
     choose_species("White oak, commercial")
-    bench.press("OK")
+    bench.press("Write the tags")
     pump(0.2)
     assert "no board is selected" in bench.widget("HeartsideTrouble", QtWidgets.QLabel).text()
     bench.select(piece[2])
     pump(0.3)
     assert "Board 3" in bench.widget("HeartsideParts", QtWidgets.QLabel).text()
     choose_species("White oak, commercial")
-    bench.press("OK")
+    bench.press("Write the tags")
     assert piece[2].HeartsideSpecies == "White oak, commercial"
 
 
@@ -236,7 +236,7 @@ def test_the_instance_of_a_link_is_tagged_not_its_master(piece, doc, pump):
     doc.recompute()
     open_panel(pump, link)
     choose_species("Walnut, black")
-    bench.press("OK")
+    bench.press("Write the tags")
     assert "HeartsideSpecies" in link.PropertiesList
     assert "HeartsideSpecies" not in piece[0].PropertiesList
 
@@ -248,7 +248,7 @@ def test_a_container_stands_for_the_boards_in_it(piece, doc, pump):
     doc.recompute()
     open_panel(pump, part)
     choose_species("Walnut, black")
-    bench.press("OK")
+    bench.press("Write the tags")
     assert [b.HeartsideSpecies for b in piece[:2]] == ["Walnut, black"] * 2
     assert "HeartsideSpecies" not in part.PropertiesList
 
@@ -289,7 +289,7 @@ def test_what_a_label_says_is_shown_and_not_written(piece, doc, pump):
     open_panel(pump, piece[0])
     assert bench.widget("HeartsideCut", QtWidgets.QComboBox).currentText().startswith("quarter")
     assert bench.widget("HeartsideBuilt", QtWidgets.QAbstractSpinBox).value() == 8
-    bench.press("OK")
+    bench.press("Write the tags")
     assert doc.UndoCount == steps and differences(before, property_dump(doc)) == []
 
 
@@ -302,7 +302,7 @@ def test_elements_of_a_link_array_are_tagged_in_one_step(piece, doc, pump):
     steps = doc.UndoCount
     open_panel(pump, array)
     choose("HeartsideCut", "rift")
-    bench.press("OK")
+    bench.press("Write the tags")
     pump(0.2)
     assert doc.UndoCount == steps + 1
     said = [facts["HeartsideCut"] for facts in json.loads(array.HeartsideElements).values()]

@@ -60,7 +60,7 @@ class Hand:
         self.pump(0.2)
 
     def close(self, text):
-        """OK, Place or Cancel."""
+        """One of the two buttons of the panel."""
         bench.press(text)
         self.clicks += 1
         self.pump(0.3)
@@ -214,7 +214,7 @@ def test_from_an_untagged_step_table_to_a_placed_plan(opened, pump, wait_until, 
     hand.choose("HeartsideHeart", "show")
     pump(0.2)
     shot("walk-2-top-boards")
-    hand.close("OK")
+    hand.close("Write the tags")
 
     hand.tool("Heartside_Hold")
     wait_until(lambda: not working.is_busy(WORK), 120)

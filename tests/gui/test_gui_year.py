@@ -51,7 +51,7 @@ def test_choosing_a_year_is_one_undo_step(piece, doc, pump, shot):
     choose(rows, MARITIME)
     assert "wettest" in bench.widget("HeartsideYearAbout", QtWidgets.QLabel).text()
     shot("year")
-    bench.press("OK")
+    bench.press("Take this year")
     assert year_of(doc) == MARITIME
     assert doc.UndoCount == steps + 1
     doc.undo()
@@ -71,18 +71,18 @@ def test_cancel_leaves_nothing(piece, doc, pump):
 
 def test_the_panel_comes_back_with_what_was_chosen(piece, doc, pump):
     choose(open_panel(pump), MARITIME)
-    bench.press("OK")
+    bench.press("Take this year")
     pump(0.2)
     rows = open_panel(pump)
     assert chosen(rows) == MARITIME
     steps = doc.UndoCount
-    bench.press("OK")
+    bench.press("Take this year")
     assert doc.UndoCount == steps
 
 
 def test_study_stands_in_the_tree_with_its_panel_on_a_double_click(piece, doc, pump):
     choose(open_panel(pump), MARITIME)
-    bench.press("OK")
+    bench.press("Take this year")
     study = find_study(doc)
     assert study.Label == "Heartside study"
     view = study.ViewObject
@@ -136,7 +136,7 @@ def test_a_file_of_months(piece, doc, pump, tmp_path):
     open_panel(pump)
     panel_of(pump).choose(str(path))
     assert "cellar.csv" in bench.widget("HeartsideYearList", QtWidgets.QListWidget).currentIndex().data()
-    bench.press("OK")
+    bench.press("Take this year")
     assert year_of(doc) == str(path)
 
 
@@ -145,7 +145,7 @@ def test_a_place_is_found_by_its_name(piece, doc, pump):
     bench.widget("HeartsideYearSearch", QtWidgets.QLineEdit).setText("atlan")
     (shown,) = bench.shown_texts(rows)
     bench.choose_text(rows, shown)
-    bench.press("OK")
+    bench.press("Take this year")
     assert year_of(doc).startswith("Atlanta")
     from workbench_pkg.actions.year import settings_of
 
@@ -191,7 +191,7 @@ def test_what_a_logger_leaves_open_is_answered_in_the_panel(piece, doc, pump, tm
     assert bench.widget("HeartsideLogger").isVisible()
     shot("year-logger-open")
     count = rows.count()
-    bench.press("OK")  # nothing can be chosen yet
+    bench.press("Take this year")  # nothing can be chosen yet
     assert find_study(doc) is None and bench.widget("HeartsideLogger").isVisible()
 
     def say(name, value):
@@ -209,7 +209,7 @@ def test_what_a_logger_leaves_open_is_answered_in_the_panel(piece, doc, pump, tm
     say("HeartsideLoggerRest", DEFAULT_YEAR)
     assert trouble.text() == "" and rows.count() == count + 1
     shot("year-logger-answered")
-    bench.press("OK")
+    bench.press("Take this year")
     assert year_of(doc) == str(path)
     from workbench_pkg.actions.year import settings_of
 
@@ -220,7 +220,7 @@ def test_what_a_logger_leaves_open_is_answered_in_the_panel(piece, doc, pump, tm
     again = bench.widget("HeartsideLoggerDates", QtWidgets.QComboBox)
     assert again.isVisible() and again.currentData() == "dmy"
     steps = doc.UndoCount
-    bench.press("OK")
+    bench.press("Take this year")
     assert doc.UndoCount == steps
     doc.undo()
     assert find_study(doc) is None

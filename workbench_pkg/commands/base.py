@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 import FreeCAD as App
 import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
+from workbench_pkg.panels.enough import need_solids
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.telling import problem, unexpected
 
@@ -17,12 +19,27 @@ def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
     return text
 
 
+def open_panel(make: Callable[[], Any], view: Any = None) -> None:
+    """Show a task panel; where that fails nothing is left of it, nor of the view that it would have drawn in."""
+    panel = None
+    try:
+        panel = make()
+        Gui.Control.showDialog(panel)
+    except Exception:
+        if panel is not None:
+            panel.take_away()
+        if view is not None:
+            view.close()
+        raise
+
+
 class Command:
     name = ""
     menu = ""
     tip = ""
     picture = ""
     kind = "AlterDoc"
+    needs_solids = False  # whether it can do nothing in a document that shows no solid
 
     def GetResources(self) -> dict[str, str]:
         return {
@@ -40,6 +57,8 @@ class Command:
 
     def Activated(self, index: int = 0) -> None:
         try:
+            if self.needs_solids:
+                need_solids(App.ActiveDocument)
             self.do(App.ActiveDocument)
         except HeartsideError as error:
             problem(str(error))

@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 import FreeCAD as App
-import FreeCADGui as Gui
 
-from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command
+from movement_core.errors import HeartsideError
+from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command, open_panel
 from workbench_pkg.panels import recorded
 from workbench_pkg.panels.telling import problem, told
 
@@ -16,6 +16,7 @@ translate = App.Qt.translate
 
 class HoldTop(Command):
     name, picture = "Heartside_Hold", "hold_top"
+    needs_solids = True
     menu = QT_TRANSLATE_NOOP("Heartside_Hold", "Hold the top flat …")
     tip = QT_TRANSLATE_NOOP(
         "Heartside_Hold", "Compare ways to fasten a top to its frame, and place one of them in the model"
@@ -26,11 +27,7 @@ class HoldTop(Command):
         from workbench_pkg.views.hardware_preview import HardwarePreview
 
         preview = HardwarePreview(doc.Name)
-        try:
-            Gui.Control.showDialog(AttachmentPanel(doc, preview))
-        except Exception:
-            preview.close()
-            raise
+        open_panel(lambda: AttachmentPanel(doc, preview), preview)
 
 
 class CutSlots(Command):
@@ -62,6 +59,13 @@ class TakeHardwareOut(Command):
     )
 
     def do(self, doc: Any) -> None:
+        from workbench_pkg.objects.hardware import has_hardware
+
+        if not has_hardware(doc):
+            raise HeartsideError(
+                translate("Heartside", "There is no hardware in this document"),
+                todo=translate("Heartside", "“Hold the top flat …” places some"),
+            )
         recorded.run("hardware", "remove_hardware", recorded.document(doc))
         told(translate("Heartside", "Hardware taken out"))
 

@@ -7,10 +7,9 @@ from __future__ import annotations
 from typing import Any
 
 import FreeCAD as App
-import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
-from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command
+from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command, open_panel
 from workbench_pkg.panels import recorded
 from workbench_pkg.panels.telling import told
 
@@ -19,6 +18,7 @@ translate = App.Qt.translate
 
 class Tag(Command):
     name, picture = "Heartside_Tag", "tag_wood"
+    needs_solids = True
     menu = QT_TRANSLATE_NOOP("Heartside_Tag", "Tag wood …")
     tip = QT_TRANSLATE_NOOP(
         "Heartside_Tag",
@@ -30,15 +30,12 @@ class Tag(Command):
         from workbench_pkg.views.pointing import Pointing
 
         view = Pointing(doc.Name)
-        try:
-            Gui.Control.showDialog(TagPanel(doc, view))
-        except Exception:
-            view.close()
-            raise
+        open_panel(lambda: TagPanel(doc, view), view)
 
 
 class Untag(Command):
     name, picture = "Heartside_Untag", "untag"
+    needs_solids = True
     menu = QT_TRANSLATE_NOOP("Heartside_Untag", "Take tags off")
     tip = QT_TRANSLATE_NOOP("Heartside_Untag", "Take everything said of their wood off the selected boards")
 
@@ -50,6 +47,11 @@ class Untag(Command):
             raise HeartsideError(
                 translate("Heartside", "No board is selected"),
                 todo=translate("Heartside", "click boards in the view or the tree, then try again"),
+            )
+        if not any(chosen.said()):
+            raise HeartsideError(
+                translate("Heartside", "Nothing is said of the selected boards that could be taken off"),
+                todo=translate("Heartside", "“Tag wood …” shows what each board says"),
             )
         recorded.run("tag", "untag", recorded.objects(chosen.targets()))
         told(translate("Heartside", "Tags taken off {count}").format(count=len(chosen.leaves)))
@@ -63,7 +65,7 @@ class SetYear(Command):
     def do(self, doc: Any) -> None:
         from workbench_pkg.panels.year_panel import YearPanel
 
-        Gui.Control.showDialog(YearPanel(doc))
+        open_panel(lambda: YearPanel(doc))
 
 
 class OpenReport(Command):
@@ -111,6 +113,13 @@ class Remove(Command):
     )
 
     def do(self, doc: Any) -> None:
+        from workbench_pkg.objects.results import results_of
+
+        if not results_of(doc):
+            raise HeartsideError(
+                translate("Heartside", "There is no answer in this document"),
+                todo=translate("Heartside", "“Annotate the model” writes one"),
+            )
         recorded.run("annotate", "remove", recorded.document(doc))
         told(translate("Heartside", "Answer removed"))
 

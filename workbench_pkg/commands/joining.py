@@ -7,7 +7,7 @@ from typing import Any
 import FreeCAD as App
 import FreeCADGui as Gui
 
-from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command
+from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command, open_panel
 from workbench_pkg.panels.telling import problem
 
 translate = App.Qt.translate
@@ -25,8 +25,6 @@ class Worked(Command):
         """Show the answer, unless another panel has been opened meanwhile."""
         if Gui.Control.activeDialog():
             problem(translate("Heartside", "Close the open panel first, then try again."))
-        elif not answer.whole.parts:
-            problem(translate("Heartside", "There is no solid in this document that could be worked out."))
         else:
             self.show(doc, answer)
 
@@ -47,11 +45,7 @@ class Joints(Worked):
         from workbench_pkg.views.joint_marks import JointMarks
 
         marks = JointMarks(doc.Name)
-        try:
-            Gui.Control.showDialog(JointsPanel(doc, answer, marks))
-        except Exception:
-            marks.close()
-            raise
+        open_panel(lambda: JointsPanel(doc, answer, marks), marks)
 
 
 class LayBoards(Command):
@@ -80,7 +74,7 @@ class GapsToday(Worked):
     def show(self, doc: Any, answer: Any) -> None:
         from workbench_pkg.panels.today_panel import TodayPanel
 
-        Gui.Control.showDialog(TodayPanel(doc, answer))
+        open_panel(lambda: TodayPanel(doc, answer))
 
 
 COMMANDS: tuple[Command, ...] = (Joints(), LayBoards(), GapsToday())

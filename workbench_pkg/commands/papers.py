@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 import FreeCAD as App
-import FreeCADGui as Gui
 
-from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command
+from movement_core.errors import HeartsideError
+from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command, open_panel
 from workbench_pkg.panels import recorded
 from workbench_pkg.panels.telling import told
 
@@ -17,6 +17,7 @@ translate = App.Qt.translate
 class MakeSheet(Command):
     name, picture = "Heartside_Sheet", "make_sheet"
     kind = ""
+    needs_solids = True
     menu = QT_TRANSLATE_NOOP("Heartside_Sheet", "Movement sheet …")
     tip = QT_TRANSLATE_NOOP(
         "Heartside_Sheet",
@@ -26,12 +27,13 @@ class MakeSheet(Command):
     def do(self, doc: Any) -> None:
         from workbench_pkg.panels.sheet_panel import SheetPanel
 
-        Gui.Control.showDialog(SheetPanel(doc))
+        open_panel(lambda: SheetPanel(doc))
 
 
 class DrillingTemplate(Command):
     name, picture = "Heartside_Template", "drilling_template"
     kind = ""
+    needs_solids = True
     menu = QT_TRANSLATE_NOOP("Heartside_Template", "Drilling template …")
     tip = QT_TRANSLATE_NOOP(
         "Heartside_Template",
@@ -39,6 +41,13 @@ class DrillingTemplate(Command):
     )
 
     def do(self, doc: Any) -> None:
+        from workbench_pkg.panels.working_out import plans_soon
+
+        plans_soon(doc, self._ask, key=self.name)
+
+    @staticmethod
+    def _ask(doc: Any, answer: Any) -> None:
+        """The plans are there, so it is worth asking for a file."""
         from workbench_pkg.panels.file_asking import ask_new_file, usual_file
 
         asked = ask_new_file(
@@ -63,6 +72,7 @@ class DrillingTemplate(Command):
 
 class Schedule(Command):
     name, picture = "Heartside_Schedule", "schedule"
+    needs_solids = True
     menu = QT_TRANSLATE_NOOP("Heartside_Schedule", "Schedule")
     tip = QT_TRANSLATE_NOOP(
         "Heartside_Schedule", "Put a spreadsheet with parts, joints, fasteners and gaps into the document"
@@ -75,6 +85,7 @@ class Schedule(Command):
 
 class DrawTop(Command):
     name, picture = "Heartside_DrawTop", "draw_top"
+    needs_solids = True
     menu = QT_TRANSLATE_NOOP("Heartside_DrawTop", "Drawing of the top")
     tip = QT_TRANSLATE_NOOP(
         "Heartside_DrawTop",
@@ -82,6 +93,12 @@ class DrawTop(Command):
     )
 
     def do(self, doc: Any) -> None:
+        from workbench_pkg.panels.working_out import plans_soon
+
+        plans_soon(doc, self._draw, key=self.name)
+
+    @staticmethod
+    def _draw(doc: Any, answer: Any) -> None:
         recorded.run("papers", "draw_page", recorded.document(doc))
         told(translate("Heartside", "Drawing page written"))
 
@@ -94,6 +111,14 @@ class RemovePapers(Command):
     )
 
     def do(self, doc: Any) -> None:
+        from workbench_pkg.host.marks import objects_of_kind
+        from workbench_pkg.objects.papers import GROUP
+
+        if not objects_of_kind(doc, GROUP):
+            raise HeartsideError(
+                translate("Heartside", "There is no schedule and no drawing page in this document"),
+                todo=translate("Heartside", "“Schedule” and “Drawing of the top” write them"),
+            )
         recorded.run("papers", "remove_papers", recorded.document(doc))
         told(translate("Heartside", "Papers taken out"))
 
@@ -101,6 +126,7 @@ class RemovePapers(Command):
 class ExportCut(Command):
     name, picture = "Heartside_ExportCut", "export_cut"
     kind = ""
+    needs_solids = True
     menu = QT_TRANSLATE_NOOP("Heartside_ExportCut", "Export with slots …")
     tip = QT_TRANSLATE_NOOP(
         "Heartside_ExportCut",
@@ -108,6 +134,13 @@ class ExportCut(Command):
     )
 
     def do(self, doc: Any) -> None:
+        from workbench_pkg.panels.working_out import plans_soon
+
+        plans_soon(doc, self._ask, key=self.name)
+
+    @staticmethod
+    def _ask(doc: Any, answer: Any) -> None:
+        """The plans are there, so it is worth asking for a file."""
         from workbench_pkg.panels.file_asking import ask_new_file, usual_file
 
         asked = ask_new_file(

@@ -5,10 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 import FreeCAD as App
-import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
-from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command
+from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command, open_panel
 from workbench_pkg.panels import recorded
 from workbench_pkg.panels.telling import told
 
@@ -17,20 +16,22 @@ translate = App.Qt.translate
 
 class CopyWood(Command):
     name, picture = "Heartside_CopyWood", "copy_wood"
+    needs_solids = True
     menu = QT_TRANSLATE_NOOP("Heartside_CopyWood", "Copy wood …")
     tip = QT_TRANSLATE_NOOP(
         "Heartside_CopyWood",
-        "Say of other boards what the selected one says of its wood: species, moisture, finish",
+        "Say of other boards what the selected one says of its wood: species, moisture, finish, lot",
     )
 
     def do(self, doc: Any) -> None:
         from workbench_pkg.panels.tag_copy import TagCopyPanel
 
-        Gui.Control.showDialog(TagCopyPanel(doc))
+        open_panel(lambda: TagCopyPanel(doc))
 
 
 class AcceptInferred(Command):
     name, picture = "Heartside_Accept", "accept_inferred"
+    needs_solids = True
     menu = QT_TRANSLATE_NOOP("Heartside_Accept", "Accept what was inferred")
     tip = QT_TRANSLATE_NOOP(
         "Heartside_Accept",
@@ -60,6 +61,7 @@ class AcceptInferred(Command):
 
 class TakeHints(Command):
     name, picture = "Heartside_Hints", "hints"
+    needs_solids = True
     menu = QT_TRANSLATE_NOOP("Heartside_Hints", "Hints of the model …")
     tip = QT_TRANSLATE_NOOP(
         "Heartside_Hints", "See what material cards and assembly joints hint at, and take what is right"
@@ -68,7 +70,7 @@ class TakeHints(Command):
     def do(self, doc: Any) -> None:
         from workbench_pkg.panels.tag_hints import TagHintsPanel
 
-        Gui.Control.showDialog(TagHintsPanel(doc))
+        open_panel(lambda: TagHintsPanel(doc))
 
 
 COMMANDS = (CopyWood(), AcceptInferred(), TakeHints())

@@ -7,7 +7,8 @@ from typing import Any
 import FreeCAD as App
 import FreeCADGui as Gui
 
-from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command
+from movement_core.errors import HeartsideError
+from workbench_pkg.commands.base import QT_TRANSLATE_NOOP, Command, open_panel
 
 translate = App.Qt.translate
 
@@ -39,18 +40,15 @@ class SeeYear(Command):
             problem(translate("Heartside", "Close the open panel first, then see the year again."))
             return
         parts = [one.part for one in answer.whole.parts]
-        if not parts:
-            problem(translate("Heartside", "There is no solid in this document that could be shown."))
-            return
+        if all(part.missing for part in parts):
+            raise HeartsideError(
+                translate("Heartside", "Too little is said of the wood yet: nothing would move"),
+                todo=translate("Heartside", "say it with “Tag wood …”, which steps through all parts"),
+            )
         margins = margins_of(answer.whole, short_length)
         name = doc.Name
         scene = SeasonScene(name, piece_motion(answer.whole), parts, answer.read.leaves)
-        try:
-            panel = SeasonPanel(scene, answer, margins, again=lambda: self.again(name))
-            Gui.Control.showDialog(panel)
-        except Exception:
-            scene.close()
-            raise
+        open_panel(lambda: SeasonPanel(scene, answer, margins, again=lambda: self.again(name)), scene)
 
     def again(self, name: str) -> None:
         """Work the document out anew once the panel that asked for it has gone."""

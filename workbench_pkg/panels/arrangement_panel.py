@@ -208,10 +208,7 @@ class ArrangementPanel(QtWidgets.QDockWidget):
         self.study = None
         try:
             if not self.panels:
-                raise HeartsideError(
-                    translate("Heartside", "no boards lie edge to edge in this document"),
-                    todo=translate("Heartside", "draw the boards of the panel one by one"),
-                )
+                raise _no_panel()
             self.candidates, self.changes = panel_candidates(self.panel)
         except HeartsideError as error:
             self.candidates = ()
@@ -393,6 +390,8 @@ def open_arrangement(doc: Any) -> None:
 
 
 def _open_with(doc: Any, answer: Answer) -> None:
+    if not answer.whole.panels:
+        raise _no_panel()
     window = Gui.getMainWindow()
     panel = existing_panel()
     if panel is not None and not panel.isVisible():  # made anew, in the language that is spoken now
@@ -406,3 +405,10 @@ def _open_with(doc: Any, answer: Answer) -> None:
     panel.raise_()
     panel.show_answer(doc, answer)
     panel.view.setFocus()
+
+
+def _no_panel() -> HeartsideError:
+    return HeartsideError(
+        translate("Heartside", "No boards lie edge to edge in this document"),
+        todo=translate("Heartside", "draw the boards of a panel one by one, edge to edge"),
+    )

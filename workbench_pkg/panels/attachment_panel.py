@@ -1,6 +1,6 @@
-"""Task panel: how a top is held flat. Plans are compared, one is shown in the view, and OK places it.
+"""Task panel: how a top is held flat. Plans are compared, one is shown in the view, and placed on request.
 
-Nothing is written before OK. Plans are worked out in a thread; each change of a question starts anew.
+Nothing is written before that. Plans are worked out in a thread; each change of a question starts anew.
 """
 
 from __future__ import annotations
@@ -9,18 +9,19 @@ from dataclasses import replace
 from typing import Any, Protocol
 
 import FreeCAD as App
-import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
 from movement_core.piece.hardware_bodies import Hardware
 from movement_core.piece.top_plan import METAL_KINDS
 from workbench_pkg.actions import hardware as action
 from workbench_pkg.actions.fingerprint import fingerprint
-from workbench_pkg.host.qt import QtGui, QtWidgets, enum_value
+from workbench_pkg.host.qt import QtGui, QtWidgets
 from workbench_pkg.panels import recorded, working
+from workbench_pkg.panels.accepting import Accepting
 from workbench_pkg.panels.attachment_fields import AttachmentFields
 from workbench_pkg.panels.attachment_table import PlanTable, in_words
 from workbench_pkg.panels.chosen import SelectionWatch, chosen_boards
+from workbench_pkg.panels.enough import not_said
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.telling import told, unexpected
 
@@ -35,12 +36,11 @@ class Preview(Protocol):
     def close(self) -> None: ...
 
 
-class AttachmentPanel:
+class AttachmentPanel(Accepting):
     """Questions above, plans below, the chosen one in words."""
 
     def __init__(self, doc: Any, preview: Preview) -> None:
         self.doc, self.preview = doc, preview
-        self.alive = True
         self.question: action.PlanQuestion | None = None
         self.answer: action.PlanAnswer | None = None
         self.running: working.Work | None = None
@@ -64,12 +64,13 @@ class AttachmentPanel:
             label.setWordWrap(True)
         column = QtWidgets.QVBoxLayout(self.form)
         column.setContentsMargins(2, 2, 2, 2)
-        for part in (self.fields, self.state, self.table, self.words, self.shown, self.trouble):
+        # What is wrong stands above: the panel is longer than a screen.
+        for part in (self.trouble, self.fields, self.state, self.table, self.words, self.shown):
             column.addWidget(part)
         self.table.itemSelectionChanged.connect(self._show_chosen)
         self.shown.toggled.connect(self._draw)
-        self.watch = SelectionWatch(self._pointed)
         self._first_pointed = {leaf.key for leaf in chosen_boards(doc).leaves}
+        self.live_with(doc.Name, SelectionWatch(self._pointed), preview)
         self.work_out()
 
     # ---- working out ------------------------------------------------------------------------------------
@@ -152,9 +153,7 @@ class AttachmentPanel:
     # ---- what is chosen ---------------------------------------------------------------------------------
 
     def _pointed(self) -> None:
-        if (
-            self.alive and self.doc in App.listDocuments().values()
-        ):  # the host may close a document under a panel
+        if self.alive and self.doc in App.listDocuments().values():
             self.fields.point_at({leaf.key for leaf in chosen_boards(self.doc).leaves})
 
     def _show_chosen(self) -> None:
@@ -174,13 +173,8 @@ class AttachmentPanel:
 
     # ---- what the host calls ----------------------------------------------------------------------------
 
-    def getStandardButtons(self) -> int:
-        buttons = QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel
-        return enum_value(buttons)
-
-    def modifyStandardButtons(self, box: QtWidgets.QDialogButtonBox) -> None:
-        """The button says what it does; the host asks for this once it has made its buttons."""
-        box.button(QtWidgets.QDialogButtonBox.Ok).setText(translate("Heartside", "Place"))
+    def does(self) -> str:
+        return translate("Heartside", "Place")
 
     def accept(self) -> bool:
         """Place the chosen plan and close; where that cannot be done, say so and stay open."""
@@ -192,8 +186,7 @@ class AttachmentPanel:
             )
             return False
         if self.answer is None or not kind:
-            why = self.trouble.text() or translate("Heartside", "There is no plan to place.")
-            self.trouble.setText(why)
+            self.trouble.setText(self._why_none())
             return False
         try:
             refused = self._place(wish, kind)
@@ -209,8 +202,13 @@ class AttachmentPanel:
                 "Heartside", "Hardware placed; not everything can be cut: see Not Cut in its properties"
             )
         told(words)
-        self._close()
-        return True
+        return self.leave()
+
+    def _why_none(self) -> str:
+        """Why there is nothing to place."""
+        if self.answer is not None and self.answer.plans is None:
+            return str(not_said(self.answer.tops[self.answer.chosen]))
+        return self.trouble.text() or translate("Heartside", "There is no plan to place.")
 
     def _place(self, wish: action.PlaceWish, kind: str) -> bool:
         facts: dict[str, object] = {
@@ -219,7 +217,7 @@ class AttachmentPanel:
             "flatness_mm": wish.flatness_mm,
             "kinds": wish.kinds,
         }
-        if wish.fixed != "centre":
+        if wish.fixed:
             facts["fixed"] = wish.fixed
         if wish.rails:
             facts["rails"] = wish.rails
@@ -227,19 +225,10 @@ class AttachmentPanel:
         assert self.answer is not None
         return bool(self.answer.hardware(kind).refused)
 
-    def reject(self) -> bool:
-        """Close; nothing was written, so nothing is left."""
-        self._close()
-        return True
-
-    def _close(self) -> None:
-        self.alive = False
-        self.fields.stop()
-        self.watch.close()
-        self.preview.close()
-        if self.running is not None:
+    def take_away(self) -> None:
+        if self.alive and self.running is not None:
             self.running.cancel(quietly=True)
-        Gui.Control.closeDialog()
+        super().take_away()
 
 
 def _solved(question: action.PlanQuestion) -> action.PlanAnswer | HeartsideError:

@@ -60,11 +60,15 @@ class SelectionWatch:
         self._timer = QtCore.QTimer()
         self._timer.setSingleShot(True)
         self._timer.timeout.connect(changed)
+        self._on = True
         Gui.Selection.addObserver(self)
 
     def close(self) -> None:
-        self._timer.stop()
-        Gui.Selection.removeObserver(self)
+        """It may be called again."""
+        if self._on:
+            self._on = False
+            self._timer.stop()
+            Gui.Selection.removeObserver(self)
 
     def _soon(self) -> None:
         self._timer.start(0)

@@ -52,7 +52,7 @@ class JointsPanel:
         self.form.setWindowIcon(QtGui.QIcon(icon("joints")))
         self._make_widgets()
         self._lay_out()
-        self.form.destroyed.connect(lambda *_: self._take_away())
+        self.form.destroyed.connect(lambda *_: self.take_away())
         self.watch = SelectionWatch(lambda: self._safely(self._clicked))
         self.document_watch = SeasonWatch(self.name, self._gone, lambda _: None)
         self._take(doc, answer, first=True)
@@ -315,7 +315,7 @@ class JointsPanel:
         if self.alive and self.point.isChecked():
             self.point.setChecked(False)
             return False
-        self._take_away()
+        self.take_away()
         Gui.Control.closeDialog()
         return True
 
@@ -325,7 +325,8 @@ class JointsPanel:
         self.point.setChecked(False)
         self.reject()
 
-    def _take_away(self) -> None:
+    def take_away(self) -> None:
+        """Leave nothing in the window, also where the host closed the panel by itself; it may be called again."""
         if self.alive:
             self.alive = False
             self.watch.close()

@@ -1,4 +1,4 @@
-"""Tells the season panel what happens to its document: closed, a part gone, a part changed."""
+"""Tells a panel what happens to its document: closed, a part gone, a part changed."""
 
 from __future__ import annotations
 

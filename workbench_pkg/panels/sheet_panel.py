@@ -14,9 +14,10 @@ from workbench_pkg.actions.check import Question, read_document
 from workbench_pkg.actions.fingerprint import fingerprint
 from workbench_pkg.actions.sheet import FORMS, MadeSheet, making
 from workbench_pkg.host.plain_files import check_new_file, write_file
-from workbench_pkg.host.qt import QtGui, QtWidgets, enum_value
+from workbench_pkg.host.qt import QtGui, QtWidgets
 from workbench_pkg.host.units import in_inches
 from workbench_pkg.panels import recorded, working
+from workbench_pkg.panels.accepting import Accepting
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.telling import explain, told, unexpected
 
@@ -24,8 +25,8 @@ translate = App.Qt.translate
 KEY = "sheet"
 
 
-class SheetPanel:
-    """Asks, checks that the file may be written, then works in the background; OK closes it at once."""
+class SheetPanel(Accepting):
+    """Asks, checks that the file may be written, then closes at once and works in the background."""
 
     def __init__(self, doc: Any) -> None:
         self.doc = doc
@@ -51,9 +52,10 @@ class SheetPanel:
         self.replace.toggled.connect(lambda *_: self.trouble.setText(""))
         self.browse.clicked.connect(lambda *_: self._ask_file())
         self._look_at_file()
+        self.live_with(doc.Name)
 
-    def getStandardButtons(self) -> int:
-        return enum_value(QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel)
+    def does(self) -> str:
+        return translate("Heartside", "Write the sheet")
 
     def accept(self) -> bool:
         target = Path(self.file.text().strip()).expanduser()
@@ -76,12 +78,7 @@ class SheetPanel:
         except Exception as error:
             self.trouble.setText(unexpected(error))
             return False
-        Gui.Control.closeDialog()
-        return True
-
-    def reject(self) -> bool:
-        Gui.Control.closeDialog()
-        return True
+        return self.leave()
 
     def _begin(self, target: Path) -> None:
         """Read the model now, make the sheet in the background, write it when it is done."""

@@ -1,4 +1,4 @@
-"""Task panel: copy the wood of one board to others. Choose the one, then the others; nothing is written before OK."""
+"""Task panel: copy the wood of one board to others. Choose the one, then the others; written when accepted."""
 
 from __future__ import annotations
 
@@ -11,8 +11,9 @@ from movement_core.errors import HeartsideError
 from movement_core.piece.tag_sources import without_tag
 from workbench_pkg.actions.copying import CUT_WORDS, LIE_WORDS, WOOD_WORDS, said_of
 from workbench_pkg.host.leaf import Leaf
-from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
+from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
 from workbench_pkg.panels import recorded
+from workbench_pkg.panels.accepting import Accepting
 from workbench_pkg.panels.chosen import SelectionWatch, chosen_boards
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.telling import explain, told, unexpected
@@ -20,7 +21,7 @@ from workbench_pkg.panels.telling import explain, told, unexpected
 translate = App.Qt.translate
 
 
-class TagCopyPanel:
+class TagCopyPanel(Accepting):
     """The board that is chosen first is copied from; those chosen after it take its wood."""
 
     def __init__(self, doc: Any) -> None:
@@ -41,7 +42,7 @@ class TagCopyPanel:
         self.anew.clicked.connect(self._forget)
         self.wood = _tick(
             "HeartsideCopyWood",
-            translate("Heartside", "Species, finish, moistures"),
+            translate("Heartside", "Species, finish, moistures, lot"),
             translate("Heartside", "What boards of one stack share"),
         )
         self.cut = _tick(
@@ -69,14 +70,14 @@ class TagCopyPanel:
         ):
             column.addWidget(part)
         column.addStretch(1)
-        self.watch = SelectionWatch(self.read)
+        self.live_with(doc.Name, SelectionWatch(self.read))
         self.read()
 
     # ---- what it shows ----------------------------------------------------------------------------------
 
     def read(self) -> None:
         """Take the selection: first the board to copy from, then those to copy to."""
-        if not self._is_there():
+        if not self.alive:
             return
         self.trouble.setText("")
         try:
@@ -125,8 +126,8 @@ class TagCopyPanel:
 
     # ---- what the host calls ----------------------------------------------------------------------------
 
-    def getStandardButtons(self) -> int:
-        return enum_value(QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel)
+    def does(self) -> str:
+        return translate("Heartside", "Copy the wood")
 
     def accept(self) -> bool:
         """Write and close; where something cannot be written, say so and stay open."""
@@ -157,25 +158,7 @@ class TagCopyPanel:
         except Exception as error:
             self.trouble.setText(unexpected(error))
             return False
-        self._close()
-        return True
-
-    def reject(self) -> bool:
-        self._close()
-        return True
-
-    def _close(self) -> None:
-        self.watch.close()
-        Gui.Control.closeDialog()
-
-    def _is_there(self) -> bool:
-        try:
-            there = self.form is not None and self.form.isEnabled() is not None
-        except RuntimeError:
-            there = False
-        if not there:
-            self.watch.close()
-        return there
+        return self.leave()
 
 
 def _shown(value: object) -> str:

@@ -14,9 +14,10 @@ from workbench_pkg.actions.copying import said_of
 from workbench_pkg.host.hints import card_hint, joint_hints
 from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.host.leaves import read_leaves
-from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
+from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
 from workbench_pkg.objects.joints import kept_joints
 from workbench_pkg.panels import recorded, rows
+from workbench_pkg.panels.accepting import Accepting
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.tag_known import species_like
 from workbench_pkg.panels.telling import explain, told, unexpected
@@ -66,7 +67,7 @@ def hint_rows(doc: Any) -> list[HintRow]:
     return found
 
 
-class TagHintsPanel:
+class TagHintsPanel(Accepting):
     """A list to tick."""
 
     def __init__(self, doc: Any) -> None:
@@ -103,6 +104,7 @@ class TagHintsPanel:
         column.setContentsMargins(2, 2, 2, 2)
         for part in (self.words, self.list, self.trouble):
             column.addWidget(part)
+        self.live_with(doc.Name)
 
     def tick(self, row: int) -> None:
         """Take a hint, as a click on its box does."""
@@ -120,28 +122,27 @@ class TagHintsPanel:
             for leaf in self.rows[at].leaves:
                 Gui.Selection.addSelection(leaf.root.Document.Name, leaf.root.Name, leaf.sub)
 
-    def getStandardButtons(self) -> int:
-        return enum_value(QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel)
+    def does(self) -> str:
+        return translate("Heartside", "Take the hints")
 
     def accept(self) -> bool:
         """Write what is ticked, in one step, and close."""
         try:
             ticked = self.ticked()
-            if ticked:
-                recorded.run("copying", "take_hints", *self._source(ticked))
-                told(translate("Heartside", "{count} hints taken").format(count=len(ticked)))
+            if not ticked:
+                raise HeartsideError(
+                    translate("Heartside", "nothing is ticked"),
+                    todo=translate("Heartside", "tick the hints that are right, or cancel"),
+                )
+            recorded.run("copying", "take_hints", *self._source(ticked))
+            told(translate("Heartside", "{count} hints taken").format(count=len(ticked)))
         except HeartsideError as error:
             self.trouble.setText(str(error))
             return False
         except Exception as error:
             self.trouble.setText(unexpected(error))
             return False
-        Gui.Control.closeDialog()
-        return True
-
-    def reject(self) -> bool:
-        Gui.Control.closeDialog()
-        return True
+        return self.leave()
 
     def _source(self, ticked: list[HintRow]) -> list[str]:
         woods = ", ".join(

@@ -133,7 +133,7 @@ class TagKnown(QtWidgets.QGroupBox):
             label.setObjectName(f"HeartsideKnown{row}")
             button.setObjectName(f"HeartsideAccept{row}")
             button.setAutoDefault(False)
-            explain(button, translate("Heartside", "Say it yourself: it is written as a tag with OK"))
+            explain(button, translate("Heartside", "Say it yourself: it is written with the other tags"))
             button.clicked.connect(lambda *_, row=row: self._pressed(row))
             grid.addWidget(label, row, 0)
             grid.addWidget(button, row, 1)

@@ -1,4 +1,4 @@
-"""Task panel: say what the selected boards are made of. It follows the selection; nothing is written before OK."""
+"""Task panel: say what the selected boards are made of. It follows the selection; written when accepted."""
 
 from __future__ import annotations
 
@@ -14,9 +14,10 @@ from movement_core.piece.part import Part
 from workbench_pkg.actions.apart import is_several
 from workbench_pkg.actions.drafts import Draft
 from workbench_pkg.host.leaf import Leaf
-from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
+from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
 from workbench_pkg.host.units import short_length
 from workbench_pkg.panels import recorded
+from workbench_pkg.panels.accepting import Accepting
 from workbench_pkg.panels.chosen import SelectionWatch, chosen_boards
 from workbench_pkg.panels.fields import KEEP, common
 from workbench_pkg.panels.icons import icon
@@ -34,7 +35,7 @@ MOST_DRAWN = 40  # boards whose rings are drawn at a time
 Facts = dict[str, object]
 
 
-class TagPanel:
+class TagPanel(Accepting):
     """Fields by the words of a tag, what clicks in the view say, and what nobody has said yet."""
 
     def __init__(self, doc: Any, view: View | None = None) -> None:
@@ -69,7 +70,7 @@ class TagPanel:
         self._lay_out()
         self.chosen = chosen_boards(doc)
         self.changes = Changes(doc)
-        self.watch = SelectionWatch(self.read)
+        self.live_with(doc.Name, self.changes, SelectionWatch(self.read))
         if view is not None:
             view.listen(self.pointing)
         self.read()
@@ -78,7 +79,7 @@ class TagPanel:
 
     def read(self) -> None:
         """Show what the selected boards say. What was entered stays while boards are only added to the selection."""
-        if not self._is_there():
+        if not self.alive:
             return
         before = {leaf.key for leaf in self.chosen.leaves}
         entered = self._entered()
@@ -98,7 +99,7 @@ class TagPanel:
         said = self.chosen.said()
         leaf = self.chosen.leaves[0] if len(self.chosen.leaves) == 1 else None
         self.species.show(common([one.get("species") for one in said]))
-        self.fields.show(said, leaf)
+        self.fields.show(said, leaf, sorted({part.lot for part in self.written if part.lot}))
         if entered and before <= {one.key for one in self.chosen.leaves}:
             self._enter_again(entered)
         self.draw()
@@ -175,7 +176,7 @@ class TagPanel:
         else:
             for key, facts in offered.items():
                 self.own.setdefault(key, {}).update(facts)
-            words = translate("Heartside", "Accepted for {count} boards; OK writes it.")
+            words = translate("Heartside", "Accepted for {count} boards; “Write the tags” writes it.")
             self.tell(words.format(count=len(self.own)), False)
         self.draw()
 
@@ -242,16 +243,14 @@ class TagPanel:
 
     # ---- what the host calls ----------------------------------------------------------------------------
 
-    def getStandardButtons(self) -> int:
-        buttons = QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel
-        return enum_value(buttons)
+    def does(self) -> str:
+        return translate("Heartside", "Write the tags")
 
     def accept(self) -> bool:
         """Write and close; where something cannot be written, say so and stay open."""
         if not self._write():
             return False
-        self._close()
-        return True
+        return self.leave()
 
     def write_on(self) -> None:
         """Write, then choose the next part of which something is to be said."""
@@ -265,10 +264,7 @@ class TagPanel:
 
     def reject(self) -> bool:
         """Close; what was not written leaves nothing. Escape ends pointing first."""
-        if self.pointing.escape():
-            return False
-        self._close()
-        return True
+        return False if self.pointing.escape() else self.leave()
 
     def _write(self) -> bool:
         try:
@@ -301,27 +297,12 @@ class TagPanel:
                 found.setdefault((leaf.owner.Name, leaf.element), (leaf.owner, leaf.element, facts))
         return list(found.values())
 
-    def _close(self) -> None:
-        self.pointing.stop()
-        self._let_go()
-        Gui.Control.closeDialog()
-
-    def _let_go(self) -> None:
-        self.fields.stop()
-        self.watch.close()
-        self.changes.close()
-        if self.view is not None:
-            self.view.close()
-
-    def _is_there(self) -> bool:
-        """Whether the form still is; the host may close a panel without telling it."""
-        try:
-            there = self.form is not None and self.form.isEnabled() is not None
-        except RuntimeError:
-            there = False
-        if not there:
-            self._let_go()
-        return there
+    def take_away(self) -> None:
+        if self.alive:
+            self.fields.stop()
+            if self.view is not None:
+                self.view.close()
+        super().take_away()
 
     # ---- how it looks -----------------------------------------------------------------------------------
 

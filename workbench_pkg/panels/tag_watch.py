@@ -13,6 +13,7 @@ class Changes:
     def __init__(self, doc: Any) -> None:
         self._doc = doc
         self._changed = True
+        self._on = True
         App.addDocumentObserver(self)
 
     def take(self) -> bool:
@@ -20,7 +21,10 @@ class Changes:
         return was
 
     def close(self) -> None:
-        App.removeDocumentObserver(self)
+        """It may be called again."""
+        if self._on:
+            self._on = False
+            App.removeDocumentObserver(self)
 
     def _note(self, doc: Any) -> None:
         if doc == self._doc:

@@ -48,7 +48,7 @@ class TodayPanel:
         self.form.setWindowIcon(QtGui.QIcon(icon("gaps_today")))
         self._make_widgets()
         self._lay_out()
-        self.form.destroyed.connect(lambda *_: self._take_away())
+        self.form.destroyed.connect(lambda *_: self.take_away())
         self.document_watch = SeasonWatch(self.name, self.reject, lambda _: None)
         self._take_piece(doc, answer)
 
@@ -202,10 +202,22 @@ class TodayPanel:
     def _counted(self) -> str:
         if self.found is None:
             return ""
-        if not self.found.gaps:
-            return translate("Heartside", "No gap of this piece is a fit that moves.")
-        words = translate("Heartside", "{shown} of {all} gaps; each is safe in every month")
-        return words.format(shown=len(self._shown()), all=len(self.found.gaps))
+        parts = [one.part for one in self.whole.parts]
+        untold = sum(bool(part.missing) for part in parts)
+        lines = []
+        if self.found.gaps:
+            words = translate("Heartside", "{shown} of {all} gaps; each is safe in every month")
+            lines.append(words.format(shown=len(self._shown()), all=len(self.found.gaps)))
+        elif not untold:
+            lines.append(translate("Heartside", "No gap of this piece is a fit that moves."))
+        if untold:
+            words = translate(
+                "Heartside",
+                "Too little is said of the wood of {count} of {all} parts for their gaps: “Tag wood …” steps through "
+                "them.",
+            )
+            lines.append(words.format(count=untold, all=len(parts)))
+        return "\n".join(lines)
 
     def _nothing(self, why: str) -> None:
         working_now = working.is_busy(WORK)
@@ -328,13 +340,14 @@ class TodayPanel:
         return enum_value(QtWidgets.QDialogButtonBox.Close)
 
     def reject(self) -> bool:
-        self._take_away()
+        self.take_away()
         Gui.Control.closeDialog()
         return True
 
     accept = reject
 
-    def _take_away(self) -> None:
+    def take_away(self) -> None:
+        """Leave nothing in the window, also where the host closed the panel by itself; it may be called again."""
         if self.alive:
             self.alive = False
             self.fields.stop()

@@ -21,8 +21,9 @@ from movement_core.wording import say
 from workbench_pkg.actions.settings import DEFAULT_YEAR, FILES, LoggerAnswers, air_from_text, is_logger
 from workbench_pkg.actions.year import answers_of, year_of
 from workbench_pkg.host.preferences import usual_year
-from workbench_pkg.host.qt import QtGui, QtWidgets, enum_value
+from workbench_pkg.host.qt import QtGui, QtWidgets
 from workbench_pkg.panels import recorded, rows
+from workbench_pkg.panels.accepting import Accepting
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.logger_questions import LoggerQuestions, in_words
 from workbench_pkg.panels.telling import explain, told, unexpected
@@ -31,8 +32,8 @@ from workbench_pkg.panels.year_curve import YearCurve
 translate = App.Qt.translate
 
 
-class YearPanel:
-    """Our years, places taken indoors, or a file; the chosen one as a curve. Written at OK, one undo step."""
+class YearPanel(Accepting):
+    """Our years, places taken indoors, or a file; the chosen one as a curve. Taking it is one undo step."""
 
     def __init__(self, doc: Any) -> None:
         self.doc = doc
@@ -98,6 +99,7 @@ class YearPanel:
         self.first = year_of(doc)
         self.first_answers = answers_of(doc)
         self.choose(self.first or usual_year() or DEFAULT_YEAR, self.first_answers)
+        self.live_with(doc.Name)
 
     def choose(self, text: str, answers: Mapping[str, Any] | None = None) -> None:
         """Choose a year by name, or add and choose one from a file, with answers to what the file leaves open."""
@@ -140,9 +142,8 @@ class YearPanel:
             del self.texts[row], self.years[row]
             self.list.model().removeRow(row)
 
-    def getStandardButtons(self) -> int:
-        buttons = QtWidgets.QDialogButtonBox.Ok | QtWidgets.QDialogButtonBox.Cancel
-        return enum_value(buttons)
+    def does(self) -> str:
+        return translate("Heartside", "Take this year")
 
     def accept(self) -> bool:
         row = self.list.currentRow()
@@ -164,12 +165,7 @@ class YearPanel:
         except Exception as error:
             self.trouble.setText(unexpected(error))
             return False
-        Gui.Control.closeDialog()
-        return True
-
-    def reject(self) -> bool:
-        Gui.Control.closeDialog()
-        return True
+        return self.leave()
 
     def _add(self, text: str, year: Year) -> None:
         self.texts.append(text)  # first: adding the row may make it the current one

@@ -56,8 +56,8 @@
         <translation>Für {count} Bretter angenommen</translation>
     </message>
     <message>
-        <source>Accepted for {count} boards; OK writes it.</source>
-        <translation>Für {count} Bretter angenommen; OK schreibt es.</translation>
+        <source>Accepted for {count} boards; “Write the tags” writes it.</source>
+        <translation>Für {count} Bretter angenommen; „Angaben schreiben“ schreibt es.</translation>
     </message>
     <message>
         <source>Air of the shop</source>
@@ -266,6 +266,10 @@
     <message>
         <source>Copy from another board</source>
         <translation>Von einem anderen Brett kopieren</translation>
+    </message>
+    <message>
+        <source>Copy the wood</source>
+        <translation>Holz kopieren</translation>
     </message>
     <message>
         <source>Copy wood</source>
@@ -648,6 +652,10 @@
         <translation>Schöner um</translation>
     </message>
     <message>
+        <source>Lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
         <source>Make an object of each of its solids, as an undo step of its own</source>
         <translation>Aus jedem seiner Körper ein Objekt machen, als eigener Schritt zum Rückgängigmachen</translation>
     </message>
@@ -708,7 +716,7 @@
         <translation>Mehr</translation>
     </message>
     <message>
-        <source>More: finish, figure, far end …</source>
+        <source>More: finish, figure, lot, far end …</source>
         <translation>Mehr: Oberfläche, Textur …</translation>
     </message>
     <message>
@@ -756,12 +764,20 @@
         <translation>Kein Brett ist ausgewählt</translation>
     </message>
     <message>
+        <source>No boards lie edge to edge in this document</source>
+        <translation>In diesem Dokument liegen keine Bretter Kante an Kante</translation>
+    </message>
+    <message>
         <source>No gap of this piece is a fit that moves.</source>
         <translation>Keine Fuge dieses Möbels ist eine Passung, die sich bewegt.</translation>
     </message>
     <message>
         <source>No material card and no assembly joint hints at anything new.</source>
         <translation>Keine Materialkarte und keine Verbindung einer Baugruppe weist auf etwas Neues hin.</translation>
+    </message>
+    <message>
+        <source>No part of this document is shown: {count} are hidden</source>
+        <translation>Kein Teil dieses Dokuments ist zu sehen: {count} sind ausgeblendet</translation>
     </message>
     <message>
         <source>No two parts touch in this document.</source>
@@ -794,6 +810,10 @@
     <message>
         <source>Nothing is left to be told.</source>
         <translation>Es ist nichts mehr zu sagen.</translation>
+    </message>
+    <message>
+        <source>Nothing is said of the selected boards that could be taken off</source>
+        <translation>Von den gewählten Brettern ist nichts gesagt, was sich wegnehmen ließe</translation>
     </message>
     <message>
         <source>Nothing is selected. Click boards in the view or the tree.</source>
@@ -1016,8 +1036,8 @@
         <translation>Von {count} Verbindungen angegeben</translation>
     </message>
     <message>
-        <source>Say it yourself: it is written as a tag with OK</source>
-        <translation>Es selbst sagen: mit OK wird es als Angabe geschrieben</translation>
+        <source>Say it yourself: it is written with the other tags</source>
+        <translation>Es selbst sagen: Es wird mit den anderen Angaben geschrieben</translation>
     </message>
     <message>
         <source>Say so</source>
@@ -1092,8 +1112,8 @@
         <translation>Korrektur der Holzart</translation>
     </message>
     <message>
-        <source>Species, finish, moistures</source>
-        <translation>Holzart, Oberfläche, Feuchten</translation>
+        <source>Species, finish, moistures, lot</source>
+        <translation>Holzart, Oberfläche, Feuchten, Charge</translation>
     </message>
     <message>
         <source>Spiral slope</source>
@@ -1134,6 +1154,14 @@
     <message>
         <source>Tags taken off {count}</source>
         <translation>Angaben von {count} genommen</translation>
+    </message>
+    <message>
+        <source>Take the hints</source>
+        <translation>Hinweise nehmen</translation>
+    </message>
+    <message>
+        <source>Take this year</source>
+        <translation>Dieses Jahr nehmen</translation>
     </message>
     <message>
         <source>Take {species}</source>
@@ -1300,20 +1328,36 @@
         <translation>Danach in der Ansicht ein Teil dort anklicken, wo es in der Breite gehalten ist: eine Kante, eine Fläche oder eine Stelle. Von dort weg kann es sich überall bewegen.</translation>
     </message>
     <message>
+        <source>There is no answer in this document</source>
+        <translation>In diesem Dokument ist keine Antwort</translation>
+    </message>
+    <message>
+        <source>There is no hardware in this document</source>
+        <translation>In diesem Dokument sind keine Beschläge</translation>
+    </message>
+    <message>
         <source>There is no plan to place.</source>
         <translation>Es gibt keinen Plan zu setzen.</translation>
     </message>
     <message>
-        <source>There is no solid in this document that could be shown.</source>
-        <translation>In diesem Dokument ist kein Körper, der gezeigt werden könnte.</translation>
+        <source>There is no schedule and no drawing page in this document</source>
+        <translation>In diesem Dokument sind keine Stückliste und kein Zeichenblatt</translation>
     </message>
     <message>
-        <source>There is no solid in this document that could be worked out.</source>
-        <translation>In diesem Dokument ist kein Körper, der berechnet werden könnte.</translation>
+        <source>There is no solid in this document ({why})</source>
+        <translation>In diesem Dokument ist kein Volumenkörper ({why})</translation>
+    </message>
+    <message>
+        <source>There is no solid in this document; sketches and meshes are no boards yet</source>
+        <translation>In diesem Dokument ist kein Volumenkörper; Skizzen und Netze sind noch keine Bretter</translation>
     </message>
     <message>
         <source>Thickness</source>
         <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>This document is empty</source>
+        <translation>Dieses Dokument ist leer</translation>
     </message>
     <message>
         <source>Three on a ring</source>
@@ -1342,6 +1386,14 @@
     <message>
         <source>Tongue</source>
         <translation>Feder</translation>
+    </message>
+    <message>
+        <source>Too little is said of the wood of {count} of {all} parts for their gaps: “Tag wood …” steps through them.</source>
+        <translation>Von {count} der {all} Teile ist für ihre Fugen zu wenig gesagt: „Holz angeben …“ führt durch sie.</translation>
+    </message>
+    <message>
+        <source>Too little is said of the wood yet: nothing would move</source>
+        <translation>Vom Holz ist noch zu wenig gesagt: Nichts würde sich bewegen</translation>
     </message>
     <message>
         <source>Top</source>
@@ -1430,6 +1482,10 @@
     <message>
         <source>What would hold it, each tried out</source>
         <translation>Was sie halten würde, je durchgerechnet</translation>
+    </message>
+    <message>
+        <source>What you call the boards it was cut from: parts of one lot and wood learn together from what you measure later</source>
+        <translation>Wie Sie die Bretter nennen, aus denen es geschnitten ist: Teile einer Charge und Holzart lernen gemeinsam aus dem, was Sie später messen</translation>
     </message>
     <message>
         <source>When built</source>
@@ -1552,6 +1608,14 @@
         <translation>Ins Modell schreiben</translation>
     </message>
     <message>
+        <source>Write the sheet</source>
+        <translation>Blatt schreiben</translation>
+    </message>
+    <message>
+        <source>Write the tags</source>
+        <translation>Angaben schreiben</translation>
+    </message>
+    <message>
         <source>Write what was entered, as one undo step, and go on to the next board</source>
         <translation>Das Eingegebene schreiben, als ein Schritt zum Rückgängigmachen, und zum nächsten Brett gehen</translation>
     </message>
@@ -1598,6 +1662,10 @@
     <message>
         <source>as drawn</source>
         <translation>gezeichnet</translation>
+    </message>
+    <message>
+        <source>as tagged: {line}</source>
+        <translation>wie angegeben: {line}</translation>
     </message>
     <message>
         <source>as the file shows</source>
@@ -1660,8 +1728,12 @@
         <translation>unten</translation>
     </message>
     <message>
-        <source>draw the boards of the panel one by one</source>
-        <translation>die Bretter der Platte einzeln zeichnen</translation>
+        <source>draw the boards of a panel one by one, edge to edge</source>
+        <translation>zeichnen Sie die Bretter einer Fläche einzeln, Kante an Kante</translation>
+    </message>
+    <message>
+        <source>draw the piece, one solid for each board, or open a model of it</source>
+        <translation>zeichnen Sie das Stück, einen Volumenkörper für jedes Brett, oder öffnen Sie ein Modell davon</translation>
     </message>
     <message>
         <source>driest</source>
@@ -1744,6 +1816,10 @@
         <translation>sehen Sie das Ende an, auf das er zeigt</translation>
     </message>
     <message>
+        <source>make a solid of each board, or open a model that has them</source>
+        <translation>machen Sie aus jedem Brett einen Volumenkörper, oder öffnen Sie ein Modell, das welche hat</translation>
+    </message>
+    <message>
         <source>millimetres</source>
         <translation>Millimeter</translation>
     </message>
@@ -1764,10 +1840,6 @@
         <translation>kein Brett ist ausgewählt</translation>
     </message>
     <message>
-        <source>no boards lie edge to edge in this document</source>
-        <translation>in diesem Dokument liegen keine Bretter Kante an Kante</translation>
-    </message>
-    <message>
         <source>no reading of the meter</source>
         <translation>kein Wert des Messgeräts</translation>
     </message>
@@ -1782,6 +1854,10 @@
     <message>
         <source>not said</source>
         <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>not said yet of {count} of its {all} boards: {facts}</source>
+        <translation>von {count} seiner {all} Bretter noch nicht gesagt: {facts}</translation>
     </message>
     <message>
         <source>nothing is ticked</source>
@@ -1820,12 +1896,24 @@
         <translation>Jahrringe</translation>
     </message>
     <message>
+        <source>say it with “Tag wood …”, which steps through all parts</source>
+        <translation>sagen Sie es mit „Holz angeben …“, das durch alle Teile führt</translation>
+    </message>
+    <message>
+        <source>say it with “Tag wood …”, which steps through these boards</source>
+        <translation>sagen Sie es mit „Holz angeben …“, das durch diese Bretter führt</translation>
+    </message>
+    <message>
         <source>set today</source>
         <translation>heute lassen</translation>
     </message>
     <message>
         <source>show face</source>
         <translation>Sichtseite</translation>
+    </message>
+    <message>
+        <source>show them: choose them in the tree and press the space bar</source>
+        <translation>blenden Sie sie ein: im Baum wählen und die Leertaste drücken</translation>
     </message>
     <message>
         <source>species</source>
@@ -1862,6 +1950,10 @@
     <message>
         <source>tick that it is to be replaced, or choose another name</source>
         <translation>ankreuzen, dass sie ersetzt werden soll, oder einen anderen Namen wählen</translation>
+    </message>
+    <message>
+        <source>tick the hints that are right, or cancel</source>
+        <translation>haken Sie an, was stimmt, oder brechen Sie ab</translation>
     </message>
     <message>
         <source>tick what to copy</source>
@@ -2040,6 +2132,10 @@
         <translation>{year}: Holz von {low:.1f} % im {dry} bis {high:.1f} % im {wet}. Berechnet {date}, {time}</translation>
     </message>
     <message>
+        <source>“Annotate the model” writes one</source>
+        <translation>„Modell beschriften“ schreibt eine</translation>
+    </message>
+    <message>
         <source>“Column of …”</source>
         <translation>„Spalte …“</translation>
     </message>
@@ -2048,8 +2144,20 @@
         <translation>„Das Datum steht als“</translation>
     </message>
     <message>
+        <source>“Hold the top flat …” places some</source>
+        <translation>„Platte eben halten …“ setzt welche</translation>
+    </message>
+    <message>
         <source>“Months not logged come from”</source>
         <translation>„Fehlende Monate kommen von“</translation>
+    </message>
+    <message>
+        <source>“Schedule” and “Drawing of the top” write them</source>
+        <translation>„Stückliste“ und „Zeichnung der Platte“ schreiben sie</translation>
+    </message>
+    <message>
+        <source>“Tag wood …” shows what each board says</source>
+        <translation>„Holz angeben …“ zeigt, was jedes Brett sagt</translation>
     </message>
     <message>
         <source>“Temperatures are in”</source>
@@ -2069,6 +2177,18 @@
     <message>
         <source> (an upper bound: creep takes its share)</source>
         <translation> (eine obere Grenze: Kriechen nimmt seinen Teil)</translation>
+    </message>
+    <message>
+        <source> (asked for, though the tag 'fixed' says otherwise: {lines})</source>
+        <translation> (so verlangt, obwohl die Angabe 'fixed' anderes sagt: {lines})</translation>
+    </message>
+    <message>
+        <source> (the tag 'fixed' of {boards})</source>
+        <translation> (Angabe 'fixed' von {boards})</translation>
+    </message>
+    <message>
+        <source> (the usual one, since a glued top is held at one line and the tags 'fixed' say several: {lines})</source>
+        <translation> (die übliche, denn eine verleimte Platte wird an einer Linie gehalten, und die Angaben 'fixed' nennen mehrere: {lines})</translation>
     </message>
     <message>
         <source> Did you mean {near!r}?</source>
@@ -3279,6 +3399,10 @@
         <translation>ein Anstrich und seine Schichten, etwa „varnish 2“, oder „bare“</translation>
     </message>
     <message>
+        <source>a glued panel, or one board of 150 mm and wider, that lies level, is not housed on two sides and is no layer between others</source>
+        <translation>eine verleimte Fläche oder ein einzelnes Brett ab 150 mm, das waagrecht liegt, nicht an zwei Seiten eingenutet und keine Lage zwischen anderen ist</translation>
+    </message>
+    <message>
         <source>a heading line</source>
         <translation>eine Kopfzeile</translation>
     </message>
@@ -3781,10 +3905,6 @@
     <message>
         <source>centre, an edge as a direction such as +y in the object's own axes, or mm from the middle</source>
         <translation>centre, eine Kante als Richtung wie +y in den eigenen Achsen des Objekts, oder mm von der Mitte</translation>
-    </message>
-    <message>
-        <source>centre, {names}</source>
-        <translation>centre, {names}</translation>
     </message>
     <message>
         <source>check both widths, in mm, and that the coefficient is that across this stick</source>
@@ -6899,6 +7019,10 @@
         <translation>die Fuge würde nach einem Jahr noch um mehr als {sink:g} mm einfallen</translation>
     </message>
     <message>
+        <source>the line {distance:.0f} mm inside its edge at {edge}</source>
+        <translation>die Linie {distance:.0f} mm innerhalb ihrer Kante bei {edge}</translation>
+    </message>
+    <message>
         <source>the longest edge</source>
         <translation>die längste Kante</translation>
     </message>
@@ -7119,6 +7243,10 @@
         <translation>es gibt kein solches Teil</translation>
     </message>
     <message>
+        <source>there is no top in this model{captured}</source>
+        <translation>in diesem Modell ist keine Platte{captured}</translation>
+    </message>
+    <message>
         <source>there is no wood to cut: a groove or hole is there already, or the part ends before it</source>
         <translation>es ist kein Holz zum Schneiden da: dort ist schon eine Nut oder ein Loch, oder das Teil endet davor</translation>
     </message>
@@ -7281,6 +7409,10 @@
     <message>
         <source>turn the grain along the line of the hinges, or frame the panel; or screw one hinge fast and the other in slots along that line</source>
         <translation>die Faser in die Linie der Bänder drehen, oder die Füllung rahmen; oder ein Band fest schrauben und das andere in Langlöchern längs dieser Linie</translation>
+    </message>
+    <message>
+        <source>turn the model as it stands in use, and draw the boards of its top edge to edge</source>
+        <translation>stellen Sie das Modell, wie es im Gebrauch steht, und zeichnen Sie die Bretter der Platte Kante an Kante</translation>
     </message>
     <message>
         <source>turn the view, or press 'Look at the end'</source>
@@ -8123,6 +8255,10 @@
         <translation>{names} ist kein Datum</translation>
     </message>
     <message>
+        <source>{names}, or mm from the middle within its width</source>
+        <translation>{names}, oder mm von der Mitte innerhalb ihrer Breite</translation>
+    </message>
+    <message>
         <source>{name} ({sizes}) does not fit the place of {name2} ({sizes2})</source>
         <translation>{name} ({sizes}) passt nicht an den Platz von {name2} ({sizes2})</translation>
     </message>
@@ -8748,8 +8884,8 @@
         <translation>Holz kopieren …</translation>
     </message>
     <message>
-        <source>Say of other boards what the selected one says of its wood: species, moisture, finish</source>
-        <translation>Von anderen Brettern sagen, was das gewählte von seinem Holz sagt: Holzart, Feuchte, Oberfläche</translation>
+        <source>Say of other boards what the selected one says of its wood: species, moisture, finish, lot</source>
+        <translation>Von anderen Brettern sagen, was das gewählte von seinem Holz sagt: Holzart, Feuchte, Oberfläche, Charge</translation>
     </message>
 </context>
 <context>
