@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from movement_core.piece.hardware import hardware_of
@@ -74,6 +76,10 @@ def test_the_drawing_page_shows_the_top_from_below(doc):
     for row, one in enumerate(told, 3):
         assert table.Source.get(f"A{row}") == one["number"]
         assert table.Source.get(f"C{row}").Value == pytest.approx(one["from_end_mm"])
+    shown = re.findall(r">([^<>]*\d[.,]\d[^<>]*)<", table.Symbol)
+    assert len(shown) >= len(told) and all(
+        re.search(r" mm$", text) for text in shown
+    )  # no length without its unit
     heads = [table.Source.get(f"{letter}2") for letter in "ABCDEFGHI"]
     assert heads[:2] == ["number", "on"] and "slot length" in heads  # slots are there, so their columns are
     assert remove_papers(doc) >= 6

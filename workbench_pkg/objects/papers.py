@@ -18,6 +18,8 @@ from movement_core.sheet.schedule import Block, Cell, Length
 from movement_core.sheet.template.marks import TemplateMarks
 from movement_core.wording import say
 from workbench_pkg.host.marks import kind_of, mark, objects_of_kind, refuse_newer
+from workbench_pkg.host.units import in_inches
+from workbench_pkg.host.version import host_version
 from workbench_pkg.objects.results import results_of
 
 GROUP, SCHEDULE, PAGE, DRAWN = "papers", "schedule", "drawing page", "drawing"
@@ -125,6 +127,7 @@ def write_page(doc: Any, marks: TemplateMarks, block: Block, solids: Sequence[An
     view.ScaleType, view.Scale = "Custom", scale
     view.X, view.Y = PAGE_MM[0] / 2, PAGE_MM[1] - 18.0 - PLACE_FOR_VIEW_MM[1] / 2
     table = write_sheet(doc, f"Fasteners of {marks.name}", [block], DRAWN)
+    _tell_units(table, block)
     shown = mark(doc.addObject("TechDraw::DrawViewSpreadsheet", "HeartsideTable"), DRAWN)
     page.addView(shown)
     shown.Source = table
@@ -168,6 +171,18 @@ def page_scale(marks: TemplateMarks) -> float:
     return _plain_scale(
         min(PLACE_FOR_VIEW_MM[0] / marks.length_mm, PLACE_FOR_VIEW_MM[1] / marks.width_today_mm)
     )
+
+
+def _tell_units(table: Any, block: Block) -> None:
+    """Name the unit of each length: hosts before 1.0 show a table on a page without units otherwise."""
+    if host_version() >= (1, 0, 0):
+        return
+    unit = "in" if in_inches() else "mm"
+    for number, cells in enumerate(block.rows, 3):
+        for column, cell in enumerate(cells):
+            if isinstance(cell, Length):
+                table.setDisplayUnit(_address(column, number), unit)
+    table.recompute()
 
 
 def _widen(table: Any, block: Block) -> list[float]:
