@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from movement_core.errors import UnknownName
 from movement_core.sheet.pages.lengths import INCH_MM, Lengths, percent, plain
+from movement_core.sheet.pages.year_view import ticks_at
 
 MM, INCH = Lengths("mm"), Lengths("inch")
 SIZES = st.floats(-5000, 5000)
@@ -67,3 +68,15 @@ def test_a_unit_that_nobody_has():
 def test_plain_numbers_have_no_minus_before_nothing():
     assert plain(-0.01, (), 1).shown == "0.0"
     assert plain(-0.6, ()).shown == "−1"
+
+
+@pytest.mark.parametrize("units", ["mm", "inch"])
+@pytest.mark.parametrize(("low", "high"), [(299.1, 299.6), (79.2, 80.3), (950.4, 962.0), (400.0, 460.0)])
+def test_ticks_of_an_axis_are_round_and_no_two_read_alike(units, low, high):
+    lengths = Lengths(units)
+    ticks = ticks_at(low, high, lengths)
+    shown = [lengths.near(tick, ()).shown for tick in ticks]
+    assert 1 <= len(ticks) <= 5 and len(set(shown)) == len(shown)
+    assert all(low <= tick <= high for tick in ticks)
+    steps = [tick / lengths.step_mm for tick in ticks]
+    assert steps == pytest.approx([round(step) for step in steps], abs=1e-6)

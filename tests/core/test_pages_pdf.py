@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 
 import pytest
 
@@ -228,3 +229,11 @@ def test_importing_the_pages_loads_no_plotting_library():
     code = "import sys, movement_core.sheet.pages.pdf; sys.exit('matplotlib' in sys.modules)"
     assert subprocess.run([sys.executable, "-c", code], check=False).returncode == 0
     assert hostile()  # the pieces themselves need none either
+
+
+def test_no_line_ends_within_a_fraction_or_between_a_sign_and_its_number():
+    said = "about 19/64 inch, moves -2.6 to +2.1; 1,604.5 in all; oak/ash, well-kept"
+    for width in range(8, 60):
+        lines = wrap(said, float(width), 1.0, lambda text, size, bold: float(len(text)))
+        for line, after in pairwise(lines):
+            assert not (line[-1] in "/-," and after[0].isdigit()), (line, after)

@@ -21,7 +21,10 @@ FOOT_MM = 8.0  # kept for the line under each page
 KEEP_MM = 26.0  # a heading wants this much below it
 GAP_MM = 5.0  # between pictures
 BLANK_MM = 6.5  # height of a line to write on
-_BREAKS = re.compile(r"(?<=[ \-–/,])|(?<=[\u2e80-\u9fff\uac00-\ud7af])|(?=[\u2e80-\u9fff\uac00-\ud7af])")
+# A sign is never parted from its number, nor the two sides of a fraction, nor a number at its comma.
+_BREAKS = re.compile(
+    r"(?<=[ –])|(?<=[\-/,])(?!\d)|(?<=[\u2e80-\u9fff\uac00-\ud7af])|(?=[\u2e80-\u9fff\uac00-\ud7af])"
+)
 
 
 def wrap(text: str, width_mm: float, size_mm: float, width: Width, bold: bool = False) -> list[str]:

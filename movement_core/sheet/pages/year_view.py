@@ -16,7 +16,7 @@ from movement_core.air.year import MONTHS
 from movement_core.piece.course import Course
 from movement_core.piece.solve import SolvedPart
 from movement_core.sheet.pages.boxes import Box, label_box, placed_free
-from movement_core.sheet.pages.lengths import Lengths
+from movement_core.sheet.pages.lengths import MM, Lengths
 from movement_core.sheet.pages.material import Material
 from movement_core.sheet.pages.model import (
     END,
@@ -44,7 +44,10 @@ LEAST_SWING_MM = 0.3  # over the year; less is not drawn
 WIDTH_MM, HEIGHT_MM = 80.0, 52.0
 LEFT_MM, RIGHT_MM, TOP_MM, BOTTOM_MM = 13.0, 2.0, 3.0, 5.5  # round the field
 WORDS_MM = 2.3
-TICKS = 4
+TICKS = 5  # at most
+TENTHS = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)  # of a millimetre
+SIXTY_FOURTHS = (1, 2, 4, 8, 16, 32, 64, 128, 256)  # of an inch
+APART_MM = 0.8  # between two labels
 
 
 @dataclass(frozen=True, eq=False)
@@ -191,14 +194,23 @@ def _axes(field: _Field, lengths: Lengths) -> list[Shape]:
     for month, start in zip(MONTHS, months):
         middle = float(start) + float(months[1] - months[0]) / 2
         shapes.append(Label(Text(say(month)[:1]), (middle, field.bottom + 3.2), WORDS_MM, MIDDLE, "quiet"))
-    steps = [lengths.near(float(v), ()) for v in np.linspace(field.low, field.high, TICKS + 2)[1:-1]]
-    spots = np.linspace(field.low, field.high, TICKS + 2)[1:-1]
     lines = []
-    for figure, spot in zip(steps, spots):
+    for spot in ticks_at(field.low, field.high, lengths):
         y = float(field.y(spot))
-        shapes.append(Label(Text(figure.shown), (field.left - 1.2, y + 0.8), WORDS_MM, END, "quiet"))
+        shown = lengths.near(spot, ()).shown
+        shapes.append(Label(Text(shown), (field.left - 1.2, y + 0.8), WORDS_MM, END, "quiet"))
         lines.append(((field.left - 0.8, y), (field.left, y)))
     return [*shapes, Strokes(tuple(lines), Pen("rule", 0.15))]
+
+
+def ticks_at(low: float, high: float, lengths: Lengths) -> list[float]:
+    """Round figures between two lengths, each another one and shown without rounding: whole steps of the unit."""
+    for factor in TENTHS if lengths.units == MM else SIXTY_FOURTHS:
+        step = factor * lengths.step_mm
+        first, last = math.ceil(low / step), math.floor(high / step)
+        if last - first < TICKS:
+            return [count * step for count in range(first, last + 1)]
+    return []
 
 
 def _words(curve: _Curve, field: _Field, now: float, built: float, lengths: Lengths) -> list[Shape]:
@@ -227,7 +239,7 @@ def _words(curve: _Curve, field: _Field, now: float, built: float, lengths: Leng
         near = [m for m in beside if frame[0] + half <= m <= frame[2] - half]
         places = [(m, float(h)) for h in steps for m in (*near, *middles[1:])]
         places.sort(key=_nearness(x, y))
-        taken = [label_box(other) for other in placed]
+        taken = [(box[0] - APART_MM, box[1], box[2] + APART_MM, box[3]) for box in map(label_box, placed)]
         found = placed_free(label, places, [*taken, *drawn], frame) or placed_free(
             label, places, taken, frame
         )
