@@ -8,12 +8,23 @@ and remembered, or compared with, is a :func:`phrase`, which :func:`word` says w
 from __future__ import annotations
 
 import string
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass
 
+Fill = Callable[[str, Mapping[str, object]], str]
+
 _catalogue: ContextVar[Mapping[str, str] | None] = ContextVar("catalogue", default=None)
+_filling: ContextVar[Fill | None] = ContextVar("filling", default=None)
+
+
+class AtLeast(float):
+    """A length in a sentence that has to be reached: where it is told in coarser steps, it is rounded up."""
+
+
+class AtMost(float):
+    """A length in a sentence that must not be passed, or that is left: in coarser steps it is rounded down."""
 
 
 def say(template: str, /, **values: object) -> str:
@@ -22,7 +33,9 @@ def say(template: str, /, **values: object) -> str:
     >>> say("{part} moves {mm:.1f} mm", part="door", mm=1.25)
     'door moves 1.2 mm'
     """
-    return (_catalogue.get() or {}).get(template, template).format(**values)
+    spoken = (_catalogue.get() or {}).get(template, template)
+    fill = _filling.get()
+    return fill(spoken, values) if fill else spoken.format(**values)
 
 
 def word(text: str) -> str:
@@ -76,6 +89,26 @@ def speaking(catalogue: Mapping[str, str] | None) -> Iterator[None]:
         yield
     finally:
         _catalogue.reset(before)
+
+
+def fill_with(fill: Fill | None) -> None:
+    """The same as :func:`filling` from now on, as far as the running context reaches (``contextvars``)."""
+    _filling.set(fill)
+
+
+@contextmanager
+def filling(fill: Fill | None) -> Iterator[None]:
+    """Fill the templates of everything that is said inside in another way than ``str.format`` does.
+
+    >>> with filling(lambda template, values: template.format(**values).upper()):
+    ...     say("{n} boards", n=3)
+    '3 BOARDS'
+    """
+    before = _filling.set(fill)
+    try:
+        yield
+    finally:
+        _filling.reset(before)
 
 
 def fields(template: str) -> frozenset[str]:

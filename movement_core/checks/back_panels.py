@@ -17,7 +17,7 @@ from movement_core.piece.contact.found import FLAT, Gap
 from movement_core.piece.crossing import Crossing
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, AtMost, say
 
 ALONG = 0.9  # cosine: a face looks across the back's grain, or through it
 
@@ -113,13 +113,13 @@ def _judge(whole: WholePiece, room: _Room) -> Finding | None:
             say(
                 "it grows {growth:.1f} mm wider than drawn and its rabbets leave it {room:.1f} mm: it pushes the "
                 "sides apart, or buckles",
-                growth=growth,
-                room=room.room_mm,
+                growth=AtLeast(growth),
+                room=AtMost(room.room_mm),
             ),
             say(
                 "leave {leave:.1f} mm beside each edge, or make it of shiplapped boards, each fixed at one line; "
                 "or use plywood",
-                leave=(growth + 1.0) / 2,
+                leave=AtLeast((growth + 1.0) / 2),
             ),
             int(month_of_day(int(most.argmax()))),
             figures,
@@ -145,14 +145,14 @@ def _left_words(shrinkage: float, left: float) -> str:
         return say(
             "it shrinks {shrinkage:.1f} mm, so that its edges come {short:.1f} mm short of their rabbets",
             shrinkage=shrinkage,
-            short=-left,
+            short=AtLeast(-left),
         )
     return say(
         "it shrinks {shrinkage:.1f} mm: {left:.1f} mm of it are left on its rabbet at each edge, {wanted:.0f} mm "
         "are wanted",
         shrinkage=shrinkage,
-        left=left,
-        wanted=limit("panel cover"),
+        left=AtMost(left),
+        wanted=AtLeast(limit("panel cover")),
     )
 
 

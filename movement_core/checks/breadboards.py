@@ -25,7 +25,7 @@ from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.crossing import Crossing
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, AtMost, say
 
 FLUSH_MM = 3.0  # an end drawn within this of the board's edges is meant to be level with them (own judgement)
 PEG_MM = 20.0  # a peg or screw is no thicker than this (own judgement)
@@ -177,12 +177,12 @@ def _tongue(whole: WholePiece, end: _End) -> Finding | None:
             "its tongue or tenon moves {travels:.1f} mm in the mortise and has {room:.1f} mm of room there: it "
             "splits the end, or the top",
             travels=travels,
-            room=travels - lacks,
+            room=AtMost(travels - lacks),
         ),
         say(
             "cut the mortise {lacks:.1f} mm longer on that side; tenons fit closely at the middle only, and have "
             "more room the farther out they are",
-            lacks=lacks + 0.5,
+            lacks=AtLeast(lacks + 0.5),
         ),
         month,
         {"travels_mm": travels, "room_mm": travels - lacks},
@@ -219,11 +219,11 @@ def _pegs(whole: WholePiece, end: _End) -> Finding | None:
             "room: the top splits between its pegs",
             at=abs(at),
             travels=travels,
-            room=travels - lacks,
+            room=AtMost(travels - lacks),
         ),
         say(
             "slot its hole in the tongue {lacks:.1f} mm to either side; only the peg in the middle fits closely",
-            lacks=lacks + 0.5,
+            lacks=AtLeast(lacks + 0.5),
         ),
         month,
         {"from_middle_mm": abs(at), "travels_mm": travels, "room_mm": travels - lacks},

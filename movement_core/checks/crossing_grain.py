@@ -11,7 +11,7 @@ from movement_core.checks.told import told
 from movement_core.piece.crossing import IF_SOLID, SPLITS, Crossing
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtMost, say
 
 
 def crossing_grain(whole: WholePiece) -> list[Finding]:
@@ -32,9 +32,9 @@ def severity_of(crossing: Crossing) -> str:
 def crossing_words(crossing: Crossing, what: str) -> str:
     """What lies across how much grain, what that grain does, and what comes of it where it is solid."""
     practice = say(
-        "{solid:.0f} mm may be solid, some let {most:.0f} pass; common practice, no source",
+        "{solid:.0f} mm may be solid, some let {most:.0f} mm pass; common practice, no source",
         solid=limit("glued across"),
-        most=limit("glued across at most"),
+        most=AtMost(limit("glued across at most")),
     )
     fixed = crossing.fixed
     comes = say("it splits")

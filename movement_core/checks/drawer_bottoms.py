@@ -7,7 +7,7 @@ from movement_core.checks.force_words import force_figures, force_words, worst_f
 from movement_core.checks.trapped_panels import presses, room_figures, trapped_words
 from movement_core.piece.captive_room import CaptiveRoom
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, say
 
 
 def drawer_bottoms(whole: WholePiece) -> list[Finding]:
@@ -36,7 +36,7 @@ def _remedy(room: CaptiveRoom, in_drawer: bool) -> str:
     if not in_drawer:
         return say(
             "leave {room:.0f} mm of room in the grooves at its edges, glue it at one line at most; or use plywood",
-            room=room.growth_mm + 1,
+            room=AtLeast(room.growth_mm + 1),
         )
     if room.captive.between(2):
         return say(

@@ -9,7 +9,7 @@ from movement_core.piece.contact.found import FLAT
 from movement_core.piece.limits import limit
 from movement_core.piece.loose_groups import LooseGroup
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, say
 
 SAME_WAY = 0.9  # cosine: a gap opens across the grain of the part below it
 
@@ -57,7 +57,7 @@ def _finding(whole: WholePiece, group: LooseGroup, board: int, year: GapYear) ->
         say(
             "leave {today:.1f} mm above it today, which becomes {least:.1f} to {most:.1f} mm; use quarter-sawn "
             "wood for sides; never plane a drawer that sticks in the damp season until it has dried",
-            today=leave.set_mm,
+            today=AtLeast(leave.set_mm),
             least=leave.least_mm,
             most=leave.most_mm,
         ),
@@ -87,5 +87,5 @@ def _left_words(height: float, grows: float, drawn: float, left: float) -> str:
         height=height,
         grows=grows,
         drawn=drawn,
-        missing=-left,
+        missing=AtLeast(-left),
     )

@@ -16,7 +16,7 @@ from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.limits import limit
 from movement_core.piece.loose_groups import groups_of
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, AtMost, say
 
 
 @dataclass(frozen=True, eq=False)
@@ -145,7 +145,7 @@ def _finding(whole: WholePiece, one: _Drift) -> Finding:
             say(
                 "use a lock whose bolt shoots {throw:.0f} mm or more, or pack the strike out; a narrower or "
                 "quarter-sawn stile, or a framed door, keeps the lock where it is",
-                throw=one.opens_mm + 6.0,
+                throw=AtLeast(one.opens_mm + 6.0),
             ),
             one.opens_month,
             figures,
@@ -159,12 +159,12 @@ def _finding(whole: WholePiece, one: _Drift) -> Finding:
             "the bolt's line and the strike's go {drift:.1f} mm apart, and there is room for {room:.1f} mm: the lock "
             "no longer shuts (taken as drawn in line, and each as fixed to what it touches)",
             drift=one.drift_mm,
-            room=one.room_mm,
+            room=AtMost(one.room_mm),
         ),
         say(
             "cut the strike {more:.1f} mm longer along that line, or fix it with screws in slots; or set lock and "
             "strike near the line at which both parts are held",
-            more=one.drift_mm - one.room_mm + 0.5,
+            more=AtLeast(one.drift_mm - one.room_mm + 0.5),
         ),
         one.month,
         figures,

@@ -7,7 +7,7 @@ from movement_core.checks.trapped_panels import room_figures
 from movement_core.piece.captive_room import CaptiveRoom
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, AtMost, say
 
 
 def loose_panels(whole: WholePiece) -> list[Finding]:
@@ -25,9 +25,9 @@ def loose_panels(whole: WholePiece) -> list[Finding]:
 def _uncovered(whole: WholePiece, room: CaptiveRoom) -> Finding:
     out = room.least_cover_mm < 0
     left = (
-        say("{short:.1f} mm short of its groove", short=-room.least_cover_mm)
+        say("{short:.1f} mm short of its groove", short=AtLeast(-room.least_cover_mm))
         if out
-        else say("only {cover:.1f} mm of it left in its groove", cover=room.least_cover_mm)
+        else say("only {cover:.1f} mm of it left in its groove", cover=AtMost(room.least_cover_mm))
     )
     return _told(
         whole,
@@ -38,7 +38,7 @@ def _uncovered(whole: WholePiece, room: CaptiveRoom) -> Finding:
             "it shrinks {shrinkage:.1f} mm: {left} at each edge, {wanted:.0f} mm are wanted",
             shrinkage=room.shrinkage_mm,
             left=left,
-            wanted=limit("panel cover"),
+            wanted=AtLeast(limit("panel cover")),
         ),
         say(
             "deepen the grooves or widen the panel, keep it centred with a pin or a spot of glue at the middle of "
@@ -58,7 +58,7 @@ def _rattles(whole: WholePiece, room: CaptiveRoom, play: float) -> Finding:
         say("its tongue has {play:.1f} mm of play in the width of its groove", play=play),
         say(
             "fit the tongue with {play:.1f} mm of play or less, or set soft strips behind it",
-            play=limit("panel rattle") / 2,
+            play=AtMost(limit("panel rattle") / 2),
         ),
         None,
         {"play_mm": round(play, 2)},

@@ -11,7 +11,7 @@ from movement_core.checks.finding import Finding
 from movement_core.piece.crossing import Crossing
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, say
 
 
 def shelves_across(whole: WholePiece) -> list[Finding]:
@@ -31,7 +31,7 @@ def _finding(whole: WholePiece, crossings: list[Crossing]) -> Finding:
             "{width:.0f} mm of its housings only and let it slide behind, short of the back by {room:.1f} "
             "mm{confirm}",
             width=limit("glued across"),
-            room=worst.worst_mm + 0.5,
+            room=AtLeast(worst.worst_mm + 0.5),
             confirm=confirm_words(worst),
         ),
     )

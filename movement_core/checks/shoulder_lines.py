@@ -15,7 +15,7 @@ from movement_core.piece.contact.joints import PEGGED, TENONED
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, say
 
 LEVEL = 0.9  # cosine: two sockets lie beside each other along the stretcher (own judgement)
 
@@ -47,7 +47,7 @@ def _opens(whole: WholePiece, tenon: TenonShape) -> Finding | None:
         say(
             "its shoulder opens up to {gap:.1f} mm: the other part shrinks over the {held:.0f} mm between the "
             "shoulder and {by}, which holds the tenon, and the tenon's length does not",
-            gap=most,
+            gap=AtLeast(most),
             held=held,
             by=by,
         ),
@@ -136,7 +136,7 @@ def _apart(
             "let the stretchers run with the board's grain, or house the legs in battens across the board that "
             "slide in it; else leave one end dry in a deep socket with {room:.1f} mm of room. What carries people "
             "must not work loose",
-            room=worst + 0.5,
+            room=AtLeast(worst + 0.5),
         ),
         int(month_of_day(day)),
         {"apart_mm": apart, "least_mm": least, "most_mm": most},

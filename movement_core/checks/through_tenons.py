@@ -8,7 +8,7 @@ from movement_core.checks.tenon_shape import PROUD_MM, TenonShape, strain_along,
 from movement_core.checks.told import told
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, say
 
 
 def through_tenons(whole: WholePiece) -> list[Finding]:
@@ -42,7 +42,7 @@ def _judge(whole: WholePiece, tenon: TenonShape) -> Finding | None:
     remedy = say(
         "let it stand proud by {proud:.1f} mm or more and ease its edges, or stop the tenon inside; do not plane it "
         "flush in the dry season; or turn the rings so that the part around it moves less along the tenon",
-        proud=max(PROUD_MM + 0.5, -float(sunk.min()) + 1.0),
+        proud=AtLeast(max(PROUD_MM + 0.5, -float(sunk.min()) + 1.0)),
     )
     figures = {
         "drawn_mm": tenon.proud_mm,

@@ -11,7 +11,7 @@ from movement_core.piece.captive_room import CaptiveRoom
 from movement_core.piece.course import Course
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, AtMost, say
 
 
 def trapped_panels(whole: WholePiece) -> list[Finding]:
@@ -29,9 +29,9 @@ def trapped_words(room: CaptiveRoom) -> str:
     return say(
         "it grows {growth:.1f} mm wider than drawn and its grooves leave it {room:.1f} mm: "
         "{short:.1f} mm too little",
-        growth=room.growth_mm,
-        room=room.room_mm,
-        short=-room.least_room_mm,
+        growth=AtLeast(room.growth_mm),
+        room=AtMost(room.room_mm),
+        short=AtLeast(-room.least_room_mm),
     )
 
 
@@ -73,8 +73,8 @@ def _remedy(room: CaptiveRoom) -> str:
     return say(
         "today leave {gap:.1f} mm beside each edge in grooves at least {groove:.1f} mm deep; "
         "glue or pin it at the middle of each end only",
-        gap=recipe.gap.today_mm,
-        groove=recipe.groove_mm,
+        gap=AtLeast(recipe.gap.today_mm),
+        groove=AtLeast(recipe.groove_mm),
     )
 
 

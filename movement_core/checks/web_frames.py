@@ -16,7 +16,7 @@ from movement_core.piece.contact.joints import UNTOLD, WHOLE, Joint
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, say
 
 SQUARE = 0.3  # cosine under which the rails run across the runner (own judgement)
 TIGHT = 0.9  # cosine: a contact looks along the runner
@@ -108,7 +108,7 @@ def _judge(
     remedy = say(
         "glue the front rail, and the runners into it; leave their tenons in the back rail dry, with {room:.1f} "
         "mm of room at the shoulders, and the runners dry in the side's grooves",
-        room=max(-least, 0.0) + 0.5,
+        room=AtLeast(max(-least, 0.0) + 0.5),
     )
     finding = told(
         whole,

@@ -9,7 +9,7 @@ from movement_core.piece.contact.found import FLAT
 from movement_core.piece.contact.joints import NEAR
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
-from movement_core.wording import say
+from movement_core.wording import AtLeast, AtMost, say
 
 
 def working_gaps(whole: WholePiece) -> list[Finding]:
@@ -41,9 +41,9 @@ def _jams(whole: WholePiece, year: GapYear) -> Finding:
     works = whole.is_between_groups(year.gap.first, year.gap.second)
     what = say("it binds") if works else say("the parts press on each other")
     left = (
-        say("{left:.1f} mm", left=year.least_mm)
+        say("{left:.1f} mm", left=AtMost(year.least_mm))
         if year.least_mm > 0
-        else say("nothing and {missing:.1f} mm are missing", missing=-year.least_mm)
+        else say("nothing and {missing:.1f} mm are missing", missing=AtLeast(-year.least_mm))
     )
     return _finding(
         whole,
@@ -59,7 +59,7 @@ def _jams(whole: WholePiece, year: GapYear) -> Finding:
         say(
             "leave {today:.1f} mm today, which becomes {least:.1f} to {most:.1f} mm; never plane a part that sticks "
             "in the damp season until it has dried",
-            today=leave.set_mm,
+            today=AtLeast(leave.set_mm),
             least=leave.least_mm,
             most=leave.most_mm,
         ),

@@ -141,7 +141,7 @@ def centre_sentences(plans: TopPlans) -> tuple[str, ...]:
 
 def _verdict(flat: float, loose: float, wish: float) -> str:
     left = say(
-        "{flat:.1f} mm out of flat (wished {wish:g}, with none {loose:.1f})",
+        "{flat:.1f} mm out of flat (wished {wish:g} mm, with none {loose:.1f} mm)",
         flat=flat,
         wish=wish,
         loose=loose,

@@ -118,3 +118,26 @@ def test_the_command_line_writes_all_three_forms(demo, tmp_path):
                "--units", "inch").returncode in (0, 1, 2)  # fmt: skip
     assert "relative humidity" in (tmp_path / "s.html").read_text(encoding="utf-8")
     assert run("sheet", model, "--output", tmp_path / "x.html", "--paper", "a3").returncode == 2
+
+
+def test_sentences_tell_the_sheets_unit_and_the_data_stays_in_mm(doc, tmp_path):
+    board = doc.addObject("Part::Box", "Shelf")
+    board.Length, board.Width, board.Height = 900, 400, 20
+    board.Label = "Shelf 20 mm wood{white oak; cut flat; built 9}"
+    stub = doc.addObject("Part::Box", "Stub")
+    stub.Length = stub.Width = stub.Height = 24
+    stub.Placement.Base.z = 500
+    stub.Label = "Stub wood{white oak; built 9}"
+    doc.recompute()
+    told = {}
+    for form, units in ((".html", "inch"), (".html", "mm"), (".json", "inch")):
+        target = tmp_path / f"shelf-{units}{form}"
+        findings = make_sheet(doc, target, units=units)["findings"]
+        told[form, units] = " ".join(f"{one['message']}. {one['remedy']}" for one in findings)
+        written = target.read_text(encoding="utf-8")
+        assert "Shelf 20 mm" in written  # a name stays as it was written
+    assert " mm" in told[".html", "mm"] and " inch" not in told[".html", "mm"]
+    assert " inch" in told[".html", "inch"] and " mm" not in told[".html", "inch"]
+    assert "are 15/16 inch" in told[".html", "inch"] or "are 61/64 inch" in told[".html", "inch"]
+    assert told[".json", "inch"] == told[".html", "mm"]
+    assert make_sheet(doc, tmp_path / "again.html")["findings"] and " mm" in told[".html", "mm"]

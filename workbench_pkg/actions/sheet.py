@@ -5,14 +5,17 @@ from __future__ import annotations
 import json
 import os
 from collections.abc import Generator
+from contextvars import copy_context
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from movement_core.sheet.pages.html import sheet_html
+from movement_core.sheet.pages.lengths import MM
 from movement_core.sheet.pages.material import Material, planned_tops
 from movement_core.sheet.pages.pdf import sheet_pdf
 from movement_core.sheet.pages.sheet import movement_sheet
+from movement_core.sheet.pages.told_lengths import lengths_told, tell_lengths
 from movement_core.sheet.pages.wish import SheetWish
 from workbench_pkg.actions.check import Question, answering, read_document, table_beside
 from workbench_pkg.actions.joint import joints_beside
@@ -64,7 +67,9 @@ def make_sheet(
     wish = SheetWish(job, place, client=client, paper=paper, units=units)
     target = Path(output)
     check_new_file(target, FORMS, [doc.FileName or None], force)
-    made = _made(making(read_document(doc), wish, target.suffix))
+    with lengths_told(told_units(wish, target.suffix)):
+        question = read_document(doc)
+    made = _made(making(question, wish, target.suffix))
     write_file(target, made.content, force)
     return made.report
 
@@ -79,7 +84,8 @@ def sheet_file(
     with opened(path) as doc:
         measured, unread = measured_beside(path)
         told = (*errors, *problems, *unread)
-        question = read_document(doc, settings, table, shown or str(path), told, joints, measured)
+        with lengths_told(told_units(wish, output.suffix)):
+            question = read_document(doc, settings, table, shown or str(path), told, joints, measured)
         made = _made(making(question, wish, output.suffix))
     write_file(output, made.content, force)
     return made.report
@@ -88,8 +94,27 @@ def sheet_file(
 def making(question: Question, wish: SheetWish, form: str) -> Generator[float, None, MadeSheet]:
     """Make a sheet step by step, looking at no document: may run in a thread of its own.
 
-    ``form`` is one of ``FORMS``. Yields how far it is, from 0 to 1; returns the sheet.
+    ``form`` is one of ``FORMS``. Yields how far it is, from 0 to 1; returns the sheet. Its sentences tell
+    lengths in the unit of the wish; in JSON in mm, as its figures are.
     """
+    units = told_units(wish, form)
+    steps = _making(question, wish, form, units)
+    here = copy_context()  # between two steps the caller speaks as before
+    here.run(tell_lengths, units)
+    while True:
+        try:
+            done = here.run(next, steps)
+        except StopIteration as end:
+            return end.value
+        yield done
+
+
+def told_units(wish: SheetWish, form: str) -> str:
+    """The unit of lengths in the sentences of a sheet: that of the wish, in JSON mm as its figures are."""
+    return MM if form.lower() == ".json" else wish.units
+
+
+def _making(question: Question, wish: SheetWish, form: str, units: str) -> Generator[float, None, MadeSheet]:
     steps = answering(question)
     while True:
         try:
@@ -100,7 +125,7 @@ def making(question: Question, wish: SheetWish, form: str) -> Generator[float, N
     yield 0.6
     tops = planned_tops(answer.whole)
     yield 0.8
-    material = Material(answer.entry, answer.whole, question.faces.bodies, tops)
+    material = Material(answer.entry, answer.whole, question.faces.bodies, tops, units)
     if form.lower() == ".json":
         content = json.dumps(material.data, indent=1, ensure_ascii=False) + "\n"
         return MadeSheet(content.encode("utf-8", "backslashreplace"), answer.entry)

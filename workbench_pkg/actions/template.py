@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from movement_core.sheet.pages.lengths import MM
+from movement_core.sheet.pages.told_lengths import lengths_told
 from movement_core.sheet.template.pages import Template, drilling_template, template_html, template_pdf
 from workbench_pkg.actions.check import table_beside
 from workbench_pkg.actions.hardware import (
@@ -81,7 +82,8 @@ def template_file(
 def template_of(answer: PlanAnswer, plan: str = "", paper: str = "a4", units: str = MM) -> Template:
     """The template of a plan of an answer; the best that has fasteners where none is named."""
     kind = plan or answer.drillable
-    hardware = answer.hardware(kind)
+    with lengths_told(units):
+        hardware = answer.hardware(kind)
     assert answer.plans is not None  # or there was no hardware
     chosen = next(one for one in answer.plans.plans if one.kind == kind)
     return drilling_template(answer.plans, chosen, answer.entry, hardware, paper, units)

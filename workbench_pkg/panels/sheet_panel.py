@@ -9,10 +9,11 @@ import FreeCAD as App
 import FreeCADGui as Gui
 
 from movement_core.errors import HeartsideError
+from movement_core.sheet.pages.told_lengths import lengths_told
 from movement_core.sheet.pages.wish import SheetWish
 from workbench_pkg.actions.check import Question, read_document
 from workbench_pkg.actions.fingerprint import fingerprint
-from workbench_pkg.actions.sheet import FORMS, MadeSheet, making
+from workbench_pkg.actions.sheet import FORMS, MadeSheet, making, told_units
 from workbench_pkg.host.plain_files import check_new_file, write_file
 from workbench_pkg.host.qt import QtGui, QtWidgets
 from workbench_pkg.host.units import in_inches
@@ -95,6 +96,10 @@ class SheetPanel(Accepting):
             now = App.listDocuments().get(name)
             return now is not None and fingerprint(now) == question.fingerprint
 
+        def read() -> Question:
+            with lengths_told(told_units(wish, target.suffix)):
+                return read_document(self.doc)
+
         def write(made: MadeSheet) -> None:
             write_file(target, made.content, replace)
             told(translate("Heartside", "Written: {file}").format(file=target))
@@ -102,7 +107,7 @@ class SheetPanel(Accepting):
         self._record(target, wish, replace)
         working.work(
             translate("Heartside", "Making the movement sheet"),
-            read=lambda: read_document(self.doc),
+            read=read,
             solve=lambda question: making(question, wish, target.suffix),
             then=write,
             still=still,

@@ -8,7 +8,7 @@ from typing import Any
 from movement_core.holding.plan_words import case_told
 from movement_core.sheet.lines import capital
 from movement_core.sheet.pages.bar_blocks import bar_blocks
-from movement_core.sheet.pages.lengths import Lengths, plain
+from movement_core.sheet.pages.lengths import MM, Lengths, plain
 from movement_core.sheet.pages.material import Material, PlannedTop
 from movement_core.sheet.pages.model import (
     CENTRE,
@@ -238,8 +238,14 @@ def _hardware(plan: Mapping[str, Any], at: Pointer, lengths: Lengths) -> list[Bl
         here = (*at, "hardware", place)
         head = tell("{n} × {name}", n=plain(kind["count"], (*here, "count")), name=kind["name"])
         if kind["screw_length_mm"]:
+            both = Text()
+            if lengths.units != MM:  # screws are sold by the millimetre: both are told
+                words = ("screw_shank_mm", "screw_length_mm")
+                shank, length = (lengths.near(kind[word], (*here, word)) for word in words)
+                both = tell(" ({shank} × {length} inch)", shank=shank, length=length)
             screw = tell(
-                "screw {shank} × {length} mm, {left} {unit} of wood stay above its point",
+                "screw {shank} × {length} mm{both}, {left} {unit} of wood stay above its point",
+                both=both,
                 shank=plain(kind["screw_shank_mm"], (*here, "screw_shank_mm"), 1),
                 length=plain(kind["screw_length_mm"], (*here, "screw_length_mm")),
                 left=lengths.down(kind["wood_left_above_mm"], (*here, "wood_left_above_mm")),

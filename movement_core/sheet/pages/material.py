@@ -17,6 +17,7 @@ from movement_core.piece.top_place import TopPlace
 from movement_core.piece.top_plan import TopPlans, plan_top
 from movement_core.piece.whole import WholePiece
 from movement_core.sheet.holding import plans_entry, untold_entry
+from movement_core.sheet.pages.lengths import MM
 from movement_core.sheet.pages.room import room_entry
 from movement_core.sources import told_basis
 from movement_core.wood import Species
@@ -59,13 +60,14 @@ class Material:
     ----------
     report : of ``file_entry``. whole : the piece with what lies between its parts.
     bodies : faces of its parts, for the pictures; parts without one are only left out of those.
-    tops : the tops with their plans.
+    tops : the tops with their plans. units : of the lengths in the sentences of all these, "mm" or "inch".
     """
 
     report: Mapping[str, Any]
     whole: WholePiece
     bodies: Sequence[Body] = ()
     tops: Sequence[PlannedTop] = ()
+    units: str = MM
 
     @property
     def parts(self) -> Sequence[SolvedPart]:

@@ -174,6 +174,8 @@ def _cup(cup: Mapping[str, Any], at: Pointer, when: str, lengths: Lengths) -> tu
         return value, value, _said(when, month, value, (*at, f"{when}_mm"), lengths)
     low, high = spread
     figures = [lengths.signed(v, (*at, f"{when}_range_mm", i)) for i, v in enumerate(spread)]
+    if figures[0].shown == figures[1].shown:
+        return low, high, _said(when, month, high, (*at, f"{when}_range_mm", 1), lengths)
     words = tell(
         "{when}, {month}: between {low} and {high} {unit} (+ crown, − hollow)",
         when=say(when), month=say(month), low=figures[0], high=figures[1], unit=lengths.unit,
@@ -182,12 +184,13 @@ def _cup(cup: Mapping[str, Any], at: Pointer, when: str, lengths: Lengths) -> tu
 
 
 def _said(when: str, month: str, mm: float, at: Pointer, lengths: Lengths) -> Text:
-    if abs(mm) < FLAT_MM:
+    height = lengths.signed(mm, at)
+    if abs(mm) < FLAT_MM or height.shown == lengths.near(0.0, at).shown:
         return tell("{when}, {month}: flat", when=say(when), month=say(month))
     way = say("crown") if mm > 0 else say("hollow")
     return tell(
         "{when}, {month}: {way}, {height} {unit}",
-        when=say(when), month=say(month), way=way, height=lengths.signed(mm, at), unit=lengths.unit,
+        when=say(when), month=say(month), way=way, height=height, unit=lengths.unit,
     )  # fmt: skip
 
 

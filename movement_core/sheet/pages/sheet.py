@@ -8,7 +8,7 @@ from movement_core.sheet.pages.client import client_blocks
 from movement_core.sheet.pages.gap_table import gap_blocks
 from movement_core.sheet.pages.head import day, head_form
 from movement_core.sheet.pages.hold_blocks import hold_blocks
-from movement_core.sheet.pages.lengths import MM, Lengths
+from movement_core.sheet.pages.lengths import INCH, MM, Lengths
 from movement_core.sheet.pages.material import Material
 from movement_core.sheet.pages.model import NOTE, Block, Heading, Paragraph, Pictures, Sheet, Text, tell
 from movement_core.sheet.pages.names import isolated
@@ -70,10 +70,12 @@ def _bench(material: Material, wish: SheetWish, lengths: Lengths) -> list[Block]
         note = tell("Shaded: where the width lies two times in three. Dashed: as built. Dotted: today.")
         blocks += [Heading(say("Width through the year")), Pictures(years), Paragraph(note, NOTE)]
     blocks += finding_blocks(material)
-    if wish.units != MM:
-        blocks.append(
-            Paragraph(tell("Sentences of findings and plans give millimetres; 1 inch is 25.4 mm."), NOTE)
-        )
+    if wish.units != material.units:
+        told = {
+            MM: tell("Sentences of findings and plans give millimetres; 1 inch is 25.4 mm."),
+            INCH: tell("Sentences of findings and plans give inches; 1 inch is 25.4 mm."),
+        }
+        blocks.append(Paragraph(told[material.units], NOTE))
     blocks += doubt_blocks(material, lengths)
     blocks += basis_blocks(material)
     blocks += caution_blocks(material)

@@ -2191,6 +2191,10 @@
         <translation> (die übliche, denn eine verleimte Platte wird an einer Linie gehalten, und die Angaben 'fixed' nennen mehrere: {lines})</translation>
     </message>
     <message>
+        <source> ({shank} × {length} inch)</source>
+        <translation> ({shank} × {length} Zoll)</translation>
+    </message>
+    <message>
         <source> Did you mean {near!r}?</source>
         <translation> War {near!r} gemeint?</translation>
     </message>
@@ -3021,6 +3025,10 @@
     <message>
         <source>Seen from above, through the top. Distances in {unit} from the datum: the outer edge at {edge} as it is today, and the end at {end}</source>
         <translation>Von oben durch die Platte gesehen. Abstände in {unit} vom Bezug: Außenkante bei {edge}, wie sie heute ist, und das Ende bei {end}</translation>
+    </message>
+    <message>
+        <source>Sentences of findings and plans give inches; 1 inch is 25.4 mm.</source>
+        <translation>Sätze der Befunde und Pläne nennen Zoll; 1 Zoll ist 25,4 mm.</translation>
     </message>
     <message>
         <source>Sentences of findings and plans give millimetres; 1 inch is 25.4 mm.</source>
@@ -6527,8 +6535,8 @@
         <translation>Schraube {shank:g} × {length:.0f} mm; {before:g} mm davon liegen vor der Platte, und über ihrer Spitze bleiben {left:g} mm Holz</translation>
     </message>
     <message>
-        <source>screw {shank} × {length} mm, {left} {unit} of wood stay above its point</source>
-        <translation>Schraube {shank} × {length} mm, {left} {unit} Holz bleiben über ihrer Spitze</translation>
+        <source>screw {shank} × {length} mm{both}, {left} {unit} of wood stay above its point</source>
+        <translation>Schraube {shank} × {length} mm{both}, {left} {unit} Holz bleiben über ihrer Spitze</translation>
     </message>
     <message>
         <source>screwed</source>
@@ -8007,8 +8015,8 @@
         <translation>{first} bis {last}</translation>
     </message>
     <message>
-        <source>{flat:.1f} mm out of flat (wished {wish:g}, with none {loose:.1f})</source>
-        <translation>um {flat:.1f} mm uneben (gewünscht {wish:g}, ganz ohne {loose:.1f})</translation>
+        <source>{flat:.1f} mm out of flat (wished {wish:g} mm, with none {loose:.1f} mm)</source>
+        <translation>um {flat:.1f} mm uneben (gewünscht {wish:g} mm, ganz ohne {loose:.1f} mm)</translation>
     </message>
     <message>
         <source>{flat:.1f} mm out of flat at most</source>
@@ -8551,8 +8559,8 @@
         <translation>{slope}; eine Ecke stünde bis {lift:.1f} mm ab, was ein schräg angelegtes Lineal als Wölbung von einem Viertel davon zeigt</translation>
     </message>
     <message>
-        <source>{solid:.0f} mm may be solid, some let {most:.0f} pass; common practice, no source</source>
-        <translation>{solid:.0f} mm dürfen fest sein, manche lassen {most:.0f} gelten; übliche Praxis, keine Quelle</translation>
+        <source>{solid:.0f} mm may be solid, some let {most:.0f} mm pass; common practice, no source</source>
+        <translation>{solid:.0f} mm dürfen fest sein, manche lassen {most:.0f} mm gelten; übliche Praxis, keine Quelle</translation>
     </message>
     <message>
         <source>{spoken} comes after {spoken2}: clock set back; put in order</source>
