@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from pathlib import Path
 
@@ -60,7 +61,14 @@ def plot_curves(found: Mapping[str, Measured], path: Path) -> str:
         axes.set_xlabel(curve.size)
         axes.set_ylabel(curve.unit)
         axes.grid(True, which="major", alpha=0.3)
-        axes.legend(fontsize=8)
+        axes.legend(fontsize=8, loc="upper left")
+        axes.set_xticks(sizes, [f"{size:,.0f}" for size in sizes])
+        axes.tick_params(which="minor", labelbottom=False, labelleft=False)
+        axes.yaxis.set_major_formatter("{x:g}")
+        low, high = min(*figures, *ideal), max(*figures, *ideal)
+        axes.set_ylim(
+            10 ** math.floor(math.log10(low)), 10 ** math.ceil(math.log10(high))
+        )  # whole powers are labelled
     for axes in figure.axes[len(curves) :]:
         axes.set_axis_off()
     figure.savefig(path, dpi=110)
