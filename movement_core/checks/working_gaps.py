@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from movement_core.checks.drawer_heights import drawer_height
 from movement_core.checks.finding import JAMS, SHOWS, Finding
+from movement_core.checks.told import told
 from movement_core.piece.contact.across import GapYear, gap_to_leave
 from movement_core.piece.contact.found import FLAT
 from movement_core.piece.contact.joints import NEAR
@@ -88,18 +89,5 @@ def _finding(
 ) -> Finding:
     pair = year.gap.first, year.gap.second
     inside = [i for i in pair if any(i in group.parts for group in whole.loose)]
-    order = tuple(dict.fromkeys([*inside, *pair]))
-    return Finding(
-        check=check,
-        severity=severity,
-        parts=tuple(whole.name(i) for i in order),
-        keys=tuple(whole.parts[i].part.key for i in order),
-        message=message,
-        remedy=remedy,
-        month=month,
-        figures={
-            "drawn_mm": round(year.gap.least_mm, 2),
-            "least_mm": round(year.least_mm, 2),
-            "most_mm": round(year.most_mm, 2),
-        },
-    )
+    figures = {"drawn_mm": year.gap.least_mm, "least_mm": year.least_mm, "most_mm": year.most_mm}
+    return told(whole, check, severity, [*inside, *pair], message, remedy, month, figures)

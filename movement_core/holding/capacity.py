@@ -17,7 +17,6 @@ LEAVE_MM = (
 )
 
 WOOD_SCREW = Source("Wood Handbook, FPL-GTR-190", "ch. 8, wood screws, withdrawal from side grain", RECALLED)
-LAG_SCREW = Source("Wood Handbook, FPL-GTR-190", "ch. 8, lag screws, withdrawal from side grain", RECALLED)
 
 
 def wood_screw_withdrawal_n(gravity_12: float, shank_mm: float, thread_mm: float) -> float:

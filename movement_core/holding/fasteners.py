@@ -12,18 +12,14 @@ from dataclasses import dataclass
 from functools import cache
 
 from movement_core.errors import InputError, UnknownName
-from movement_core.sources import RECALLED, Source
 from movement_core.tables import number, rows
 from movement_core.wording import say, word
 
 ALONG, ACROSS = "along", "across"  # which way a rail runs, by the top's grain
 
 # Ultimate withdrawal over the reference design value of the wood-design standard, whose figure is for loads
-# of years: 15700·G²·D over 2850·G²·D.
+# of years: 15700·G²·D over 2850·G²·D (National Design Specification for Wood Construction, recalled).
 SAFETY = 5.5
-SAFETY_SOURCE = Source(
-    "National Design Specification for Wood Construction", "wood screws, withdrawal", RECALLED
-)
 
 
 @dataclass(frozen=True)

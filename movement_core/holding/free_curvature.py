@@ -114,11 +114,6 @@ class FreeCurvature:
         kinks = [before - after for before, after in zip(end_slope[:-1], start_slope[1:])]
         return cls(tuple(lines), tuple(crown), tuple(kinks))
 
-    def plus_even(self, crown_per_mm: float) -> FreeCurvature:
-        """The same panel with one more curvature everywhere, such as that of a moisture gradient."""
-        more = tuple(crown + crown_per_mm for crown in self.crown_per_mm)
-        return FreeCurvature(self.lines_mm, more, self.kinks_rad, self.bow_per_mm, self.twist_per_mm)
-
     def height(self, across_mm: ArrayLike) -> Array:
         """Height of the free middle surface above the chord between the two edges, mm (bow and twist apart).
 

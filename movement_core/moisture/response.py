@@ -24,7 +24,6 @@ from movement_core.air.daily import (
     daily_moisture,
     mean_humidity,
     mean_temperature,
-    months_from_days,
 )
 from movement_core.errors import InputError
 from movement_core.moisture.finish import FaceFinish, as_face
@@ -122,16 +121,6 @@ class WoodYear:
     def wettest_day(self) -> NDArray[np.int64]:
         """(…) day of the year with the highest mean moisture."""
         return np.asarray(self.mean_mc.argmax(-1), dtype=np.int64)[()]
-
-    @property
-    def monthly_mc(self) -> Array:
-        """(…, 12) mean moisture of each calendar month, percent."""
-        return months_from_days(self.mean_mc)
-
-    @property
-    def monthly_face_difference_mc(self) -> Array:
-        """(…, 12) mean face difference of each calendar month, percent."""
-        return months_from_days(self.face_difference_mc)
 
 
 def slab_transport(

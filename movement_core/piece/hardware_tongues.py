@@ -55,11 +55,9 @@ def _sway(side: Side, placed: Placed) -> tuple[float, float, float]:
     return ends[0], placed.today_mm * side.along[1], ends[1]
 
 
-def tongued(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail, one: Near) -> None:
-    """A wooden button in its mortise, or a clip; the grooves of clips run along the rail, see ``clip_grooves``."""
-    side, bench = side_of(rail, placed), site.bench
+def _screwed(site: Site, kind: Kind, where: str) -> float | None:
+    """How far a stock screw goes into the top, mm; None, and told, where none stays inside."""
     inside = into_top(site, kind, kind.through_mm)
-    where = f"{kind.kind} {number} on {rail.name}"
     if inside is None:
         site.refuse(
             say(
@@ -68,6 +66,15 @@ def tongued(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail, one
                 thick=site.thickness_mm,
             )
         )
+    return inside
+
+
+def tongued(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail, one: Near) -> None:
+    """A wooden button in its mortise, or a clip; the grooves of clips run along the rail, see ``clip_grooves``."""
+    side, bench = side_of(rail, placed), site.bench
+    where = f"{kind.kind} {number} on {rail.name}"
+    inside = _screwed(site, kind, where)
+    if inside is None:
         return
     along, across = placed.place_mm
     x, y = side.turned((along, across + placed.today_mm))
@@ -148,16 +155,9 @@ def figure_eight(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail
     """Two discs joined: one let into the rail's top and screwed to it, one screwed to the top, which it swings with."""
     side, bench = side_of(rail, placed), site.bench
     where = f"{kind.name} {number} on {rail.name}"
-    inside = into_top(site, kind, kind.through_mm)
+    inside = _screwed(site, kind, where)
     assert kind.arm_mm is not None
     if inside is None:
-        site.refuse(
-            say(
-                "{where}: no stock screw stays inside the top of {thick:.1f} mm",
-                where=where,
-                thick=site.thickness_mm,
-            )
-        )
         return
     along, across = placed.place_mm
     in_rail = (along - kind.arm_mm * side.out[0], across - kind.arm_mm * side.out[1])

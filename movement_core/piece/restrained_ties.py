@@ -26,13 +26,11 @@ from movement_core.piece.contact.joints import (
 )
 from movement_core.piece.contact.meetings import OPPOSED
 from movement_core.piece.contact.polygons import Floats
-from movement_core.sources import OWN, RECALLED, Source
 
-# A glue line holds as stiffly as the wood right beside it shears: rolling shear of 180 MPa over some 9 mm.
+# A glue line holds as stiffly as the wood right beside it shears: rolling shear of 180 MPa over some 9 mm (own).
 GLUE_N_PER_MM3 = 20.0
-GLUE_SOURCE = Source("wood beside the glue line, in rolling shear", "own estimate", OWN)
-# Screws and pegs: slip modulus ρ^1.5 d / 23 N/mm a fastener and shear plane, ρ in kg/m³, d in mm.
-SLIP_SOURCE = Source("EN 1995-1-1", "table 7.1, dowels and screws in bored holes", RECALLED)
+# Screws and pegs: slip modulus ρ^1.5 d / 23 N/mm a fastener and shear plane, ρ in kg/m³, d in mm
+# (EN 1995-1-1, table 7.1, dowels and screws in bored holes, recalled).
 SCREW_MM, SCREWS = 4.5, 4  # where screws are not drawn (own)
 POINT_SCREWS = 2  # of a hinge leaf or fitting (own)
 USUAL_DENSITY = 650.0  # kg/m³ where none is known

@@ -9,7 +9,7 @@ import numpy as np
 
 from movement_core.errors import InputError
 from movement_core.holding.anchor_plan import plan_anchors
-from movement_core.holding.fasteners import ACROSS, all_kinds, find_kind
+from movement_core.holding.fasteners import ACROSS, find_kind
 from movement_core.holding.held import Held
 from movement_core.holding.model import Anchor
 from movement_core.holding.plan_model import Plan, Top, Wish
@@ -118,11 +118,6 @@ def anchors_drawn(found: FoundTop) -> list[Anchor]:
         for one, at in middles
         if found.top.plate.holds(np.array([[at[0], at[1]]]))[0]
     ]
-
-
-def kind_names() -> tuple[str, ...]:
-    """Names of the kinds of fastener that can be asked for."""
-    return tuple(kind.kind for kind in all_kinds())
 
 
 def end_rails(top: Top) -> list[Rail]:

@@ -64,11 +64,6 @@ class Arrangement:
     wettest: Season
     panel: Panel
     broken_wishes: tuple[str, ...] = ()  # only the maker's own layout may break any
-    holding: object | None = None  # what it takes to hold it, filled in by the holding room
-
-    def with_holding(self, holding: object) -> Arrangement:
-        """The same layout with what it takes to hold it."""
-        return replace(self, holding=holding)
 
 
 @dataclass(frozen=True)

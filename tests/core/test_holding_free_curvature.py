@@ -65,7 +65,7 @@ def test_uneven_curvature_is_followed_in_pieces():
 @given(st.floats(-3e-4, 3e-4), st.floats(-3e-4, 3e-4))
 def test_curvatures_add(first, second):
     places = np.linspace(-200, 200, 21)
-    both = FreeCurvature.even(400, first).plus_even(second).height(places)
+    both = FreeCurvature.even(400, first + second).height(places)
     apart = FreeCurvature.even(400, first).height(places) + FreeCurvature.even(400, second).height(places)
     assert both == pytest.approx(apart, abs=1e-9)
 

@@ -77,8 +77,6 @@ def test_the_makers_own_layout_is_always_listed_with_its_price():
     assert own.departure_mm == pytest.approx(flat)
     assert own.price_mm == pytest.approx(flat - study.flattest.departure_mm)
     assert own.looks_price == study.best_looks.looks - looks
-    assert own.holding is None
-    assert own.with_holding("a batten").holding == "a batten"
 
 
 def test_front_runs_from_looks_to_flatness():

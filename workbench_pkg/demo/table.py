@@ -42,7 +42,6 @@ BUTTON_ROOM = 4.0  # from a button's shoulder to the apron: the tongue can still
 APRON_BUTTONS_X = (-540.0, -270.0, 0.0, 270.0, 540.0)
 BEARER_BUTTONS_Y = (-150.0, 150.0)
 
-TOP_Z = UNDERSIDE
 HEIGHT = UNDERSIDE + THICKNESS
 
 

@@ -7,7 +7,6 @@ Colour = tuple[int, int, int]
 PAPER: Colour = (252, 247, 236)
 INK: Colour = (38, 30, 22)
 EDGE: Colour = (110, 92, 72)
-FAINT: Colour = (120, 108, 94)
 
 # By rank: nothing to say, look at it, it will not hold.
 RANKS: tuple[Colour, ...] = ((64, 104, 120), (222, 150, 20), (150, 30, 84))

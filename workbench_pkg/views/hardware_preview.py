@@ -8,6 +8,7 @@ from pivy import coin
 
 from movement_core.piece.hardware_bodies import BOX, CYLINDER, Body, Hardware
 from workbench_pkg.panels.palette import fraction
+from workbench_pkg.views.overlay import through_everything
 from workbench_pkg.views.zooming import views_of
 
 STEEL, WOODEN, AWAY = (92, 102, 116), (214, 166, 92), (46, 134, 171)
@@ -29,13 +30,7 @@ class HardwarePreview:
         if hardware is None:
             return
         self._attach()
-        if hasattr(coin, "SoDepthBuffer"):
-            through = coin.SoDepthBuffer()
-            through.test = False
-            self.root.addChild(through)
-        pick = coin.SoPickStyle()
-        pick.style = coin.SoPickStyle.UNPICKABLE
-        self.root.addChild(pick)
+        through_everything(self.root)
         for cut in hardware.cuts:
             self.root.addChild(_drawn((cut.body,), AWAY, 0.75))
         for marker in hardware.markers:
@@ -49,9 +44,6 @@ class HardwarePreview:
             if self.graph.findChild(self.root) >= 0:
                 self.graph.removeChild(self.root)
             self.graph = None
-
-    def is_shown(self) -> bool:
-        return self.graph is not None and self.root.getNumChildren() > 0
 
     def _attach(self) -> None:
         if self.graph is not None:

@@ -12,6 +12,7 @@ from movement_core.piece.contact.joints import Joint
 from movement_core.piece.part import Part
 from workbench_pkg.host.density import pixel_ratio
 from workbench_pkg.panels.palette import INK, PAPER, RANKS, Colour, fraction
+from workbench_pkg.views.overlay import through_everything
 from workbench_pkg.views.zooming import views_of, zoom_to
 
 FACE, LINE = RANKS[1], RANKS[2]
@@ -37,13 +38,7 @@ class JointMarks:
         if not (joints or held):
             return
         self._attach()
-        if hasattr(coin, "SoDepthBuffer"):
-            through = coin.SoDepthBuffer()
-            through.test = False
-            self.root.addChild(through)
-        pick = coin.SoPickStyle()
-        pick.style = coin.SoPickStyle.UNPICKABLE
-        self.root.addChild(pick)
+        through_everything(self.root)
         light = coin.SoLightModel()
         light.model = coin.SoLightModel.BASE_COLOR
         self.root.addChild(light)

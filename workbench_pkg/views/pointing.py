@@ -21,6 +21,7 @@ from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.panels.palette import INK, PAPER
 from workbench_pkg.panels.season_colours import POINTED
 from workbench_pkg.panels.tag_pointing import Eye, Shown
+from workbench_pkg.views.overlay import attach_everywhere
 from workbench_pkg.views.pointing_mouse import Mouse, viewport_of
 from workbench_pkg.views.screen import Screen, screen_of
 from workbench_pkg.views.season_art import badge
@@ -97,12 +98,7 @@ class Pointing:
 
     def attach(self) -> int:
         """Draw in every 3D view of the document; how many there are."""
-        views = views_of(self.name)
-        for view in views:
-            scene = view.getSceneGraph()
-            if scene.findChild(self.root) < 0:
-                scene.addChild(self.root)
-        return len(views)
+        return attach_everywhere(self.name, self.root)
 
     def listen(self, hand: Any) -> None:
         """Let the mouse over the views be heard: hand.press(eye) says whether the click is ours."""

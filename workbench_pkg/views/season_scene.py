@@ -19,6 +19,7 @@ from movement_core.sheet.motion import PieceMotion
 from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.panels.palette import INK, PAPER, Colour, fraction
 from workbench_pkg.panels.season_colours import DRY, POINTED, WET, share_colour
+from workbench_pkg.views.overlay import attach_everywhere
 from workbench_pkg.views.season_figure import Figure, Surfaces
 from workbench_pkg.views.season_hiding import Unseen
 from workbench_pkg.views.season_lines import DASHED, SOLID, Lines, Reach, styled
@@ -103,13 +104,7 @@ class SeasonScene:
 
     def attach(self) -> int:
         """Show in every 3D view of the document, also in those opened since; how many there are."""
-        views = views_of(self.name)
-        for view in views:
-            scene = view.getSceneGraph()
-            for node in (self.root, self.reach.root):
-                if scene.findChild(node) < 0:
-                    scene.addChild(node)
-        return len(views)
+        return attach_everywhere(self.name, self.root, self.reach.root)
 
     def close(self) -> None:
         """Take everything out of every view and show the parts themselves again."""

@@ -31,11 +31,6 @@ def region_of(loops: list[Floats]) -> Floats:
     return np.concatenate(edges)
 
 
-def turned_over(region: Floats) -> Floats:
-    """The same region seen after a mirroring of the plane: its edges run the other way."""
-    return region[:, ::-1]
-
-
 def area(region: Floats) -> float:
     """Area, mm²."""
     if not len(region):
