@@ -34,6 +34,8 @@ from tests.running.fixtures import doc, documents_closed, host_version, note_whe
 __all__ = ["doc", "documents_closed", "host_version", "note_where"]
 
 MODAL_PATIENCE_S = 20
+AT_REST_S = 0.02  # a look at the events that takes no longer found nothing to do
+CATCHING_UP_S = 5.0  # some views never rest: those are left after this long
 SIZE = (1400, 900)
 
 
@@ -67,11 +69,15 @@ def describe(box: QtWidgets.QWidget) -> str:
 
 
 def process(seconds: float) -> None:
-    """Let the window work for this long."""
+    """Let the window work for this long, and on a busy machine until it has caught up with its work."""
     until = time.monotonic() + seconds
+    at_rest = 0
     while True:
+        began = time.monotonic()
         QtWidgets.QApplication.processEvents()
-        if time.monotonic() >= until:
+        now = time.monotonic()
+        at_rest = at_rest + 1 if now - began < AT_REST_S else 0
+        if now >= until and (at_rest >= 3 or now >= until + CATCHING_UP_S):
             return
         time.sleep(0.01)
 
