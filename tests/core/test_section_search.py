@@ -7,6 +7,7 @@ from itertools import product
 
 import numpy as np
 import pytest
+
 from movement_core.errors import InputError
 from movement_core.section import arrangement
 from movement_core.section.arrangement import arrangement_study

@@ -8,6 +8,7 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
+
 from movement_core.air.year import MONTHS
 from movement_core.piece.tags import tags_from_words
 from movement_core.sheet.cutting import cut_triangles
