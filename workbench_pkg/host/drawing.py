@@ -7,8 +7,6 @@ from typing import Any
 
 import FreeCAD as App
 
-from workbench_pkg.host.qt import QtCore
-
 LONGEST_S = 60.0
 _own: list[Any] = []  # the application that we made; Qt wants it kept
 
@@ -21,6 +19,10 @@ def drawn(view: Any, longest_s: float = LONGEST_S) -> bool:
     """
     if view.getVisibleEdges() or App.GuiUp:
         return True
+    from workbench_pkg.host.qt import (
+        QtCore,  # only here: a host that is imported as a library may be without it
+    )
+
     if QtCore.QCoreApplication.instance() is None:
         _own.append(QtCore.QCoreApplication([]))
     end = time.monotonic() + longest_s
