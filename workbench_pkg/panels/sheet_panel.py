@@ -20,7 +20,7 @@ from workbench_pkg.host.units import in_inches
 from workbench_pkg.panels import recorded, working
 from workbench_pkg.panels.accepting import Accepting
 from workbench_pkg.panels.icons import icon
-from workbench_pkg.panels.telling import explain, told, unexpected
+from workbench_pkg.panels.telling import attempt, explain, told
 
 translate = App.Qt.translate
 KEY = "sheet"
@@ -59,27 +59,23 @@ class SheetPanel(Accepting):
         return translate("Heartside", "Write the sheet")
 
     def accept(self) -> bool:
+        return attempt(self._make, self.trouble) and self.leave()
+
+    def _make(self) -> None:
+        """Begin the sheet, if the file may be written."""
         target = Path(self.file.text().strip()).expanduser()
-        try:
-            if not target.is_absolute():
-                raise HeartsideError(
-                    translate("Heartside", "The file needs a folder"),
-                    todo=translate("Heartside", "choose one with …"),
-                )
-            if target.is_file() and not self.replace.isChecked():
-                raise HeartsideError(
-                    translate("Heartside", "A file of that name is there"),
-                    todo=translate("Heartside", "tick that it is to be replaced, or choose another name"),
-                )
-            check_new_file(target, FORMS, [self.doc.FileName or None], self.replace.isChecked())
-            self._begin(target)
-        except HeartsideError as error:
-            self.trouble.setText(str(error))
-            return False
-        except Exception as error:
-            self.trouble.setText(unexpected(error))
-            return False
-        return self.leave()
+        if not target.is_absolute():
+            raise HeartsideError(
+                translate("Heartside", "The file needs a folder"),
+                todo=translate("Heartside", "choose one with …"),
+            )
+        if target.is_file() and not self.replace.isChecked():
+            raise HeartsideError(
+                translate("Heartside", "A file of that name is there"),
+                todo=translate("Heartside", "tick that it is to be replaced, or choose another name"),
+            )
+        check_new_file(target, FORMS, [self.doc.FileName or None], self.replace.isChecked())
+        self._begin(target)
 
     def _begin(self, target: Path) -> None:
         """Read the model now, make the sheet in the background, write it when it is done."""

@@ -16,7 +16,7 @@ from workbench_pkg.panels import recorded
 from workbench_pkg.panels.accepting import Accepting
 from workbench_pkg.panels.chosen import SelectionWatch, chosen_boards
 from workbench_pkg.panels.icons import icon
-from workbench_pkg.panels.telling import explain, told, unexpected
+from workbench_pkg.panels.telling import attempt, explain, told, unexpected
 
 translate = App.Qt.translate
 
@@ -131,34 +131,30 @@ class TagCopyPanel(Accepting):
 
     def accept(self) -> bool:
         """Write and close; where something cannot be written, say so and stay open."""
-        try:
-            if self.source is None or not self.targets:
-                raise HeartsideError(
-                    translate("Heartside", "there is nothing to copy to yet"),
-                    todo=translate("Heartside", "click the board to copy from, then those to copy to"),
-                )
-            if not self.words():
-                raise HeartsideError(
-                    translate("Heartside", "nothing is ticked"),
-                    todo=translate("Heartside", "tick what to copy"),
-                )
-            targets: list[tuple[Any, int | None]] = []
-            for leaf in self.targets:
-                if (leaf.owner, leaf.element) not in targets:
-                    targets.append((leaf.owner, leaf.element))
-            source = recorded.objects([(self.source.owner, None)])[1:-1]
-            given = [source, recorded.objects(targets), f"words={self.words()!r}"]
-            if self.source.element is not None:
-                given.append(f"element={self.source.element!r}")
-            recorded.run("copying", "copy_wood", *given)
-            told(translate("Heartside", "Wood copied to {count}").format(count=len(targets)))
-        except HeartsideError as error:
-            self.trouble.setText(str(error))
-            return False
-        except Exception as error:
-            self.trouble.setText(unexpected(error))
-            return False
-        return self.leave()
+        return attempt(self._copy, self.trouble) and self.leave()
+
+    def _copy(self) -> None:
+        """Write to the chosen parts what is ticked, in one step."""
+        if self.source is None or not self.targets:
+            raise HeartsideError(
+                translate("Heartside", "there is nothing to copy to yet"),
+                todo=translate("Heartside", "click the board to copy from, then those to copy to"),
+            )
+        if not self.words():
+            raise HeartsideError(
+                translate("Heartside", "nothing is ticked"),
+                todo=translate("Heartside", "tick what to copy"),
+            )
+        targets: list[tuple[Any, int | None]] = []
+        for leaf in self.targets:
+            if (leaf.owner, leaf.element) not in targets:
+                targets.append((leaf.owner, leaf.element))
+        source = recorded.objects([(self.source.owner, None)])[1:-1]
+        given = [source, recorded.objects(targets), f"words={self.words()!r}"]
+        if self.source.element is not None:
+            given.append(f"element={self.source.element!r}")
+        recorded.run("copying", "copy_wood", *given)
+        told(translate("Heartside", "Wood copied to {count}").format(count=len(targets)))
 
 
 def _shown(value: object) -> str:

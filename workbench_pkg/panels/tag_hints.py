@@ -20,7 +20,7 @@ from workbench_pkg.panels import recorded, rows
 from workbench_pkg.panels.accepting import Accepting
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.tag_known import species_like
-from workbench_pkg.panels.telling import explain, told, unexpected
+from workbench_pkg.panels.telling import attempt, explain, told
 
 translate = App.Qt.translate
 CHECK = QtCore.Qt.CheckStateRole
@@ -127,22 +127,18 @@ class TagHintsPanel(Accepting):
 
     def accept(self) -> bool:
         """Write what is ticked, in one step, and close."""
-        try:
-            ticked = self.ticked()
-            if not ticked:
-                raise HeartsideError(
-                    translate("Heartside", "nothing is ticked"),
-                    todo=translate("Heartside", "tick the hints that are right, or cancel"),
-                )
-            recorded.run("copying", "take_hints", *self._source(ticked))
-            told(translate("Heartside", "{count} hints taken").format(count=len(ticked)))
-        except HeartsideError as error:
-            self.trouble.setText(str(error))
-            return False
-        except Exception as error:
-            self.trouble.setText(unexpected(error))
-            return False
-        return self.leave()
+        return attempt(self._take, self.trouble) and self.leave()
+
+    def _take(self) -> None:
+        """Write what is ticked, in one step."""
+        ticked = self.ticked()
+        if not ticked:
+            raise HeartsideError(
+                translate("Heartside", "nothing is ticked"),
+                todo=translate("Heartside", "tick the hints that are right, or cancel"),
+            )
+        recorded.run("copying", "take_hints", *self._source(ticked))
+        told(translate("Heartside", "{count} hints taken").format(count=len(ticked)))
 
     def _source(self, ticked: list[HintRow]) -> list[str]:
         woods = ", ".join(

@@ -42,14 +42,17 @@ def problem(text: str) -> QtWidgets.QMessageBox:
     return box
 
 
-def attempt(what: Callable[[], object], trouble: QtWidgets.QLabel) -> None:
-    """Do something that a panel was asked for; what is wrong with it stands in the panel."""
+def attempt(what: Callable[[], object], trouble: QtWidgets.QLabel) -> bool:
+    """Do something that a panel was asked for; whether it was done. What is wrong with it stands in the panel."""
     try:
         what()
     except HeartsideError as error:
         trouble.setText(str(error))
     except Exception as error:
         trouble.setText(unexpected(error))
+    else:
+        return True
+    return False
 
 
 def unexpected(error: BaseException) -> str:

@@ -26,7 +26,7 @@ from workbench_pkg.panels import recorded, rows
 from workbench_pkg.panels.accepting import Accepting
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.logger_questions import LoggerQuestions, in_words
-from workbench_pkg.panels.telling import explain, told, unexpected
+from workbench_pkg.panels.telling import attempt, explain, told
 from workbench_pkg.panels.year_curve import YearCurve
 
 translate = App.Qt.translate
@@ -154,18 +154,14 @@ class YearPanel(Accepting):
             return False  # the file that was asked for is not read yet
         name = self.texts[row]
         answers = self.questions.answers() if name == self.asked_file else {}
-        try:
-            if (name, answers) != (self.first, self.first_answers):
-                said = [repr(name), *([repr(answers)] if answers else [])]
-                recorded.run("year", "set_year", recorded.document(self.doc), *said)
-                told(translate("Heartside", "Year: {name}").format(name=name))
-        except HeartsideError as error:
-            self.trouble.setText(str(error))
-            return False
-        except Exception as error:
-            self.trouble.setText(unexpected(error))
-            return False
-        return self.leave()
+        return attempt(lambda: self._set(name, answers), self.trouble) and self.leave()
+
+    def _set(self, name: str, answers: dict[str, Any]) -> None:
+        """Make this the document's year, if it is another than before."""
+        if (name, answers) != (self.first, self.first_answers):
+            said = [repr(name), *([repr(answers)] if answers else [])]
+            recorded.run("year", "set_year", recorded.document(self.doc), *said)
+            told(translate("Heartside", "Year: {name}").format(name=name))
 
     def _add(self, text: str, year: Year) -> None:
         self.texts.append(text)  # first: adding the row may make it the current one
