@@ -16,6 +16,8 @@ from numpy.typing import NDArray
 from movement_core.errors import HeartsideError
 
 Array = NDArray[np.float64]
+
+STILL_MM = 1e-9  # a step that moves nothing further than this is rounding
 Flags = NDArray[np.bool_]
 
 
@@ -128,6 +130,10 @@ def equilibrium(body: Body, springs: Springs, start: NDArray[np.int8], most_step
         change, shift = new_force - force, new_rigid - rigid
         bent = -body.compliance @ change
         move = bent + body.rigid @ shift
+        if (
+            np.abs(move).max(initial=0.0) <= STILL_MM
+        ):  # within rounding a spring may lie on either side of its edge
+            return Equilibrium(extension + move, new_force, new_rigid, step_number)
         # Slope of the energy along the step: the body's part rises linearly, the springs' piecewise so.
         along = float(-bent @ force + (body.trace_n_mm * rigid - body.rigid_load_n) @ shift)
         bend = float(-bent @ change + body.trace_n_mm * shift @ shift)

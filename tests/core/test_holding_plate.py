@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from movement_core.errors import InputError
-from movement_core.holding import basis
+from movement_core.holding import basis, springs
 from movement_core.holding.contact_points import contact_points
 from movement_core.holding.free_curvature import FreeCurvature
 from movement_core.holding.held import DEEP_BENDING, DEEP_CUP, ROCKS, TIPS
@@ -361,3 +361,12 @@ def test_the_energy_of_an_evenly_bent_top_is_that_of_its_own_area(outline, acros
     plate = Plate(800, 600, 20, OAK, outline_mm=outline)
     stiffness = plate.bending[1 if across_only else 0]
     assert bent(plate, 6, across_only) == pytest.approx(0.5 * stiffness * 1e-8 * plate.area_mm2, rel=1e-9)
+
+
+def test_what_only_rounding_still_moves_has_come_to_rest(monkeypatch):
+    """Where springs lie at the edge of their state, rounding alone may keep flipping it: no step is ever whole."""
+    (before,) = hold(TRIAL, ENDS, [DAMP])
+    monkeypatch.setattr(springs, "_line_search", lambda *_: 0.5)
+    (halved,) = hold(TRIAL, ENDS, [DAMP])
+    assert halved.out_of_flat_mm == pytest.approx(before.out_of_flat_mm, abs=1e-6)
+    assert halved.contact_force_n == pytest.approx(before.contact_force_n, abs=1e-3)
