@@ -71,6 +71,9 @@ def read_solids(
             continue
         try:
             solids.append(_solid(leaf, unused))
+        except InputError as error:
+            unreadable.append(f"{leaf.name}: {error}")
+            continue
         except Exception as error:  # whatever the host fails at costs this solid, not the others
             unreadable.append(f"{leaf.name}: the host failed to measure it ({error})")
             continue

@@ -12,22 +12,29 @@ import numpy as np
 import Part
 from numpy.typing import NDArray
 
+from movement_core.errors import InputError
 from movement_core.piece.vectors import cross
+from movement_core.wording import say
 
 Vectors = NDArray[np.float64]
 Triangles = NDArray[np.int64]
 
 LEAST_STEPS = 12  # in a full turn: a thin peg is still round
+MOST_FACETS = 500_000  # of one face (own judgement): a ball of 2 m has as many; more fill the memory
 SAME = 1e-6  # parameters nearer to each other than this, over their range, are the same
 
 _TURNED = (Part.Cylinder, Part.Cone, Part.Sphere, Part.Toroid, Part.SurfaceOfRevolution)
 
 
 def mesh_of(face: Any, chord_mm: float) -> tuple[Vectors, Triangles]:
-    """Points (N, 3) of a face's surface and triangles (T, 3) of them, chords within ``chord_mm``; either way round."""
+    """Points (N, 3) of a face's surface and triangles (T, 3) of them, chords within ``chord_mm``; either way round.
+
+    Raises InputError where it would take more than MOST_FACETS of them.
+    """
     found = _rings(face, chord_mm) if isinstance(face.Surface, _TURNED) else None
     if found is not None:
         return found
+    _bounded(_least_facets(face, chord_mm))
     # A copy: a mesh that lies there already, or that of the neighbour, would be taken over.
     points, corners = face.copy().tessellate(chord_mm)
     return (
@@ -52,6 +59,7 @@ def _rings(face: Any, chord_mm: float) -> tuple[Vectors, Triangles] | None:
     turn = u1 - u0
     step = 2 * np.arccos(max(1 - chord_mm / radius, 0.0)) if radius > chord_mm else np.pi
     count = max(int(np.ceil(turn / step)), int(np.ceil(LEAST_STEPS * turn / (2 * np.pi))), 1)
+    _bounded(2.0 * count * (len(meridian) - 1))
     angles = turn * np.arange(count + 1) / count
     sense = _sense(surface, (u0, u1), (v0 + v1) / 2, centre, axis)
     out, aside = away - along, cross(axis, away - along) * sense
@@ -65,6 +73,28 @@ def _rings(face: Any, chord_mm: float) -> tuple[Vectors, Triangles] | None:
     a, b = ring * rows + place, (ring + 1) * rows + place
     corners = np.concatenate([np.stack([a, b, b + 1], axis=1), np.stack([a, b + 1, a + 1], axis=1)])
     return points.reshape(-1, 3), corners.astype(np.int64)
+
+
+def _bounded(facets: float) -> None:
+    if facets > MOST_FACETS:
+        raise InputError(
+            say("a round face of it would take {count:,.0f} facets", count=facets),
+            allowed=say("up to {most:,}", most=MOST_FACETS),
+            todo=say("check its units, or the scale of its link"),
+        )
+
+
+def _least_facets(face: Any, chord_mm: float) -> float:
+    """How many facets a face that is round both ways takes at least; 0 where it is not known to be."""
+    surface = face.Surface
+    if isinstance(surface, Part.Sphere):
+        product = surface.Radius**2
+    elif isinstance(surface, Part.Toroid):
+        product = surface.MinorRadius * (surface.MinorRadius + surface.MajorRadius)
+    else:
+        return 0.0
+    # A chord c of a circle of radius r is as long as √(8 r c); a facet is half of two such.
+    return float(face.Area / (4 * chord_mm * np.sqrt(product)))
 
 
 def _is_whole(face: Any, surface: Any, bounds: tuple[float, float, float, float]) -> bool:

@@ -3495,6 +3495,10 @@
         <translation>ein Ringwinkel von {angle:.0f}° ist nicht „{cut}“ ({least:g} bis {most:g}°); der Winkel gilt</translation>
     </message>
     <message>
+        <source>a round face of it would take {count:,.0f} facets</source>
+        <translation>eine runde Fläche daran bräuchte {count:,.0f} Facetten</translation>
+    </message>
+    <message>
         <source>a round part sits in a round hole</source>
         <translation>ein rundes Teil sitzt in einem runden Loch</translation>
     </message>
@@ -3917,6 +3921,10 @@
     <message>
         <source>check both widths, in mm, and that the coefficient is that across this stick</source>
         <translation>beide Breiten in mm prüfen, und ob der Beiwert für diese Richtung gilt</translation>
+    </message>
+    <message>
+        <source>check its units, or the scale of its link</source>
+        <translation>die Einheiten oder den Maßstab der Verknüpfung prüfen</translation>
     </message>
     <message>
         <source>check that this is the logger's own export, whole and undamaged</source>
@@ -7485,6 +7493,10 @@
     <message>
         <source>up to what air at 100 % RH gives, some 25 to 28 %</source>
         <translation>bis zu dem, was Luft mit 100 % rel. Feuchte ergibt, etwa 25 bis 28 %</translation>
+    </message>
+    <message>
+        <source>up to {most:,}</source>
+        <translation>bis {most:,}</translation>
     </message>
     <message>
         <source>up to {tension:.0f} MPa pull across the grain: a split is {chance}</source>

@@ -1,0 +1,56 @@
+"""Round faces without end: told with their number of facets, before they fill the memory."""
+
+from __future__ import annotations
+
+import resource
+import time
+
+import FreeCAD
+import Part
+import pytest
+
+from movement_core.errors import InputError
+from movement_core.piece.contact.bodies import CHORD_MM
+from workbench_pkg.actions.check import check_document
+from workbench_pkg.host.meshing import MOST_FACETS, mesh_of
+
+HUGE = 1e5  # mm
+
+
+def cut_ball():
+    ball = Part.makeSphere(HUGE)
+    return ball.cut(Part.makeBox(HUGE, HUGE, HUGE, FreeCAD.Vector(0.1, 0.2, 0.3), FreeCAD.Vector(1, 2, 3)))
+
+
+@pytest.mark.parametrize(
+    "make", [lambda: Part.makeSphere(HUGE), lambda: Part.makeTorus(HUGE, HUGE / 10), cut_ball]
+)
+def test_a_face_that_would_take_too_many_is_refused_at_once(make):
+    face = max(make().Faces, key=lambda face: face.Area)
+    before, began = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss, time.process_time()
+    with pytest.raises(
+        InputError, match=r"round face.* facets\. Allowed: up to 500,000\. To do: check its units"
+    ):
+        mesh_of(face, CHORD_MM)
+    assert time.process_time() - began < 2.0
+    assert resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before < 100_000  # kB
+
+
+def test_the_largest_that_furniture_has_are_meshed():
+    for shape in (Part.makeSphere(800), Part.makeTorus(1500, 30), Part.makeCylinder(5000, 40)):
+        for face in shape.Faces:
+            if not isinstance(face.Surface, Part.Plane):
+                assert 10 < len(mesh_of(face, CHORD_MM)[1]) <= MOST_FACETS
+
+
+def test_the_report_names_the_part_and_goes_on_with_the_others(doc):
+    ball = doc.addObject("Part::Feature", "Ball")
+    ball.Shape = Part.makeSphere(HUGE)
+    board = doc.addObject("Part::Box", "Board")
+    board.Length, board.Width, board.Height = 400, 100, 20
+    board.Placement.Base = FreeCAD.Vector(2 * HUGE, 0, 0)
+    doc.recompute()
+    report = check_document(doc)
+    (error,) = report["errors"]
+    assert error["message"].startswith("Ball: a round face of it would take ")
+    assert [part["name"] for part in report["parts"]] == ["Board"]
