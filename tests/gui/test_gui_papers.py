@@ -26,15 +26,14 @@ def piece(main_window, doc, pump):
 def test_schedule_and_drawing_come_and_go(piece, doc, pump, shot, wait_until, tmp_path):
     before, steps = property_dump(doc), doc.UndoCount
     FreeCADGui.runCommand("Heartside_Schedule")
-    pump(0.3)
+    wait_until(lambda: kept.objects_of_kind(doc, kept.SCHEDULE) or bench.problems(), 60)
     (sheet,) = kept.objects_of_kind(doc, kept.SCHEDULE)
     assert doc.UndoCount == steps + 1
     sheet.ViewObject.doubleClicked()
     pump(0.5)
     shot("schedule")
     FreeCADGui.runCommand("Heartside_DrawTop")
-    pump(0.5)
-    assert not bench.problems()
+    wait_until(lambda: kept.objects_of_kind(doc, kept.PAGE) or bench.problems(), 60)
     (page,) = kept.objects_of_kind(doc, kept.PAGE)
     assert doc.UndoCount == steps + 2
     view = next(one for one in page.Views if one.TypeId == "TechDraw::DrawViewPart")
