@@ -1,6 +1,6 @@
 """Odd documents through the command line's worker: ``python -m tests.benchmarks.odd_in_host --count 500``.
 
-Each is made in a process of its own (the host as a library), saved, and checked by one standing host. A traceback,
+Each is made by another process (``tests/fuzzing/making.py``), saved, and checked by one standing host. A traceback,
 the host's end, more than the time allowed, or memory over 500 MB is a fault. What takes more than two seconds of
 processor time, the host's own booleans among it, is told by its number. Needs the host's Python.
 """
@@ -10,24 +10,22 @@ from __future__ import annotations
 import argparse
 import contextlib
 import os
-import signal
+import select
+import subprocess
 import sys
 import tempfile
 import time
-import warnings
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
-import movement_core
-import workbench_pkg
+from tests.fuzzing.making import NOT_RECOMPUTED, WHOLE
 from workbench_pkg.setup.standing import HostEnded, StandingHost
 
 LIMIT_S = 300.0  # by the clock, for an answer: the machine may be busy with others
 SLOW_S, HANG_S = 2.0, 30.0  # of processor time, the host's own booleans with it: told, and a fault
-MAKING_S = 10.0  # of processor time: the host may cut solids for ever, before anything comes to us
 MOST_MB = 500.0
-LIBRARIES = ("/usr/lib/freecad/lib", "/usr/lib/freecad-python3/lib")
+ROOT = Path(__file__).resolve().parents[2]
 PLAIN = (
     "year",
     "date",
@@ -53,33 +51,33 @@ def job(path: Path) -> dict[str, Any]:
     }
 
 
-def save(number: int, path: Path) -> bool:
-    """Make one document and save it; False where the host did not end recomputing it, and it is saved without."""
-    from tests.fuzzing import odd_documents  # imports the host, once for all
+class Maker:
+    """The process that makes the documents; chatter of the host is left out."""
 
-    for recompute in (True, False):
-        with warnings.catch_warnings():
-            warnings.simplefilter(
-                "ignore", DeprecationWarning
-            )  # of forking beside the standing host's reader
-            child = os.fork()
-        if child == 0:
-            _save_here(odd_documents.make, number, path, recompute)
-        _, status = os.waitpid(child, 0)
-        if status == 0:
-            return recompute
-    raise RuntimeError(f"document {number} could not be made (status {status})")
+    def __init__(self) -> None:
+        command = [sys.executable, "-m", "tests.fuzzing.making"]
+        self._process = subprocess.Popen(
+            command,
+            cwd=ROOT,
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.DEVNULL,
+            text=True,
+        )
 
+    def save(self, number: int, path: Path) -> bool:
+        """Make one document and save it; False where the host did not end recomputing it, and it is saved without."""
+        assert self._process.stdin is not None and self._process.stdout is not None
+        print(number, path, file=self._process.stdin, flush=True)
+        ready, _, _ = select.select([self._process.stdout], [], [], LIMIT_S)
+        answer = self._process.stdout.readline().strip() if ready else f"nothing within {LIMIT_S:.0f} s"
+        if answer not in (WHOLE, NOT_RECOMPUTED):
+            raise RuntimeError(f"document {number} could not be made: {answer or 'its maker has ended'}")
+        return answer == WHOLE
 
-def _save_here(make: Callable[..., Any], number: int, path: Path, recompute: bool) -> None:
-    """In a process of its own, which ends here. The system ends it: the host hears no Python while it cuts solids."""
-    try:
-        signal.signal(signal.SIGPROF, signal.SIG_DFL)
-        signal.setitimer(signal.ITIMER_PROF, MAKING_S)
-        make(number, recompute).saveAs(str(path))
-        os._exit(0)
-    finally:
-        os._exit(1)
+    def close(self) -> None:
+        self._process.kill()
+        self._process.wait()
 
 
 def processor_s(pid: int) -> float:
@@ -93,11 +91,11 @@ def processor_s(pid: int) -> float:
 def run(numbers: Iterable[int], folder: Path, limit_s: float = LIMIT_S) -> tuple[list[str], dict[str, float]]:
     """What went wrong, and the figures of the sweep."""
     problems, left, slow, most_s, most_mb, refused, answered = [], 0, 0, 0.0, 0.0, 0, 0
-    host = StandingHost("workbench_pkg.batch.worker")
+    maker, host = Maker(), StandingHost("workbench_pkg.batch.worker")
     try:
         for number in numbers:
             path = folder / f"odd-{number}.FCStd"
-            left += not save(number, path)
+            left += not maker.save(number, path)
             began, before = time.monotonic(), processor_s(host.pid)
             try:
                 answer = host.ask(job(path), LIMIT_S)
@@ -122,6 +120,7 @@ def run(numbers: Iterable[int], folder: Path, limit_s: float = LIMIT_S) -> tuple
             elif not errors and "entry" not in answer:
                 problems.append(f"{number}: no answer and no error")
     finally:
+        maker.close()
         with contextlib.suppress(Exception):
             host.close()
     if most_mb > MOST_MB:
@@ -141,8 +140,6 @@ def main() -> int:
     parser.add_argument("--count", type=int, default=500)
     parser.add_argument("--first", type=int, default=0)
     asked = parser.parse_args()
-    assert movement_core and workbench_pkg  # before the host puts copies of its own on the path
-    sys.path += [folder for folder in LIBRARIES if os.path.isdir(folder)]
     with tempfile.TemporaryDirectory() as folder:
         os.environ.setdefault("FREECAD_USER_HOME", folder)
         problems, figures = run(range(asked.first, asked.first + asked.count), Path(folder))
