@@ -211,6 +211,8 @@ def test_annotate_undo_redo_remove(piece, doc, pump, shot, run):
 def test_annotating_an_empty_document_leaves_no_trace_of_parts(main_window, doc, pump, run):
     run("Heartside_Annotate")
     pump(0.2)
+    (text,) = bench.problems()
+    assert "solid" in text
     labels = [o for o in doc.Objects if o.TypeId == "App::AnnotationLabel"]
     assert labels == []
 
