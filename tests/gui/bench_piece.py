@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import time
 
 import FreeCAD
@@ -74,20 +75,27 @@ def state() -> str:
     return f"a task panel is open: {panel}; boxes: {boxes}; document: {FreeCAD.ActiveDocument}"
 
 
+def button_boxes() -> list[QtWidgets.QDialogButtonBox]:
+    """The rows of buttons that can be seen; what Python still holds of closed panels is let go of first."""
+    gc.collect()
+    boxes = FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialogButtonBox)
+    return [box for box in boxes if box.isVisible()]
+
+
 def press(text: str) -> None:
     """Click the button of the open task panel that says this."""
-    boxes = FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialogButtonBox)
-    buttons = [button for box in boxes if box.isVisible() for button in box.buttons()]
+    boxes = button_boxes()
+    buttons = [button for box in boxes for button in box.buttons()]
     said = [button.text().replace("&", "") for button in buttons]
     try:
         assert text in said, f"no button {text!r} to press; there are {said}"
         buttons[said.index(text)].click()
     finally:
         for gone in (*buttons, *boxes):
-            _let_go(gone)
+            let_go(gone)
 
 
-def _let_go(widget: QtWidgets.QWidget) -> None:
+def let_go(widget: QtWidgets.QWidget) -> None:
     """Forget the Python side of a widget that the host may delete: the binding would take what is made at its address
     for it.
     """

@@ -186,14 +186,15 @@ def test_where_nothing_is_said_of_the_wood(name, tried, doc, pump, wait_until):
         box = buttons()
         button = box.button(QtWidgets.QDialogButtonBox.Cancel) or box.button(QtWidgets.QDialogButtonBox.Close)
         button.click()
+        for gone in (button, box):
+            bench.let_go(gone)
         wait_until(lambda: not FreeCADGui.Control.activeDialog(), 10)
     assert doc.UndoCount == steps and differences(before, property_dump(doc)) == []
 
 
 def buttons():
     """The row of buttons of the open task panel."""
-    boxes = FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialogButtonBox)
-    return next(box for box in boxes if box.isVisible())
+    return bench.button_boxes()[0]
 
 
 def accept_button():
