@@ -60,7 +60,7 @@ def check(folder: Path, jobs: int, watch: Watch | None = None) -> tuple[float, f
     process = subprocess.Popen(
         [sys.executable, "-m", "workbench_pkg", "check", str(folder), "--no-cache", "--no-settings",
          "--format", "jsonl", "--jobs", str(jobs), "--year", "museum", "--date", "2026-01-15"],
-        cwd=ROOT, stdout=subprocess.PIPE, text=True,
+        cwd=ROOT, stdout=subprocess.PIPE, encoding="utf-8",
     )  # fmt: skip
     assert process.stdout is not None
     for count, _ in enumerate(process.stdout, 1):

@@ -136,7 +136,7 @@ class Tests:
             if case.find("failure") is not None or case.find("error") is not None:
                 self.failed.add(name)
         listed = [sys.executable, "-m", "pytest", "--collect-only", "-o", "addopts=", "-q", *SUITES]
-        there = subprocess.run(listed, cwd=copy, capture_output=True, text=True, check=True).stdout
+        there = subprocess.run(listed, cwd=copy, capture_output=True, encoding="utf-8", check=True).stdout
         self.failed |= set(self.seconds) - set(there.splitlines())  # a watching kept from before may be older
         print(
             f"{len(self.seconds)} tests, {len(self.failed)} fail without any mutant, or are gone", flush=True

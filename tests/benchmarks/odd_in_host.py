@@ -62,7 +62,7 @@ class Maker:
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             stderr=subprocess.DEVNULL,
-            text=True,
+            encoding="utf-8",
         )
 
     def save(self, number: int, path: Path) -> bool:

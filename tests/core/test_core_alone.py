@@ -38,7 +38,7 @@ def import_all(package: str, folder: Path) -> subprocess.CompletedProcess[str]:
         [sys.executable, "-W", "error", "-c", code, json.dumps(BLOCKED)],
         cwd=folder,
         capture_output=True,
-        text=True,
+        encoding="utf-8",
         timeout=120,
     )
 

@@ -71,5 +71,5 @@ def test_what_an_environment_lacks_is_found(tmp_path):
         'more = ["numpy>=99", "no-such-package-of-ours", "gone; python_version < \\"3\\""]\nother = ["absent"]\n'
     )
     script = Path(venvs.__file__).with_name("unmet.py")
-    done = subprocess.run([sys.executable, script, project, "more"], capture_output=True, text=True)
+    done = subprocess.run([sys.executable, script, project, "more"], capture_output=True, encoding="utf-8")
     assert done.stdout.split("\n") == ["numpy>=99", "no-such-package-of-ours", ""]

@@ -59,7 +59,7 @@ def check(shop, cache, program):
             arguments = ("--jobs", 1, *arguments)
         return subprocess.run(
             [sys.executable, "-m", "workbench_pkg", "check", *map(str, arguments)],
-            cwd=shop, capture_output=True, text=True, timeout=120, stdin=subprocess.DEVNULL,
+            cwd=shop, capture_output=True, encoding="utf-8", timeout=120, stdin=subprocess.DEVNULL,
             env={**os.environ, "PYTHONPATH": str(root), "XDG_CACHE_HOME": str(cache)},
         )  # fmt: skip
 
@@ -254,7 +254,7 @@ def test_stopped_and_gone_on_with(shop, check, program, tmp_path):
     process = subprocess.Popen(
         [sys.executable, "-m", "workbench_pkg", "check", str(tmp_path), *DAY, "--jobs", "1", "--cache", str(kept),
          "--format", "jsonl", "--output", str(tmp_path / "r.jsonl")],
-        stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, cwd=shop,
+        stdout=subprocess.PIPE, stderr=subprocess.PIPE, encoding="utf-8", cwd=shop,
         env={**os.environ, "PYTHONPATH": str(program)},
     )  # fmt: skip
     try:
@@ -288,7 +288,7 @@ def test_two_reports_are_compared(shop, check, tmp_path):
     check(model, *DAY, "--format", "json", "--output", new)
     run = subprocess.run(
         [sys.executable, "-m", "workbench_pkg", "compare", old, new],
-        capture_output=True, text=True, cwd=ROOT, env={**os.environ, "FREECADCMD": "/no/such/host"},
+        capture_output=True, encoding="utf-8", cwd=ROOT, env={**os.environ, "FREECADCMD": "/no/such/host"},
     )  # fmt: skip
     assert run.returncode == 1 and "1 new, 0 gone" in run.stdout and "Rail" in run.stdout, (
         run.stdout + run.stderr

@@ -20,7 +20,7 @@ ROOT = Path(__file__).resolve().parents[2]
 def heartside(*arguments, cwd=ROOT):
     return subprocess.run(
         [sys.executable, "-m", "workbench_pkg", *map(str, arguments)],
-        cwd=cwd, capture_output=True, text=True, timeout=300, stdin=subprocess.DEVNULL,
+        cwd=cwd, capture_output=True, encoding="utf-8", timeout=300, stdin=subprocess.DEVNULL,
         env={**__import__("os").environ, "PYTHONPATH": str(ROOT)},
     )  # fmt: skip
 

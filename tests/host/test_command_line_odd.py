@@ -74,7 +74,7 @@ def test_stopped_by_the_user(tmp_path):
     (tmp_path / "made").mkdir()
     process = subprocess.Popen(
         [sys.executable, "-m", "workbench_pkg", "demo", "--output", "made"],
-        cwd=tmp_path, stdout=subprocess.PIPE, stderr=subprocess.PIPE, env=ENVIRONMENT, text=True,
+        cwd=tmp_path, stdout=subprocess.PIPE, stderr=subprocess.PIPE, env=ENVIRONMENT, encoding="utf-8",
         preexec_fn=lambda: signal.signal(signal.SIGINT, signal.default_int_handler),
     )  # fmt: skip
     try:

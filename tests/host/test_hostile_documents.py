@@ -103,7 +103,7 @@ def test_the_command_line_says_it_and_ends_with_two(cases, good, tmp_path):
     paths += odd_places(tmp_path, good)
     run = subprocess.run(
         [sys.executable, "-m", "workbench_pkg", "check", *map(str, paths)],
-        cwd=ROOT, capture_output=True, text=True, timeout=120, stdin=subprocess.DEVNULL,
+        cwd=ROOT, capture_output=True, encoding="utf-8", timeout=120, stdin=subprocess.DEVNULL,
     )  # fmt: skip
     assert run.returncode == 2, run.stderr
     told = run.stdout + run.stderr

@@ -48,7 +48,7 @@ print(" ".join(sorted(set(sys.modules) - before)))
 
 def test_the_start_imports_next_to_nothing():
     done = subprocess.run(
-        [PYTHON, "-c", PROBE, str(ENTRY)], capture_output=True, text=True, cwd=ROOT, check=True
+        [PYTHON, "-c", PROBE, str(ENTRY)], capture_output=True, encoding="utf-8", cwd=ROOT, check=True
     )
     loaded = set(done.stdout.split())
     assert "workbench_pkg.views.watching" in loaded

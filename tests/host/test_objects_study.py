@@ -125,7 +125,7 @@ def test_it_comes_back_to_life_after_a_host_without_the_add_on_has_saved_it(doc,
     environment = {**os.environ, "FREECAD_USER_HOME": str(profile)}
     environment.pop("PYTHONPATH", None)
     done = subprocess.run(
-        [PYTHON, "-I", "-c", code], env=environment, capture_output=True, text=True, cwd=tmp_path
+        [PYTHON, "-I", "-c", code], env=environment, capture_output=True, encoding="utf-8", cwd=tmp_path
     )
     assert done.returncode == 0, done.stderr
     again = FreeCAD.openDocument(output)

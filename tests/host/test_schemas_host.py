@@ -15,7 +15,7 @@ from tests.host.test_command_line import ROOT, heartside
 def test_the_report_of_the_demo_models_holds(tmp_path):
     made = subprocess.run(
         [sys.executable, "-m", "workbench_pkg", "demo", "--output", str(tmp_path)],
-        cwd=ROOT, capture_output=True, text=True, timeout=300, stdin=subprocess.DEVNULL, check=False,
+        cwd=ROOT, capture_output=True, encoding="utf-8", timeout=300, stdin=subprocess.DEVNULL, check=False,
     )  # fmt: skip
     models = sorted([*tmp_path.rglob("*.FCStd"), *tmp_path.rglob("*.step")])
     assert len(models) >= 3, made.stderr

@@ -100,7 +100,7 @@ def run(*arguments):
     environment = {**os.environ, "PYTHONPATH": str(ROOT)}
     return subprocess.run(
         [sys.executable, "-m", "workbench_pkg", *map(str, arguments)],
-        capture_output=True, text=True, cwd=ROOT, env=environment, check=False,
+        capture_output=True, encoding="utf-8", cwd=ROOT, env=environment, check=False,
     )  # fmt: skip
 
 

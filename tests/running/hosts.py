@@ -175,4 +175,6 @@ def why_no_chroots() -> str:
 
 def _chroot(*arguments: str) -> subprocess.CompletedProcess[str]:
     command = ["bash", str(CHROOT), *arguments]
-    return subprocess.run(command, stdin=subprocess.DEVNULL, capture_output=True, text=True, cwd=ROOT)
+    return subprocess.run(
+        command, stdin=subprocess.DEVNULL, capture_output=True, encoding="utf-8", errors="replace", cwd=ROOT
+    )

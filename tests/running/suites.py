@@ -205,6 +205,6 @@ def _versions(python: Path) -> tuple[str, str]:
     """Versions of an environment's Python and of its numpy."""
     code = "import sys, numpy; print('%d.%d.%d' % sys.version_info[:3], numpy.__version__)"
     words = subprocess.run(
-        [str(python), "-c", code], capture_output=True, text=True, check=True
+        [str(python), "-c", code], capture_output=True, encoding="utf-8", check=True
     ).stdout.split()
     return words[0], words[1]

@@ -79,7 +79,9 @@ def _quiet(command: list[str]) -> int:
 
 
 def _lines(command: list[str]) -> list[str]:
-    done = subprocess.run(command, stdin=subprocess.DEVNULL, capture_output=True, text=True, cwd=ROOT)
+    done = subprocess.run(
+        command, stdin=subprocess.DEVNULL, capture_output=True, encoding="utf-8", errors="replace", cwd=ROOT
+    )
     if done.returncode != 0:
         raise SetupError(f"{' '.join(command)} failed:\n{done.stderr.strip()}")
     return done.stdout.split("\n")[:-1]
@@ -96,7 +98,13 @@ def _ensure_made(folder: Path, make: list[str], install: bool, again: str) -> Pa
         shutil.rmtree(folder)
     folder.parent.mkdir(parents=True, exist_ok=True)
     print("setting up:", *make, folder, file=sys.stderr, flush=True)
-    done = subprocess.run([*make, str(folder)], stdin=subprocess.DEVNULL, capture_output=True, text=True)
+    done = subprocess.run(
+        [*make, str(folder)],
+        stdin=subprocess.DEVNULL,
+        capture_output=True,
+        encoding="utf-8",
+        errors="replace",
+    )
     if done.returncode != 0 or not works(folder):
         shutil.rmtree(folder, ignore_errors=True)
         raise SetupError(f"{make[0]} could not make {folder}:\n{(done.stdout + done.stderr).strip()}")
@@ -114,7 +122,8 @@ def _fill(python: Path, missing: list[str], install: bool, again: str) -> None:
         stdin=subprocess.DEVNULL,
         stdout=subprocess.PIPE,
         stderr=subprocess.STDOUT,
-        text=True,
+        encoding="utf-8",
+        errors="replace",
     )
     if done.returncode != 0:
         last = "\n  ".join(done.stdout.strip().splitlines()[-3:])

@@ -31,7 +31,8 @@ def missing_packages(packages: Sequence[str]) -> list[str]:
         ["dpkg-query", "-W", "-f", "${Package} ${db:Status-Status}\n", *packages],
         stdin=subprocess.DEVNULL,
         capture_output=True,
-        text=True,
+        encoding="utf-8",
+        errors="replace",
     )
     installed = {line.split()[0] for line in query.stdout.splitlines() if line.endswith(" installed")}
     return [name for name in packages if name not in installed]
@@ -88,7 +89,7 @@ def _apt(*arguments: str) -> None:
         stdin=subprocess.DEVNULL,
         stdout=subprocess.PIPE,
         stderr=subprocess.STDOUT,
-        text=True,
+        encoding="utf-8",
         errors="replace",
         env={**os.environ, "DEBIAN_FRONTEND": "noninteractive"},
     )
