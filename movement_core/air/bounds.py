@@ -28,7 +28,7 @@ def within(
         raise InputError(
             say("{value} is not a usable {what}", value=value, what=what),
             where=f"{what}[{', '.join(map(str, at))}]" if array.ndim else what,
-            allowed=f"{low:g} to {high:g} {unit}".rstrip(),
+            allowed=say("{low:g} to {high:g} {unit}", low=low, high=high, unit=unit).rstrip(),
             todo=todo,
         )
     return array

@@ -10,6 +10,7 @@ from movement_core.errors import InputError, UnknownName
 from movement_core.holding.model import Elastic
 from movement_core.sources import DERIVED, Source
 from movement_core.tables import number, rows
+from movement_core.wording import say
 
 # Handbook bending moduli are from mid-span loading and hold some shear; the handbook raises them by 10 % for
 # the modulus along the grain (Wood Handbook, FPL-GTR-190, p. 5-2, recalled).
@@ -55,7 +56,11 @@ def typical_ratios(group: str) -> ElasticRatios:
     """
     chosen = [row for row in rows("elastic_ratios") if row["group"] == group and row["species"] != "Balsa"]
     if not chosen:
-        raise InputError(f"group {group!r}", where="elastic ratios", allowed="hardwood or softwood")
+        raise InputError(
+            say("group {group!r}", group=group),
+            where=say("elastic ratios"),
+            allowed=say("hardwood or softwood"),
+        )
     means = {}
     for name, column in zip(_FIGURES, _COLUMNS):
         known = [value for value in (number(row[column]) for row in chosen) if value is not None]
@@ -79,11 +84,12 @@ def elastic_ratios(species: str) -> ElasticRatios:
     if row is None:
         near = difflib.get_close_matches(species.casefold(), table, n=3, cutoff=0.4)
         raise UnknownName(
-            f"no elastic ratios for {species!r}",
+            say("no elastic ratios for {species!r}", species=species),
             nearest=tuple(table[name]["species"] for name in near),
-            where="elastic ratios",
-            allowed=", ".join(table[name]["species"] for name in near) or "the species of elastic_ratios.csv",
-            todo="name a like wood's row, or use typical_ratios knowingly",
+            where=say("elastic ratios"),
+            allowed=", ".join(table[name]["species"] for name in near)
+            or say("the species of elastic_ratios.csv"),
+            todo=say("name a like wood's row, or use typical_ratios knowingly"),
         )
     known = row["ratios_provenance"] or row["poisson_provenance"]
     if "recalled" in (row["ratios_provenance"], row["poisson_provenance"]):
@@ -115,9 +121,17 @@ def board_elastic(ratios: ElasticRatios, moe_mpa: float, ring_angle_deg: float =
     plane break reciprocity: the mean of the two compliances is used, or the one that is given.
     """
     if not 0 <= ring_angle_deg <= 90:
-        raise InputError(f"ring angle {ring_angle_deg:g}°", where="elastic constants", allowed="0 to 90°")
+        raise InputError(
+            say("ring angle {ring_angle_deg:g}°", ring_angle_deg=ring_angle_deg),
+            where=say("elastic constants"),
+            allowed=say("0 to 90°"),
+        )
     if not (math.isfinite(moe_mpa) and moe_mpa > 0):
-        raise InputError(f"modulus {moe_mpa!r}", where="elastic constants", allowed="above 0 MPa")
+        raise InputError(
+            say("modulus {moe_mpa!r}", moe_mpa=moe_mpa),
+            where=say("elastic constants"),
+            allowed=say("above 0 MPa"),
+        )
     e_l = SHEAR_FREE * moe_mpa
     s, c = math.sin(math.radians(ring_angle_deg)), math.cos(math.radians(ring_angle_deg))
     needs = {"et": c > 1e-3, "glt": c > 1e-3, "er": s > 1e-3, "glr": s > 1e-3, "grt": s * c > 1e-3}
@@ -133,10 +147,16 @@ def board_elastic(ratios: ElasticRatios, moe_mpa: float, ring_angle_deg: float =
         missing.append("mu_rt")
     if missing:
         raise InputError(
-            f"no published {', '.join(missing)} for {ratios.species}",
-            where=f"elastic constants at a ring angle of {ring_angle_deg:g}°",
-            allowed="flat-sawn (0°) needs E_T, G_LT, mu_LT; quarter-sawn (90°) E_R, G_LR, mu_LR; between, all",
-            todo="fill the gap from a like wood or typical_ratios with filled_from, or use the nearer pure cut",
+            say("no published {names} for {species}", names=", ".join(missing), species=ratios.species),
+            where=say(
+                "elastic constants at a ring angle of {ring_angle_deg:g}°", ring_angle_deg=ring_angle_deg
+            ),
+            allowed=say(
+                "flat-sawn (0°) needs E_T, G_LT, mu_LT; quarter-sawn (90°) E_R, G_LR, mu_LR; between, all"
+            ),
+            todo=say(
+                "fill the gap from a like wood or typical_ratios with filled_from, or use the nearer pure cut"
+            ),
         )
     compliance = poisson = shear = 0.0
     if c > 1e-3:

@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -44,13 +45,15 @@ class FreeCurvature:
             values = tuple(float(value) for value in getattr(self, name))
             object.__setattr__(self, name, values)
             if not np.all(np.isfinite(values)):
-                raise InputError(f"{name} holds a value that is not finite", where="free curvature")
+                raise InputError(
+                    say("{name} holds a value that is not finite", name=name), where=say("free curvature")
+                )
         boards = len(self.lines_mm) - 1
         if boards < 1 or np.any(np.diff(self.lines_mm) <= 0):
             raise InputError(
-                f"lines_mm {self.lines_mm} do not rise",
-                where="free curvature",
-                allowed="two or more positions across the width, each greater than the one before",
+                say("lines_mm {lines_mm} do not rise", lines_mm=self.lines_mm),
+                where=say("free curvature"),
+                allowed=say("two or more positions across the width, each greater than the one before"),
             )
         if not self.kinks_rad:
             object.__setattr__(self, "kinks_rad", (0.0,) * (boards - 1))
@@ -59,12 +62,17 @@ class FreeCurvature:
         for name, wanted in (("crown_per_mm", boards), ("kinks_rad", boards - 1), ("bow_per_mm", boards)):
             if len(getattr(self, name)) != wanted:
                 raise InputError(
-                    f"{len(getattr(self, name))} values in {name} for {boards} boards",
-                    where="free curvature",
+                    say(
+                        "{count} values in {name} for {boards} boards",
+                        count=len(getattr(self, name)),
+                        name=name,
+                        boards=boards,
+                    ),
+                    where=say("free curvature"),
                     allowed=f"{wanted}",
                 )
         if not np.isfinite(self.twist_per_mm):
-            raise InputError("twist_per_mm is not finite", where="free curvature")
+            raise InputError(say("twist_per_mm is not finite"), where=say("free curvature"))
 
     @classmethod
     def even(cls, width_mm: float, crown_per_mm: float) -> FreeCurvature:
@@ -90,7 +98,9 @@ class FreeCurvature:
         across, height = np.asarray(profile_mm, dtype=float).T
         given = np.asarray(lines_mm, dtype=float)
         if pieces < 1:
-            raise InputError(f"{pieces} pieces", where="profile", allowed="1 or more")
+            raise InputError(
+                say("{pieces} pieces", pieces=pieces), where=say("profile"), allowed=say("1 or more")
+            )
         shares = np.arange(len(given) * pieces - pieces + 1) / pieces
         lines = np.interp(shares, np.arange(len(given)), given)
         crown, start_slope, end_slope = [], [], []
@@ -98,10 +108,15 @@ class FreeCurvature:
             inside = (across >= left - 1e-9) & (across <= right + 1e-9)
             if np.count_nonzero(inside) < 3:
                 raise InputError(
-                    f"{np.count_nonzero(inside)} samples between {left:g} and {right:g} mm",
-                    where="profile",
-                    allowed=f"3 or more in each of {pieces} stretches of a board",
-                    todo="sample the profile more finely, or ask for fewer pieces",
+                    say(
+                        "{count_nonzero} samples between {left:g} and {right:g} mm",
+                        count_nonzero=np.count_nonzero(inside),
+                        left=left,
+                        right=right,
+                    ),
+                    where=say("profile"),
+                    allowed=say("3 or more in each of {pieces} stretches of a board", pieces=pieces),
+                    todo=say("sample the profile more finely, or ask for fewer pieces"),
                 )
             ends = np.interp([left, right], across, height)
             chord = (ends[1] - ends[0]) / (right - left)

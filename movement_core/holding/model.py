@@ -16,6 +16,7 @@ from numpy.typing import ArrayLike, NDArray
 from movement_core.errors import InputError
 from movement_core.holding.free_curvature import FreeCurvature
 from movement_core.holding.polygon import distance_to_edge, inside_polygon
+from movement_core.wording import say
 
 Point = tuple[float, float]
 
@@ -31,7 +32,9 @@ def _check(
                 allowed = "a finite number"
                 allowed += " above 0" if field.name in positive else ""
                 allowed += ", 0 or more" if field.name in not_negative else ""
-                raise InputError(f"{field.name} is {value!r}", where=where, allowed=allowed)
+                raise InputError(
+                    say("{name} is {value!r}", name=field.name, value=value), where=where, allowed=allowed
+                )
 
 
 @dataclass(frozen=True)
@@ -52,9 +55,11 @@ class Elastic:
         _check(self, "elastic constants", ("e_along_mpa", "e_across_mpa", "shear_mpa"))
         if self.poisson**2 * self.e_across_mpa >= self.e_along_mpa:
             raise InputError(
-                f"poisson {self.poisson:g} gives no stable material",
-                where="elastic constants",
-                allowed=f"below {math.sqrt(self.e_along_mpa / self.e_across_mpa):.2f} for these moduli",
+                say("poisson {poisson:g} gives no stable material", poisson=self.poisson),
+                where=say("elastic constants"),
+                allowed=say(
+                    "below {sqrt:.2f} for these moduli", sqrt=math.sqrt(self.e_along_mpa / self.e_across_mpa)
+                ),
             )
 
 
@@ -80,13 +85,19 @@ class Plate:
             half = np.array([self.length_mm, self.width_mm]) / 2 + 1e-6
             if outline.ndim != 2 or outline.shape[1:] != (2,) or len(outline) < 3 or self.area_mm2 <= 0:
                 raise InputError(
-                    "no polygon", where="plate outline", allowed="3 or more (along, across) points"
+                    say("no polygon"),
+                    where=say("plate outline"),
+                    allowed=say("3 or more (along, across) points"),
                 )
             if not np.all(np.abs(outline) <= half):
                 raise InputError(
-                    "the outline leaves the panel's length and width",
-                    where="plate outline",
-                    allowed=f"along ±{self.length_mm / 2:g} mm, across ±{self.width_mm / 2:g} mm",
+                    say("the outline leaves the panel's length and width"),
+                    where=say("plate outline"),
+                    allowed=say(
+                        "along ±{length_mm:g} mm, across ±{width_mm:g} mm",
+                        length_mm=self.length_mm / 2,
+                        width_mm=self.width_mm / 2,
+                    ),
                 )
 
     @property
@@ -154,9 +165,9 @@ class Bearing:
             or not np.isfinite(outline).all()
         ):
             raise InputError(
-                f"outline of {outline.shape} values",
-                where=f"bearing {self.name!r}",
-                allowed="2 or more finite (along, across) points",
+                say("outline of {shape} values", shape=outline.shape),
+                where=say("bearing {name!r}", name=self.name),
+                allowed=say("2 or more finite (along, across) points"),
             )
 
 
@@ -222,12 +233,12 @@ class Beam:
             ("play_mm",),
         )
         if self.length_mm <= 0:
-            raise InputError("its two ends are one point", where=f"beam {self.name!r}")
+            raise InputError(say("its two ends are one point"), where=say("beam {name!r}", name=self.name))
         if any(not 0 <= s <= self.length_mm for s in self.screws_mm):
             raise InputError(
-                f"screws at {self.screws_mm}",
-                where=f"beam {self.name!r}",
-                allowed=f"0 to {self.length_mm:g} mm from its start",
+                say("screws at {screws_mm}", screws_mm=self.screws_mm),
+                where=say("beam {name!r}", name=self.name),
+                allowed=say("0 to {length_mm:g} mm from its start", length_mm=self.length_mm),
             )
 
     @property

@@ -22,6 +22,7 @@ from movement_core.holding.held import BeamResult, Held, surface_result
 from movement_core.holding.model import Anchor, Beam, Bearing, LoadCase, Plate, Point
 from movement_core.holding.plate_energy import bending_inverse, bending_stiffness, plate_load
 from movement_core.holding.springs import Body, Springs, equilibrium, push_only
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -205,9 +206,13 @@ def hold(
 def _on_the_plate(plate: Plate, point: Point, where: str) -> None:
     if not plate.holds(np.array([point]))[0]:
         raise InputError(
-            f"({point[0]:g}, {point[1]:g}) mm lies beyond the panel",
+            say("({point:g}, {point2:g}) mm lies beyond the panel", point=point[0], point2=point[1]),
             where=where,
-            allowed=f"along ±{plate.length_mm / 2:g} mm, across ±{plate.width_mm / 2:g} mm, inside its outline",
+            allowed=say(
+                "along ±{length_mm:g} mm, across ±{width_mm:g} mm, inside its outline",
+                length_mm=plate.length_mm / 2,
+                width_mm=plate.width_mm / 2,
+            ),
         )
 
 

@@ -13,6 +13,7 @@ from movement_core.errors import InputError
 from movement_core.holding.fasteners import ACROSS, ALONG, Kind
 from movement_core.holding.model import Bearing, Plate, Point
 from movement_core.holding.polygon import clip_to_rectangle
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -41,7 +42,9 @@ class Rail:
 
     def __post_init__(self) -> None:
         if not (math.isfinite(self.length_mm) and self.length_mm > 0 and self.breadth_mm > 0):
-            raise InputError("length and breadth must be above 0", where=f"rail {self.name!r}")
+            raise InputError(
+                say("length and breadth must be above 0"), where=say("rail {name!r}", name=self.name)
+            )
 
     @property
     def length_mm(self) -> float:

@@ -14,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from movement_core.errors import HeartsideError
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -142,9 +143,9 @@ def equilibrium(body: Body, springs: Springs, start: NDArray[np.int8], most_step
         if share < 1.0:
             states = np.full_like(states, 99)  # no state's own answer yet
     raise ConvergenceError(
-        f"contact still changes after {most_steps} steps",
-        where="plate on its frame",
-        todo="check that the support and the anchors are those meant; report the case if they are",
+        say("contact still changes after {most_steps} steps", most_steps=most_steps),
+        where=say("plate on its frame"),
+        todo=say("check that the support and the anchors are those meant; report the case if they are"),
     )
 
 

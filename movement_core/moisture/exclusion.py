@@ -20,6 +20,7 @@ from movement_core.air.moist_air import saturation_pressure
 from movement_core.errors import InputError
 from movement_core.moisture.slab import uptake
 from movement_core.moisture.transport import M_PER_S_IN_MM_PER_DAY, dry_density
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -77,9 +78,9 @@ def fit_film(effectiveness_percent: Sequence[float | None]) -> FilmFit:
         or not ((figures[known] >= 0) & (figures[known] <= 100)).all()
     ):
         raise InputError(
-            f"effectiveness {list(effectiveness_percent)} cannot be used",
-            where="moisture-excluding effectiveness",
-            allowed="percentages 0 to 100 after 1, 7, 14 days; None where unknown, at least one known",
+            say("effectiveness {list} cannot be used", list=list(effectiveness_percent)),
+            where=say("moisture-excluding effectiveness"),
+            allowed=say("percentages 0 to 100 after 1, 7, 14 days; None where unknown, at least one known"),
         )
 
     # The misfit has one valley: sweep it coarsely, then ever more finely round the best.

@@ -139,10 +139,10 @@ def built_moisture(
         return BuiltMoisture(mc, "given", (mc - given_sd, mc + given_sd), Uncertain(mc, given_sd))
     if (shop is None) != (date is None):
         raise InputError(
-            "the shop's air and the date belong together",
-            where="as-built moisture",
-            allowed="both, or neither",
-            todo="add the date it was built" if date is None else "add the shop's year",
+            say("the shop's air and the date belong together"),
+            where=say("as-built moisture"),
+            allowed=say("both, or neither"),
+            todo=say("add the date it was built") if date is None else say("add the shop's year"),
         )
     if shop is not None and date is not None:
         day = day_of_year(date)
@@ -168,6 +168,8 @@ def over_plausible(
     ``function`` takes an array of moistures (points,) and gives (points, …).
     """
     if not 2 <= points <= 1000:
-        raise InputError(f"{points} points", where="plausible range", allowed="2 to 1000")
+        raise InputError(
+            say("{points} points", points=points), where=say("plausible range"), allowed=say("2 to 1000")
+        )
     moistures = np.linspace(*built.likely_range, points)
     return moistures, np.asarray(function(moistures), dtype=np.float64)

@@ -18,6 +18,7 @@ from numpy.typing import ArrayLike, NDArray
 from movement_core.air.bounds import within
 from movement_core.errors import InputError
 from movement_core.moisture.transport import MOISTURE_RANGE
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 Diffusivity = float | Callable[[Array], Array]
@@ -52,7 +53,11 @@ class Spell:
         for name in ("show_air_mc", "back_air_mc"):
             samples = within(getattr(self, name), name, *MOISTURE_RANGE, "%")
             if samples.ndim > 1 or samples.size == 0:
-                raise InputError(f"shape {samples.shape}", where=name, allowed="a number or a row of samples")
+                raise InputError(
+                    say("shape {shape}", shape=samples.shape),
+                    where=name,
+                    allowed=say("a number or a row of samples"),
+                )
         for name in ("show_exchange", "back_exchange"):
             within(getattr(self, name), name, 0.0, 1e9, "mm/day")
 
@@ -127,13 +132,17 @@ def march(
     """
     thickness = float(within(thickness_mm, "thickness", 0.1, 1000.0, "mm"))
     if not 8 <= cells <= 400:
-        raise InputError(f"{cells} cells", where="cells", allowed="8 to 400")
+        raise InputError(say("{cells} cells", cells=cells), where=say("cells"), allowed=say("8 to 400"))
     if not spells:
-        raise InputError("no spell to march through", where="spells", allowed="at least one")
+        raise InputError(say("no spell to march through"), where=say("spells"), allowed=say("at least one"))
     middles, widths = grid(thickness, cells)
     start = within(start_mc, "starting moisture", *MOISTURE_RANGE, "%")
     if start.ndim and start.shape != (cells,):
-        raise InputError(f"shape {start.shape}", where="starting moisture", allowed=f"a number or ({cells},)")
+        raise InputError(
+            say("shape {shape}", shape=start.shape),
+            where=say("starting moisture"),
+            allowed=say("a number or ({cells},)", cells=cells),
+        )
     board = _Board(middles, widths, diffusivity)
     state = np.broadcast_to(start, (cells,)).astype(np.float64)
     rate = float(np.mean(board.rates(state)))

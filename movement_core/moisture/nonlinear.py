@@ -19,6 +19,7 @@ from movement_core.moisture.finish import FaceFinish
 from movement_core.moisture.marching import DEFAULT_CELLS, Spell, march
 from movement_core.moisture.response import WoodYear, wood_year
 from movement_core.moisture.transport import DEFAULT_DIFFUSION, diffusivity
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -93,10 +94,14 @@ def nonlinear_year(
             break
     else:
         raise InputError(
-            f"the years still differ by {change:.3f} % after {MOST_YEARS}",
-            where=f"board of {thickness_mm:g} mm",
-            allowed="boards whose answer settles within that time",
-            todo="use the spectral year for very thick or tightly closed boards",
+            say(
+                "the years still differ by {change:.3f} % after {MOST_YEARS}",
+                change=change,
+                MOST_YEARS=MOST_YEARS,
+            ),
+            where=say("board of {thickness_mm:g} mm", thickness_mm=thickness_mm),
+            allowed=say("boards whose answer settles within that time"),
+            todo=say("use the spectral year for very thick or tightly closed boards"),
         )
     gap = float(np.abs(mean - spectral.mean_mc).max())
     swing = float(np.ptp(spectral.air_mc))

@@ -36,6 +36,7 @@ from movement_core.moisture.transport import (
     exchange,
     still_air_permeance,
 )
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 Faces = FaceFinish | str | Sequence[FaceFinish | str]
@@ -163,10 +164,10 @@ def mean_air(air: Air) -> tuple[float, Array, float]:
     temperature, daily = mean_temperature(air), daily_moisture(air)
     if temperature > WARMEST_MEAN_C:
         raise InputError(
-            f"a yearly mean of {temperature:.0f} °C",
-            where=f"air {air.name!r}",
-            allowed=f"up to {WARMEST_MEAN_C:g} °C",
-            todo="if these are °F, convert them first",
+            say("a yearly mean of {temperature:.0f} °C", temperature=temperature),
+            where=say("air {name!r}", name=air.name),
+            allowed=say("up to {WARMEST_MEAN_C:g} °C", WARMEST_MEAN_C=WARMEST_MEAN_C),
+            todo=say("if these are °F, convert them first"),
         )
     return temperature, daily, mean_humidity(air)
 
@@ -234,7 +235,9 @@ def slab_year(show_air_mc: ArrayLike, slab: SlabTransport, back_air_mc: ArrayLik
     except ValueError:
         shapes = ", ".join(f"{name} {np.shape(getattr(slab, name))}" for name in _SLAB_FIELDS)
         raise InputError(
-            f"these do not fit together: {shapes}", where="boards", allowed="shapes that broadcast"
+            say("these do not fit together: {shapes}", shapes=shapes),
+            where=say("boards"),
+            allowed=say("shapes that broadcast"),
         ) from None
     fields = [
         np.broadcast_to(np.asarray(getattr(slab, name), dtype=np.float64), shape) for name in _SLAB_FIELDS
@@ -243,10 +246,10 @@ def slab_year(show_air_mc: ArrayLike, slab: SlabTransport, back_air_mc: ArrayLik
     if closed.any():
         where = f"board {np.argwhere(np.atleast_1d(closed))[0].tolist()}" if shape else "board"
         raise InputError(
-            "both faces are blocked: through its thickness it never answers the air",
+            say("both faces are blocked: through its thickness it never answers the air"),
             where=where,
-            allowed="at most one blocked face",
-            todo="leave it out: only its edges and ends breathe",
+            allowed=say("at most one blocked face"),
+            todo=say("leave it out: only its edges and ends breathe"),
         )
     flat = [field.reshape(-1, 1) for field in fields]
     count = flat[0].shape[0]

@@ -16,6 +16,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from movement_core.air.bounds import within
 from movement_core.errors import InputError
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -47,11 +48,15 @@ class Uncertain:
         within(self.sd, "standard deviation", 0.0, 1e12, "")
         if self.law not in ("normal", "uniform", "lognormal"):
             raise InputError(
-                f"law {self.law!r}", where="uncertainty", allowed="'normal', 'uniform' or 'lognormal'"
+                say("law {law!r}", law=self.law),
+                where=say("uncertainty"),
+                allowed=say("'normal', 'uniform' or 'lognormal'"),
             )
         if self.law == "lognormal" and self.value <= 0:
             raise InputError(
-                f"{self.value:g} cannot vary by a factor", where="uncertainty", allowed="a positive value"
+                say("{value:g} cannot vary by a factor", value=self.value),
+                where=say("uncertainty"),
+                allowed=say("a positive value"),
             )
 
     def from_standard(self, z: Array) -> Array:
@@ -66,14 +71,20 @@ class Uncertain:
 def between(low: float, high: float) -> Uncertain:
     """Anything between two values, equally likely."""
     if not low <= high:
-        raise InputError(f"{low:g} to {high:g}", where="range", allowed="the lower value first")
+        raise InputError(
+            say("{low:g} to {high:g}", low=low, high=high),
+            where=say("range"),
+            allowed=say("the lower value first"),
+        )
     return Uncertain((low + high) / 2, float((high - low) / np.sqrt(12)), "uniform")
 
 
 def within_factor(value: float, factor: float) -> Uncertain:
     """Known within a factor either way, nearly certainly (the factor is two standard deviations)."""
     if not factor >= 1:
-        raise InputError(f"factor {factor:g}", where="range", allowed="1 or more")
+        raise InputError(
+            say("factor {factor:g}", factor=factor), where=say("range"), allowed=say("1 or more")
+        )
     return Uncertain(value, float(np.log(factor)) / 2, "lognormal")
 
 
@@ -147,7 +158,9 @@ def spread(
     Shares are first-order sensitivity indices by the pick-and-freeze scheme (Saltelli et al. 2010, recalled).
     """
     if samples < 64:
-        raise InputError(f"{samples} samples", where="spread", allowed="64 or more")
+        raise InputError(
+            say("{samples} samples", samples=samples), where=say("spread"), allowed=say("64 or more")
+        )
     causes = {name: given for name, given in inputs.items() if isinstance(given, Uncertain) and given.sd > 0}
     best = {
         name: given.value if isinstance(given, Uncertain) else float(given) for name, given in inputs.items()
@@ -166,10 +179,10 @@ def spread(
             result = np.array([function(**row) for row in rows], dtype=np.float64)
         if not np.isfinite(result).all():
             raise InputError(
-                "the function gave a value that is no number",
-                where="spread",
-                allowed="finite answers over the whole range of the causes",
-                todo="narrow the causes, or bound them inside the function",
+                say("the function gave a value that is no number"),
+                where=say("spread"),
+                allowed=say("finite answers over the whole range of the causes"),
+                todo=say("narrow the causes, or bound them inside the function"),
             )
         return result
 

@@ -18,6 +18,7 @@ from movement_core.air.moist_air import VAPOUR_GAS_CONSTANT, saturation_pressure
 from movement_core.errors import UnknownName
 from movement_core.sources import Source
 from movement_core.tables import rows
+from movement_core.wording import say
 
 Array = NDArray[np.float64]
 
@@ -76,7 +77,7 @@ def transport_method(quantity: str, name: str) -> TransportMethod:
     methods = transport_methods(quantity)
     if name not in methods:
         raise UnknownName(
-            f"no {quantity} method {name!r}",
+            say("no {quantity} method {name!r}", quantity=quantity, name=name),
             allowed=", ".join(methods),
             nearest=tuple(methods),
             where=quantity,

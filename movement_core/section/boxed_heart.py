@@ -23,7 +23,7 @@ from movement_core.section.elastic import (
     stretches,
 )
 from movement_core.section.field import Floats, numbers, strains
-from movement_core.wording import phrase
+from movement_core.wording import phrase, say
 
 WARNING = phrase(
     "the section holds its pith: it cannot stay free of stress and will check from the pith "
@@ -78,10 +78,15 @@ def solve_boxed_heart(
     inside = abs(pith_mm[0]) < 0.5 * width_mm and abs(pith_mm[1]) < 0.5 * thickness_mm
     if not inside:
         raise InputError(
-            f"pith ({pith_mm[0]:g}, {pith_mm[1]:g}) mm is outside a section of "
-            f"{width_mm:g} × {thickness_mm:g} mm",
-            allowed="a pith inside",
-            todo="use free_shape: it is exact there",
+            say(
+                "pith ({pith_mm:g}, {pith_mm2:g}) mm is outside a section of {width_mm:g} × {thickness_mm:g} mm",
+                pith_mm=pith_mm[0],
+                pith_mm2=pith_mm[1],
+                width_mm=width_mm,
+                thickness_mm=thickness_mm,
+            ),
+            allowed=say("a pith inside"),
+            todo=say("use free_shape: it is exact there"),
         )
     return _solved(
         float(width_mm), float(thickness_mm), (float(pith_mm[0]), float(pith_mm[1])), stiffness, fineness

@@ -14,6 +14,7 @@ import numpy as np
 
 from movement_core.errors import InputError
 from movement_core.section.field import Floats
+from movement_core.wording import say
 
 _GAUSS = np.sqrt(0.6) * np.array([-1.0, 0.0, 1.0])
 _GAUSS_WEIGHT = np.array([5.0, 8.0, 5.0]) / 9.0
@@ -40,10 +41,14 @@ class CrossStiffness:
         limit = self.radial_mpa / self.tangential_mpa if self.tangential_mpa else 0.0
         if not (all(0.0 < v < 1e6 for v in values) and 0.0 <= self.poisson_rt**2 < limit):
             raise InputError(
-                f"cross-grain stiffness {values} MPa with Poisson ratio {self.poisson_rt:g}",
-                where="cross stiffness",
-                allowed="moduli above 0, poisson_rt² below E_R ÷ E_T",
-                todo="give moduli in MPa",
+                say(
+                    "cross-grain stiffness {values} MPa with Poisson ratio {poisson_rt:g}",
+                    values=values,
+                    poisson_rt=self.poisson_rt,
+                ),
+                where=say("cross stiffness"),
+                allowed=say("moduli above 0, poisson_rt² below E_R ÷ E_T"),
+                todo=say("give moduli in MPa"),
             )
 
     def matrix(self) -> Floats:

@@ -11,6 +11,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
+from movement_core.wording import say
 
 Floats = NDArray[np.float64]
 
@@ -21,16 +22,25 @@ def numbers(value: ArrayLike, what: str, *, where: str = "", pairs: bool = False
         array = np.asarray(value, dtype=np.float64)
     except (TypeError, ValueError):
         raise InputError(
-            f"{what} {value!r} is not a number", where=where, allowed="finite numbers", todo="give numbers"
+            say("{what} {value!r} is not a number", what=what, value=value),
+            where=where,
+            allowed=say("finite numbers"),
+            todo=say("give numbers"),
         ) from None
     if pairs and (array.ndim == 0 or array.shape[-1] != 2):
         raise InputError(
-            f"{what} has shape {array.shape}", where=where, allowed="(…, 2): x and y in mm", todo="give pairs"
+            say("{what} has shape {shape}", what=what, shape=array.shape),
+            where=where,
+            allowed=say("(…, 2): x and y in mm"),
+            todo=say("give pairs"),
         )
     if not np.isfinite(array).all():
         bad = array[~np.isfinite(array)].flat[0]
         raise InputError(
-            f"{what} contains {bad}", where=where, allowed="finite numbers", todo="find the missing value"
+            say("{what} contains {bad}", what=what, bad=bad),
+            where=where,
+            allowed=say("finite numbers"),
+            todo=say("find the missing value"),
         )
     return array
 
@@ -42,10 +52,10 @@ def strains(radial_strain: ArrayLike, tangential_strain: ArrayLike, where: str =
         array = numbers(value, name, where=where)
         if array.size and array.min() <= -1.0:
             raise InputError(
-                f"{name} {array.min():g} leaves no wood",
+                say("{name} {min:g} leaves no wood", name=name, min=array.min()),
                 where=where,
-                allowed="above −1 (a fraction: −0.01 is one percent of shrinkage)",
-                todo="give strain as a fraction, not in percent",
+                allowed=say("above −1 (a fraction: −0.01 is one percent of shrinkage)"),
+                todo=say("give strain as a fraction, not in percent"),
             )
         pair.append(array)
     return pair[0], pair[1]
@@ -129,12 +139,14 @@ def _bad_input(points: ArrayLike, pith: ArrayLike, radial: ArrayLike, tangential
         return error
     if np.hypot(at[..., 0], at[..., 1]).min() == 0.0:
         return InputError(
-            "pith (0, 0) is the centre of the section",
-            allowed="outside the section",
-            todo="solve a section that holds its pith with solve_boxed_heart, or give its true pith",
+            say("pith (0, 0) is the centre of the section"),
+            allowed=say("outside the section"),
+            todo=say("solve a section that holds its pith with solve_boxed_heart, or give its true pith"),
         )
     return InputError(
-        "the numbers are too large to compute with", allowed="sizes in mm", todo="check the units"
+        say("the numbers are too large to compute with"),
+        allowed=say("sizes in mm"),
+        todo=say("check the units"),
     )
 
 
@@ -147,9 +159,9 @@ def _refuse_surrounded(angle: Floats, pith: Floats) -> None:
     if bad.any():
         where = np.broadcast_to(pith, (*bad.shape, 2))[bad][0]
         raise InputError(
-            f"the points surround the pith ({where[0]:g}, {where[1]:g}) mm",
-            allowed="pith outside the section",
-            todo="a section that holds its pith is not free of stress: use solve_boxed_heart",
+            say("the points surround the pith ({where:g}, {where2:g}) mm", where=where[0], where2=where[1]),
+            allowed=say("pith outside the section"),
+            todo=say("a section that holds its pith is not free of stress: use solve_boxed_heart"),
         )
 
 

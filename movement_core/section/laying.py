@@ -16,6 +16,7 @@ from movement_core.section.arrangement import Season, way_of
 from movement_core.section.board import Board
 from movement_core.section.lays import Candidate
 from movement_core.section.panel import Panel
+from movement_core.wording import say
 
 SAMPLES_A_BOARD = 16
 
@@ -32,9 +33,14 @@ class Laying:
         n = len(self.order)
         if sorted(self.order) != list(range(n)) or len(self.over) != n or len(self.turned) != n:
             raise InputError(
-                f"a laying of {self.order}, {self.over}, {self.turned}",
-                where="laying",
-                allowed="each board once, and for each place whether it is turned over and end for end",
+                say(
+                    "a laying of {order}, {over}, {turned}",
+                    order=self.order,
+                    over=self.over,
+                    turned=self.turned,
+                ),
+                where=say("laying"),
+                allowed=say("each board once, and for each place whether it is turned over and end for end"),
             )
 
     @classmethod
@@ -91,7 +97,10 @@ def judged(candidates: Sequence[Candidate], changes: tuple[float, float], laying
     InputError : another number of boards, or boards that make no panel.
     """
     if len(laying.order) != len(candidates):
-        raise InputError(f"{len(laying.order)} places for {len(candidates)} boards", where="laying")
+        raise InputError(
+            say("{count} places for {count2} boards", count=len(laying.order), count2=len(candidates)),
+            where=say("laying"),
+        )
     boards = tuple(
         candidates[i].board.turned(over=over, end_for_end=turned)
         for i, over, turned in zip(laying.order, laying.over, laying.turned)

@@ -16,7 +16,7 @@ from numpy.typing import ArrayLike
 from movement_core.errors import InputError
 from movement_core.section.board import Board, holds_pith
 from movement_core.section.field import Floats
-from movement_core.wording import phrase
+from movement_core.wording import phrase, say
 
 SLOPE_UNKNOWN = phrase(
     "slope of spiral grain not stated: the twist is unknown, and spiral grain usually twists most"
@@ -49,8 +49,8 @@ def board_twist(board: Board, mc_change: ArrayLike) -> Twist:
     ends = [end for end in (board.pith_mm, board.far_pith_mm) if end is not None]
     if any(holds_pith(board.width_mm, board.thickness_mm, end) for end in ends):
         raise InputError(
-            f"the section holds its pith, {ends}", where=board.where, allowed="pith outside at both ends",
-            todo="take a boxed-heart board to twist by an amount that is not known",
+            say("the section holds its pith, {ends}", ends=ends), where=board.where, allowed=say("pith outside at both ends"),
+            todo=say("take a boxed-heart board to twist by an amount that is not known"),
         )  # fmt: skip
     radial, tangential = board.strains(mc_change)
     flags = []

@@ -8,6 +8,7 @@ from __future__ import annotations
 from typing import Any
 
 from movement_core.errors import InputError
+from movement_core.wording import say
 from workbench_pkg.actions.transaction import one_step
 
 _LOOKS = ("ShapeColor", "LineColor", "Transparency", "ShapeAppearance")
@@ -30,17 +31,21 @@ def take_apart(obj: Any) -> list[str]:
     """
     if not is_several(obj):
         raise InputError(
-            f"{obj.Label!r} is not one plain object of several solids",
-            where="taking apart",
-            todo="choose another",
+            say("{Label!r} is not one plain object of several solids", Label=obj.Label),
+            where=say("taking apart"),
+            todo=say("choose another"),
         )
     group = obj.getParentGeoFeatureGroup() or obj.getParentGroup()
     users = [user for user in obj.InList if user != group]
     if users:
         raise InputError(
-            f"other objects are made of {obj.Label!r}: {', '.join(user.Label for user in users)}",
-            where="taking apart",
-            todo="take those away first, or draw the parts as objects of their own",
+            say(
+                "other objects are made of {Label!r}: {names}",
+                Label=obj.Label,
+                names=", ".join(user.Label for user in users),
+            ),
+            where=say("taking apart"),
+            todo=say("take those away first, or draw the parts as objects of their own"),
         )
     doc, label, view = obj.Document, obj.Label, obj.ViewObject
     solids = [solid.copy() for solid in obj.Shape.Solids]

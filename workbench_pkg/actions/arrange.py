@@ -14,6 +14,7 @@ from movement_core.piece.tag_sources import merge, tags_from_text, values_by_wor
 from movement_core.piece.tags import PROPERTY_WORDS
 from movement_core.section.laying import Laying
 from movement_core.sheet.arrangements import study_entry
+from movement_core.wording import say
 from workbench_pkg.actions.check import solve_document, table_beside
 from workbench_pkg.actions.measured import measured_beside
 from workbench_pkg.actions.settings import Settings
@@ -69,10 +70,10 @@ def lay_boards(
     panel = next((p for p in glued_panels(piece) if [b.part.key for b in p.boards] == list(boards)), None)
     if panel is None:
         raise InputError(
-            "the boards make no panel of this document",
-            where="laying",
-            allowed="the keys of all its boards from left to right, as 'arrange' tells them",
-            todo="read the panel anew",
+            say("the boards make no panel of this document"),
+            where=say("laying"),
+            allowed=say("the keys of all its boards from left to right, as 'arrange' tells them"),
+            todo=say("read the panel anew"),
         )
     said = [words_said(leaves[key]) for key in boards]
     places = words_of_places(panel, said, laying, looks)
@@ -84,9 +85,12 @@ def lay_boards(
             stays = sorted(word for word, value in words.items() if value is None and word in text)
             if stays:
                 raise InputError(
-                    f"its label says {', '.join(stays)}, which would stay behind when its wood goes elsewhere",
-                    where=f"board {leaves[key].name!r}",
-                    todo="take it out of the label, and tag the board instead",
+                    say(
+                        "its label says {names}, which would stay behind when its wood goes elsewhere",
+                        names=", ".join(stays),
+                    ),
+                    where=say("board {name!r}", name=leaves[key].name),
+                    todo=say("take it out of the label, and tag the board instead"),
                 )
             write_tags(leaves[key].owner, properties_from_words(words), leaves[key].element)
 
@@ -110,14 +114,14 @@ def arrange_file(
 def _picked(panels: tuple[GluedPanel, ...], board: str) -> list[GluedPanel]:
     if not panels:
         raise InputError(
-            "no boards lie edge to edge in it",
-            allowed="boards of one panel, their grain the same way, their edges within 0.2 mm",
-            todo="draw the boards of the panel one by one",
+            say("no boards lie edge to edge in it"),
+            allowed=say("boards of one panel, their grain the same way, their edges within 0.2 mm"),
+            todo=say("draw the boards of the panel one by one"),
         )
     if not board:
         return list(panels)
     picked = [panel for panel in panels if any(b.part.name == board for b in panel.boards)]
     if not picked:
         names = ", ".join(b.part.name for panel in panels for b in panel.boards)
-        raise UnknownName(f"no panel has a board {board!r}", allowed=names)
+        raise UnknownName(say("no panel has a board {board!r}", board=board), allowed=names)
     return picked

@@ -7,6 +7,7 @@ import os
 from pathlib import Path
 
 from movement_core.errors import FileError
+from movement_core.wording import say
 from workbench_pkg.host.plain_reading import read_plain
 
 
@@ -20,7 +21,9 @@ def find_beside(path: Path, name: str) -> Path | None:
     found = sorted(each for each in os.listdir(path.parent) if each.lower() == name.lower())
     if len(found) > 1:
         raise FileError(
-            f"{' and '.join(found)} could both be meant", where=name, todo=f"keep one, and call it {name}"
+            say("{names} could both be meant", names=" and ".join(found)),
+            where=name,
+            todo=say("keep one, and call it {name}", name=name),
         )
     return path.with_name(found[0]) if found else None
 
@@ -28,14 +31,16 @@ def find_beside(path: Path, name: str) -> Path | None:
 def text_of(table: Path) -> str:
     """Its text: UTF-8, or UTF-16 with its mark at the start. Raises FileError where it cannot be read."""
     if table.is_dir():
-        raise FileError("it is a folder", where=table.name, allowed="a CSV file", todo="rename the folder")
+        raise FileError(
+            say("it is a folder"), where=table.name, allowed=say("a CSV file"), todo=say("rename the folder")
+        )
     try:
         data = read_plain(table)
     except FileError:
         raise
     except OSError as error:
         raise FileError(
-            f"{error.strerror}", where=table.name, todo="check the file and its permissions"
+            f"{error.strerror}", where=table.name, todo=say("check the file and its permissions")
         ) from None
     encoding = "utf-16" if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)) else "utf-8-sig"
     try:
@@ -43,7 +48,7 @@ def text_of(table: Path) -> str:
     except UnicodeDecodeError as error:
         line = data.count(b"\n", 0, error.start) + 1
         raise FileError(
-            f"it is not written in {encoding.upper().removesuffix('-SIG')}",
-            where=f"{table.name}, line {line}",
-            todo="save it as UTF-8",
+            say("it is not written in {removesuffix}", removesuffix=encoding.upper().removesuffix("-SIG")),
+            where=say("{name}, line {line}", name=table.name, line=line),
+            todo=say("save it as UTF-8"),
         ) from None

@@ -10,6 +10,7 @@ from movement_core.piece.contact.joints import KINDS
 from movement_core.piece.joint_table import no_such_kind
 from movement_core.piece.tag_sources import merge, tags_from_text, values_by_word
 from movement_core.piece.tags import PROPERTY_WORDS
+from movement_core.wording import say
 from workbench_pkg.actions.tag import properties_from_words
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.host.leaf import Leaf
@@ -55,15 +56,17 @@ def copy_wood(
     said = {word: value for word, value in said_of(leaf).items() if word in words}
     if not said:
         raise InputError(
-            f"{leaf.name!r} says nothing of its wood that could be copied",
-            where="copying",
+            say("{name!r} says nothing of its wood that could be copied", name=leaf.name),
+            where=say("copying"),
             allowed=", ".join(words),
-            todo="tag it first",
+            todo=say("tag it first"),
         )
     chosen: list[Target] = [one if isinstance(one, tuple) else (one, None) for one in targets]
     chosen = [one for one in chosen if one != (source, element)]
     if not chosen:
-        raise InputError("no other part is chosen", where="copying", todo="select the parts to copy to")
+        raise InputError(
+            say("no other part is chosen"), where=say("copying"), todo=say("select the parts to copy to")
+        )
     properties = properties_from_words(said)
     with one_step(source.Document, "Heartside: copy wood"):
         for obj, number in chosen:
@@ -88,9 +91,9 @@ def take_hints(
     kinds = {tuple(sorted((one, other))): kind for one, other, kind in joints}
     for kind in kinds.values():
         if kind not in KINDS:
-            raise InputError(no_such_kind(kind), where="joint")
+            raise InputError(no_such_kind(kind), where=say("joint"))
     if not woods and not kinds:
-        raise InputError("no hint is ticked", where="hints", todo="tick those that are right")
+        raise InputError(say("no hint is ticked"), where=say("hints"), todo=say("tick those that are right"))
     kept = kept_joints(doc) if kinds else {}
     with one_step(doc, "Heartside: take hints"):
         for obj, number, properties in woods:
@@ -105,5 +108,7 @@ def _leaf_of(source: Any, element: int | None) -> Leaf:
         if leaf.owner == source and leaf.element == element:
             return leaf
     raise InputError(
-        f"{source.Label!r} is no part of this document", where="copying", todo="choose a board to copy from"
+        say("{Label!r} is no part of this document", Label=source.Label),
+        where=say("copying"),
+        todo=say("choose a board to copy from"),
     )

@@ -73,10 +73,12 @@ class PlanAnswer:
     def hardware(self, kind: str) -> Hardware:
         """The solids of the plan of a kind."""
         if self.plans is None:
-            raise InputError("; ".join(self.entry["missing"]), where=f"top {self.tops[self.chosen].name!r}")
+            raise InputError(
+                "; ".join(self.entry["missing"]), where=say("top {name!r}", name=self.tops[self.chosen].name)
+            )
         names = [plan.kind for plan in self.plans.plans]
         if kind not in names:
-            raise UnknownName(f"no plan {kind!r}", where="plan", allowed=", ".join(names))
+            raise UnknownName(say("no plan {kind!r}", kind=kind), where=say("plan"), allowed=", ".join(names))
         return hardware_of(self.plans, self.plans.plans[names.index(kind)])
 
 
@@ -115,7 +117,9 @@ def with_rails(found: FoundTop, names: Sequence[str]) -> FoundTop:
     there = [rail.name for rail in found.top.rails]
     for name in names:
         if name not in there:
-            raise UnknownName(f"no rail {name!r} lies under it", where="frame", allowed=", ".join(there))
+            raise UnknownName(
+                say("no rail {name!r} lies under it", name=name), where=say("frame"), allowed=", ".join(there)
+            )
     taken = tuple(rail for rail in found.top.rails if rail.name in names)
     rested = tuple(rail.bearing() for rail in found.top.rails if rail.name not in names)
     return replace(found, top=replace(found.top, rails=taken, bearings=(*found.top.bearings, *rested)))

@@ -88,11 +88,15 @@ def picked_tops(places: Sequence[TopPlace], name: str) -> list[TopPlace]:
         if any(board.part.name == name for board in place.boards):
             raise InputError(
                 place.captured,
-                where=f"top {name!r}",
-                todo="such a part needs no fasteners; a housed panel needs room in its groove",
+                where=say("top {name!r}", name=name),
+                todo=say("such a part needs no fasteners; a housed panel needs room in its groove"),
             )
     names = ", ".join(board.part.name for place in tops for board in place.boards)
-    raise UnknownName(f"no top has a board {name!r}", where="top", allowed=names or "there is no top")
+    raise UnknownName(
+        say("no top has a board {name!r}", name=name),
+        where=say("top"),
+        allowed=names or say("there is no top"),
+    )
 
 
 def _captured(places: Sequence[TopPlace], most: int = 3) -> str:

@@ -12,6 +12,7 @@ from movement_core.errors import HeartsideError, InputError
 from movement_core.piece.contact.joints import KINDS
 from movement_core.piece.joint_table import NamedJoint, by_keys, joints_from_table, no_such_kind
 from movement_core.piece.part import Part
+from movement_core.wording import say
 from workbench_pkg.actions.beside import find_beside, text_of
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.host.leaves import read_leaves
@@ -35,7 +36,7 @@ def confirm_joint(obj_a: Any, obj_b: Any, kind: str | None, sub_a: str = "", sub
     InputError : no such kind, no part, or the same part twice; then nothing is changed.
     """
     if kind is not None and kind not in KINDS:
-        raise InputError(no_such_kind(kind), where="joint")
+        raise InputError(no_such_kind(kind), where=say("joint"))
     doc = obj_a.Document
     reading = read_leaves(doc, hidden=True)
     sides = []
@@ -43,12 +44,18 @@ def confirm_joint(obj_a: Any, obj_b: Any, kind: str | None, sub_a: str = "", sub
         leaves = reading.find(obj, sub)
         if not leaves:
             raise InputError(
-                f"{obj.Label!r} is no part of this document", where="joint", todo="select two parts"
+                say("{Label!r} is no part of this document", Label=obj.Label),
+                where=say("joint"),
+                todo=say("select two parts"),
             )
         sides.append([leaf.key for leaf in leaves])
     pairs = {frozenset(pair) for pair in itertools.product(*sides) if pair[0] != pair[1]}
     if not pairs or len(pairs) > MOST_PAIRS:
-        raise InputError(f"that means {len(pairs)} pairs of parts", where="joint", todo="select two parts")
+        raise InputError(
+            say("that means {count} pairs of parts", count=len(pairs)),
+            where=say("joint"),
+            todo=say("select two parts"),
+        )
     _keep(doc, {leaf.key for leaf in reading.leaves}, dict.fromkeys(pairs, kind))
     return len(pairs)
 
@@ -68,16 +75,18 @@ def confirm_joints(doc: Any, joints: Iterable[tuple[str, str, str | None]]) -> i
     there = {leaf.key for leaf in read_leaves(doc, hidden=True).leaves}
     for pair, kind in said.items():
         if kind is not None and kind not in KINDS:
-            raise InputError(no_such_kind(kind), where="joint")
+            raise InputError(no_such_kind(kind), where=say("joint"))
         gone = sorted(pair - there)
         if gone or len(pair) != 2:
             raise InputError(
-                f"{' and '.join(gone or sorted(pair))} make no joint of this document",
-                where="joint",
-                todo="give the keys of two parts, as the report tells them",
+                say("{names} make no joint of this document", names=" and ".join(gone or sorted(pair))),
+                where=say("joint"),
+                todo=say("give the keys of two parts, as the report tells them"),
             )
     if not said:
-        raise InputError("no joint is chosen", where="joint", todo="choose one or more joints first")
+        raise InputError(
+            say("no joint is chosen"), where=say("joint"), todo=say("choose one or more joints first")
+        )
     _keep(doc, there, said)
     return len(said)
 

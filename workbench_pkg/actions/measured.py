@@ -17,6 +17,7 @@ from movement_core.piece.measured import (
     learn_from,
     measurements_from_table,
 )
+from movement_core.wording import say
 from workbench_pkg.actions.beside import find_beside, text_of
 from workbench_pkg.actions.reading import ReadPiece, read_piece
 from workbench_pkg.actions.settings import Settings
@@ -37,8 +38,8 @@ def add_measurement(doc: Any, new: Measurement) -> LearnedParts:
     names = [part.name for part in read.parts]
     if names.count(new.part) != 1:
         raise InputError(
-            f"{names.count(new.part)} parts are called {new.part!r}",
-            where="measurement",
+            say("{count} parts are called {part!r}", count=names.count(new.part), part=new.part),
+            where=say("measurement"),
             allowed=", ".join(names),
         )
     rows, _ = kept_measurements(doc)

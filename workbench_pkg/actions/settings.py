@@ -19,6 +19,7 @@ from movement_core.air.places import find_place
 from movement_core.errors import FileError, InputError, UnknownName
 from movement_core.piece.part import Shop
 from movement_core.piece.tags import GREEN
+from movement_core.wording import say
 from workbench_pkg.host.plain_reading import read_plain
 
 Air = Year | DailyAir
@@ -90,22 +91,22 @@ def settings_from_texts(
     answers = answers or LoggerAnswers()
     if answers != LoggerAnswers() and not any(is_logger(name) for name in (year, shop)):
         raise InputError(
-            "columns, units and the order of dates are said of no logger's file",
-            where="year",
-            todo="name the logger's file with --year, or leave them out",
+            say("columns, units and the order of dates are said of no logger's file"),
+            where=say("year"),
+            todo=say("name the logger's file with --year, or leave them out"),
         )
     if rooms and not year:
         raise InputError(
-            f"the rooms ({_listed(rooms)}) belong to no place",
-            where="year",
-            todo="name a place with --year, such as --year Oslo, or leave them out",
+            say("the rooms ({listed}) belong to no place", listed=_listed(rooms)),
+            where=say("year"),
+            todo=say("name a place with --year, such as --year Oslo, or leave them out"),
         )
     air = air_from_text(year, rooms, answers, told) if year else find_year(DEFAULT_YEAR)
     if bool(shop) != bool(built_on):
         raise InputError(
-            "the shop's air and the day the piece was built belong together",
-            where="shop",
-            todo="add --built-on" if shop else "add --shop",
+            say("the shop's air and the day the piece was built belong together"),
+            where=say("shop"),
+            todo=say("add --built-on") if shop else say("add --shop"),
         )
     bench = None
     if shop and built_on:
@@ -148,7 +149,9 @@ def _date(text: str) -> datetime.date:
     try:
         return datetime.date.fromisoformat(text)
     except ValueError:
-        raise InputError(f"{text!r} is no date", where="date", allowed="YYYY-MM-DD") from None
+        raise InputError(
+            say("{text!r} is no date", text=text), where=say("date"), allowed=say("YYYY-MM-DD")
+        ) from None
 
 
 def air_from_text(
@@ -173,17 +176,19 @@ def air_from_text(
         except UnknownName as no_place:
             near = (*no_year.nearest[:3], *no_place.nearest[:3])
             raise UnknownName(
-                f"no year and no place is called {text!r}",
-                where="year",
+                say("no year and no place is called {text!r}", text=text),
+                where=say("year"),
                 nearest=near,
-                allowed=f"nearest: {'; '.join(near)}"
+                allowed=say("nearest: {names}", names="; ".join(near))
                 if near
-                else "see 'heartside years' and 'heartside places'",
-                todo="name one of them, or a .csv file of twelve months or of a logger",
+                else say("see 'heartside years' and 'heartside places'"),
+                todo=say("name one of them, or a .csv file of twelve months or of a logger"),
             ) from None
     if rooms:
         raise InputError(
-            f"{text!r} is a year of indoor air already", where="rooms", todo="keep rooms only with a place"
+            say("{text!r} is a year of indoor air already", text=text),
+            where=say("rooms"),
+            todo=say("keep rooms only with a place"),
         )
     return year
 
@@ -198,15 +203,17 @@ def _air_from_file(
     except (OSError, ValueError) as error:
         reason = error.strerror if isinstance(error, OSError) else str(error)
         raise FileError(
-            f"the file of the year cannot be read ({reason})", where=str(path), todo="check the name"
+            say("the file of the year cannot be read ({reason})", reason=reason),
+            where=str(path),
+            todo=say("check the name"),
         ) from None
     head = data[:4096].decode("utf-8", "replace")
     months = is_months_table(head)
     if rooms and (months or not answers.complete_with):
         raise InputError(
-            f"the file is the air of rooms already, and {_listed(rooms)} is said of them",
+            say("the file is the air of rooms already, and {listed} is said of them", listed=_listed(rooms)),
             where=str(path),
-            todo="say how rooms are kept only with a place",
+            todo=say("say how rooms are kept only with a place"),
         )
     if months:
         return year_from_table(data.decode("utf-8", "replace"), path.name)

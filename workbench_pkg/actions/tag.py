@@ -10,6 +10,7 @@ import numpy as np
 
 from movement_core.errors import InputError
 from movement_core.piece.tags import PROPERTY_WORDS, WORDS, Tags, tags_from_words
+from movement_core.wording import say
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.host.tagging import remove_tags, write_tags
 
@@ -80,7 +81,10 @@ def _chosen(objects: Any, element: int | None, where: str) -> list[tuple[Any, in
         return [(objects, element)]
     if objects is None or isinstance(objects, (str, bytes)) or not isinstance(objects, Iterable):
         raise InputError(
-            f"{reprlib.repr(objects)} is no part", where=where, allowed=allowed, todo="give the object itself"
+            say("{objects} is no part", objects=reprlib.repr(objects)),
+            where=where,
+            allowed=allowed,
+            todo=say("give the object itself"),
         )
     chosen: list[tuple[Any, int | None]] = []
     for one in objects:
@@ -88,16 +92,18 @@ def _chosen(objects: Any, element: int | None, where: str) -> list[tuple[Any, in
         obj, number = one if pair else (one, element)
         if not _is_object(obj):
             raise InputError(
-                f"{reprlib.repr(obj)} is no part",
+                say("{obj} is no part", obj=reprlib.repr(obj)),
                 where=where,
                 allowed=allowed,
-                todo="give the objects themselves",
+                todo=say("give the objects themselves"),
             )
         if chosen and obj.Document != chosen[0][0].Document:
-            raise InputError(f"{obj.Label!r} is of another document", where=where, allowed=allowed)
+            raise InputError(
+                say("{Label!r} is of another document", Label=obj.Label), where=where, allowed=allowed
+            )
         chosen.append((obj, number))
     if not chosen:
-        raise InputError("no part is chosen", where=where, todo="select one or more parts first")
+        raise InputError(say("no part is chosen"), where=where, todo=say("select one or more parts first"))
     return chosen
 
 
@@ -116,7 +122,9 @@ def properties_from_words(facts: Mapping[str, object]) -> dict[str, object]:
         raise InputError("; ".join(problem.message.rstrip(".") for problem in tags.problems))
     unknown = [word for word in facts if word not in WORDS]
     if unknown:
-        raise InputError(f"{unknown[0]!r} is not a word of ours", allowed=", ".join(WORDS))
+        raise InputError(
+            say("{unknown!r} is not a word of ours", unknown=unknown[0]), allowed=", ".join(WORDS)
+        )
     return {_PROPERTIES[word]: _value(word, value, said.get(word, ""), tags) for word, value in facts.items()}
 
 

@@ -16,6 +16,7 @@ import FreeCAD as App
 import numpy as np
 
 from movement_core.errors import FileError
+from movement_core.wording import say
 from workbench_pkg.host.guard import LIMITS, Limits, check_file
 from workbench_pkg.host.leaves import read_leaves
 from workbench_pkg.host.step_names import match_names, named_solids
@@ -51,7 +52,9 @@ def open_file(path: str | os.PathLike[str], *, limits: Limits = LIMITS, need_sol
         raise
     except Exception as error:
         _close_all_but(before)
-        raise FileError(f"the host cannot read it ({_one_line(error)})", where=str(path)) from error
+        raise FileError(
+            say("the host cannot read it ({one_line})", one_line=_one_line(error)), where=str(path)
+        ) from error
     return doc
 
 
@@ -65,10 +68,10 @@ def _open_document(file: Path) -> Any:
     others: list[Any] = list(App.listDocuments().values())
     for doc in others:
         if doc.FileName and os.path.realpath(doc.FileName) == real:
-            raise FileError("it is open already", where=str(file), todo="close it first")
+            raise FileError(say("it is open already"), where=str(file), todo=say("close it first"))
     doc = App.openDocument(real, True)
     if doc is None:
-        raise FileError("the host opens nothing from it", where=str(file))
+        raise FileError(say("the host opens nothing from it"), where=str(file))
     return doc
 
 
@@ -108,7 +111,9 @@ def _require_solids(doc: Any, file: Path) -> None:
     reasons = [str(item) for item in reading.unreadable]
     more = f" ({'; '.join(reasons[:3])}{'; …' if len(reasons) > 3 else ''})" if reasons else ""
     raise FileError(
-        f"there are no solids in it{more}", where=str(file), todo="give it at least one solid part"
+        say("there are no solids in it{more}", more=more),
+        where=str(file),
+        todo=say("give it at least one solid part"),
     )
 
 

@@ -20,6 +20,7 @@ from typing import BinaryIO, NoReturn
 from xml.parsers import expat
 
 from movement_core.errors import FileError
+from movement_core.wording import say
 
 KINDS = {".fcstd": "document", ".step": "step", ".stp": "step", ".brep": "brep", ".brp": "brep"}
 ALLOWED = "a FreeCAD document (.FCStd), STEP (.step, .stp) or BREP (.brep, .brp)"
@@ -73,7 +74,7 @@ def _checked(start: Path, limits: Limits) -> tuple[str, tuple[Path, ...]]:
         seen[real] = None
         if len(seen) > limits.linked_files + 1:
             raise FileError(
-                "it links to too many other files", where=str(start), allowed=f"{limits.linked_files}"
+                say("it links to too many other files"), where=str(start), allowed=f"{limits.linked_files}"
             )
         kind = kind or this_kind
         with open(file, "rb") as stream:
@@ -96,30 +97,40 @@ def name_shown(path: str | os.PathLike[str]) -> str:
 def _kind_of(file: Path, limits: Limits, linked: str | None = None) -> str:
     where = name_shown(file)
     if where != str(file):  # the host takes names as UTF-8 and would look for another file
-        raise FileError("its name holds bytes that are no letters", where=where, todo="rename the file")
+        raise FileError(
+            say("its name holds bytes that are no letters"), where=where, todo=say("rename the file")
+        )
     try:
         facts = os.stat(file)
     except FileNotFoundError:
-        raise FileError("there is no such file", where=where, todo="check the name and the folder") from None
+        raise FileError(
+            say("there is no such file"), where=where, todo=say("check the name and the folder")
+        ) from None
     except (OSError, ValueError) as error:
         reason = error.strerror if isinstance(error, OSError) else str(error)
         raise FileError(
-            f"it cannot be looked at ({reason})", where=where, todo="check the name and the folder"
+            say("it cannot be looked at ({reason})", reason=reason),
+            where=where,
+            todo=say("check the name and the folder"),
         ) from None
     if not stat.S_ISREG(facts.st_mode):
         what = "a folder" if stat.S_ISDIR(facts.st_mode) else "not an ordinary file"
-        raise FileError(f"it is {what}", where=where, allowed=ALLOWED)
+        raise FileError(say("it is {what}", what=what), where=where, allowed=ALLOWED)
     kind = linked or KINDS.get(file.suffix.lower())
     if kind is None:
-        raise FileError(f"files ending in '{file.suffix}' cannot be read", where=where, allowed=ALLOWED)
+        raise FileError(
+            say("files ending in '{suffix}' cannot be read", suffix=file.suffix), where=where, allowed=ALLOWED
+        )
     if facts.st_size == 0:
-        raise FileError("the file is empty", where=where)
+        raise FileError(say("the file is empty"), where=where)
     if facts.st_size > limits.file_bytes:
         raise FileError(
-            f"the file has {_size(facts.st_size)}", where=where, allowed=f"up to {_size(limits.file_bytes)}"
+            say("the file has {size}", size=_size(facts.st_size)),
+            where=where,
+            allowed=say("up to {size}", size=_size(limits.file_bytes)),
         )
     if not os.access(file, os.R_OK):
-        raise FileError("you may not read it", where=where, todo="change its permissions")
+        raise FileError(say("you may not read it"), where=where, todo=say("change its permissions"))
     return kind
 
 
@@ -129,13 +140,15 @@ def _kind_of(file: Path, limits: Limits, linked: str | None = None) -> str:
 def _check_document(stream: BinaryIO, where: str, limits: Limits) -> set[str]:
     """Unpack a whole document once; returns the names of the files it links to."""
     if stream.read(4) != b"PK\x03\x04":
-        raise FileError("it is not a FreeCAD document: not an archive", where=where)
+        raise FileError(say("it is not a FreeCAD document: not an archive"), where=where)
     try:
         with zipfile.ZipFile(stream) as archive:
             entries = archive.infolist()
     except (zipfile.BadZipFile, NotImplementedError, struct.error, ValueError, OverflowError) as error:
         raise FileError(
-            f"the document is damaged or cut short ({error})", where=where, todo="take an older copy of it"
+            say("the document is damaged or cut short ({error})", error=error),
+            where=where,
+            todo=say("take an older copy of it"),
         ) from None
     _check_list(entries, where, limits)
     budget, linked = limits.unpacked_bytes, set()
@@ -144,7 +157,10 @@ def _check_document(stream: BinaryIO, where: str, limits: Limits) -> set[str]:
         start, end = _data_range(stream, entry, where)
         # What lies between two listed entries the host would read as well; a trailer is all that may be there.
         if not 0 <= entry.header_offset - end_before <= _LARGEST_DESCRIPTOR:
-            raise FileError(f"its entries overlap or leave gaps at '{_shown(entry.filename)}'", where=where)
+            raise FileError(
+                say("its entries overlap or leave gaps at '{shown}'", shown=_shown(entry.filename)),
+                where=where,
+            )
         end_before = end
         parser = _XmlCheck(entry.filename, where, limits) if entry.filename in _WANTED_XML else None
         for piece in _unpacked(stream, entry, start, end, budget, where, limits):
@@ -159,19 +175,21 @@ def _check_document(stream: BinaryIO, where: str, limits: Limits) -> set[str]:
 def _check_list(entries: list[zipfile.ZipInfo], where: str, limits: Limits) -> None:
     if len(entries) > limits.entries:
         raise FileError(
-            f"the document has {len(entries)} entries", where=where, allowed=f"up to {limits.entries}"
+            say("the document has {count} entries", count=len(entries)),
+            where=where,
+            allowed=say("up to {entries}", entries=limits.entries),
         )
     names = [entry.filename for entry in entries]
     first = min(entries, key=lambda e: e.header_offset, default=None)
     if "Document.xml" not in names:
-        raise FileError("it is not a FreeCAD document: no Document.xml in it", where=where)
+        raise FileError(say("it is not a FreeCAD document: no Document.xml in it"), where=where)
     if first is None or first.filename != "Document.xml" or first.header_offset != 0:
-        raise FileError("Document.xml does not come first, where the host reads it", where=where)
+        raise FileError(say("Document.xml does not come first, where the host reads it"), where=where)
     seen: set[str] = set()
     for entry in entries:
         name, shown = entry.orig_filename, _shown(entry.orig_filename)
         if name in seen:
-            raise FileError(f"'{shown}' is in it twice", where=where)
+            raise FileError(say("'{shown}' is in it twice", shown=shown), where=where)
         seen.add(name)
         parts = name.split("/")
         if (
@@ -181,15 +199,26 @@ def _check_list(entries: list[zipfile.ZipInfo], where: str, limits: Limits) -> N
             or ".." in parts
             or any(ord(c) < 32 for c in name)
         ):
-            raise FileError(f"the entry name '{shown}' leads outside the document", where=where)
+            raise FileError(
+                say("the entry name '{shown}' leads outside the document", shown=shown), where=where
+            )
         if len(parts) > limits.path_depth:
-            raise FileError(f"'{shown}' lies more than {limits.path_depth} folders deep", where=where)
+            raise FileError(
+                say(
+                    "'{shown}' lies more than {path_depth} folders deep",
+                    shown=shown,
+                    path_depth=limits.path_depth,
+                ),
+                where=where,
+            )
         if stat.S_ISLNK(entry.external_attr >> 16):
-            raise FileError(f"'{shown}' is a link to another file", where=where)
+            raise FileError(say("'{shown}' is a link to another file", shown=shown), where=where)
         if entry.flag_bits & _ENCRYPTED:
-            raise FileError(f"'{shown}' is encrypted", where=where)
+            raise FileError(say("'{shown}' is encrypted", shown=shown), where=where)
         if entry.compress_type not in (zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED):
-            raise FileError(f"'{shown}' is packed in a way that the host does not know", where=where)
+            raise FileError(
+                say("'{shown}' is packed in a way that the host does not know", shown=shown), where=where
+            )
 
 
 def _data_range(stream: BinaryIO, entry: zipfile.ZipInfo, where: str) -> tuple[int, int]:
@@ -198,17 +227,19 @@ def _data_range(stream: BinaryIO, entry: zipfile.ZipInfo, where: str) -> tuple[i
     raw = stream.read(_LOCAL_HEADER.size)
     shown = _shown(entry.filename)
     if len(raw) < _LOCAL_HEADER.size or raw[:4] != b"PK\x03\x04":
-        raise FileError(f"the document is damaged at '{shown}'", where=where)
+        raise FileError(say("the document is damaged at '{shown}'", shown=shown), where=where)
     header = _LOCAL_HEADER.unpack(raw)
     flags, method, packed, unpacked, name_length, extra_length = (header[i] for i in (3, 4, 8, 9, 10, 11))
     name = stream.read(name_length)
     encoding = "utf-8" if flags & 0x800 else "cp437"
     if name.decode(encoding, "replace") != entry.orig_filename or method != entry.compress_type:
-        raise FileError(f"'{shown}' is not what the list of contents says", where=where)
+        raise FileError(say("'{shown}' is not what the list of contents says", shown=shown), where=where)
     large = 0xFFFFFFFF
     stated = not flags & _HAS_DESCRIPTOR
     if stated and (packed not in (entry.compress_size, large) or unpacked not in (entry.file_size, large)):
-        raise FileError(f"'{shown}' has another size than the list of contents says", where=where)
+        raise FileError(
+            say("'{shown}' has another size than the list of contents says", shown=shown), where=where
+        )
     start = entry.header_offset + _LOCAL_HEADER.size + name_length + extra_length
     return start, start + entry.compress_size
 
@@ -225,32 +256,35 @@ def _unpacked(
     while left > 0:
         packed = stream.read(min(_CHUNK, left))
         if not packed:
-            raise FileError(f"the document is cut short in '{shown}'", where=where)
+            raise FileError(say("the document is cut short in '{shown}'", shown=shown), where=where)
         left -= len(packed)
         while packed:
             try:
                 piece = inflate.decompress(packed, _CHUNK) if inflate else packed
             except zlib.error:
-                raise FileError(f"'{shown}' is damaged: it cannot be unpacked", where=where) from None
+                raise FileError(
+                    say("'{shown}' is damaged: it cannot be unpacked", shown=shown), where=where
+                ) from None
             packed = inflate.unconsumed_tail if inflate else b""
             length += len(piece)
             check = zlib.crc32(piece, check)
             if length > budget:
                 raise FileError(
-                    f"unpacked, the document is larger than {_size(limits.unpacked_bytes)}", where=where
+                    say("unpacked, the document is larger than {size}", size=_size(limits.unpacked_bytes)),
+                    where=where,
                 )
             yield piece
             if inflate and inflate.eof and (packed or inflate.unused_data or left):
-                raise FileError(f"'{shown}' goes on after its end", where=where)
+                raise FileError(say("'{shown}' goes on after its end", shown=shown), where=where)
     if inflate:
         rest = inflate.flush()
         length += len(rest)
         check = zlib.crc32(rest, check)
         yield rest
         if not inflate.eof:
-            raise FileError(f"the document is cut short in '{shown}'", where=where)
+            raise FileError(say("the document is cut short in '{shown}'", shown=shown), where=where)
     if length != entry.file_size or check != entry.CRC:
-        raise FileError(f"'{shown}' is damaged: its checksum is wrong", where=where)
+        raise FileError(say("'{shown}' is damaged: its checksum is wrong", shown=shown), where=where)
 
 
 class _XmlCheck:
@@ -307,7 +341,7 @@ class _XmlCheck:
         raise self._error("carries a DOCTYPE or ENTITY, which no FreeCAD document does")
 
     def _error(self, what: str) -> FileError:
-        return FileError(f"{self.name} in it {what}", where=self.where)
+        return FileError(say("{name} in it {what}", name=self.name, what=what), where=self.where)
 
 
 # --- STEP and BREP -----------------------------------------------------------------------------------------
@@ -316,22 +350,24 @@ class _XmlCheck:
 def _check_step(stream: BinaryIO, where: str) -> None:
     head = stream.read(4096).lstrip(b"\xef\xbb\xbf \t\r\n")
     if not head.startswith(b"ISO-10303-21"):
-        raise FileError("it is not a STEP file: ISO-10303-21 is not at its start", where=where)
+        raise FileError(say("it is not a STEP file: ISO-10303-21 is not at its start"), where=where)
     if not _contains(stream, b"END-ISO-10303-21"):
         raise FileError(
-            "the STEP file is cut short: END-ISO-10303-21 is missing", where=where, todo="export it again"
+            say("the STEP file is cut short: END-ISO-10303-21 is missing"),
+            where=where,
+            todo=say("export it again"),
         )
 
 
 def _check_brep(stream: BinaryIO, where: str) -> None:
     head = stream.read(4096).lstrip()
     if not head.startswith((b"DBRep_DrawableShape", b"CASCADE Topology")):
-        raise FileError("it is not a BREP file: DBRep_DrawableShape is not at its start", where=where)
+        raise FileError(say("it is not a BREP file: DBRep_DrawableShape is not at its start"), where=where)
     # The host reads on for ever in a file that is cut short. A whole one ends with the reference to its shape.
     stream.seek(0, os.SEEK_END)
     stream.seek(max(0, stream.tell() - 4096))
     if not re.search(rb"\*\s+[-+ie]\d+ \d+\s*$", stream.read()):
-        raise FileError("the BREP file is cut short", where=where, todo="export it again")
+        raise FileError(say("the BREP file is cut short"), where=where, todo=say("export it again"))
 
 
 def _contains(stream: BinaryIO, mark: bytes) -> bool:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from movement_core.errors import FileError
+from movement_core.wording import say
 from workbench_pkg.host.guard import name_shown
 from workbench_pkg.host.saving import EXISTS, EXISTS_TODO
 from workbench_pkg.setup.whole_files import written_whole
@@ -18,12 +19,12 @@ def check_new_file(
     """FileError where a file must not be written: another ending, over what was read, over a file that exists."""
     where = name_shown(target)
     if target.suffix.lower() not in endings:
-        raise FileError("its ending says how it is written", where=where, allowed=", ".join(endings))
+        raise FileError(say("its ending says how it is written"), where=where, allowed=", ".join(endings))
     if not target.parent.is_dir():
-        raise FileError("its folder does not exist", where=where, todo="make the folder first")
+        raise FileError(say("its folder does not exist"), where=where, todo=say("make the folder first"))
     for source in sources:
         if source and target.exists() and Path(source).exists() and os.path.samefile(target, source):
-            raise FileError("that is the file that was read", where=where, todo="name a new file")
+            raise FileError(say("that is the file that was read"), where=where, todo=say("name a new file"))
     if target.is_dir() or (os.path.lexists(target) and not replace):
         raise FileError(EXISTS, where=where, todo=EXISTS_TODO)
 
@@ -37,4 +38,6 @@ def write_file(target: Path, content: bytes, replace: bool) -> None:
     except FileExistsError:
         raise FileError(EXISTS, where=where, todo=EXISTS_TODO) from None
     except OSError as error:
-        raise FileError(f"it cannot be written ({error.strerror or error})", where=where) from None
+        raise FileError(
+            say("it cannot be written ({more})", more=error.strerror or error), where=where
+        ) from None

@@ -7,6 +7,7 @@ import stat
 from pathlib import Path
 
 from movement_core.errors import FileError
+from movement_core.wording import say
 from workbench_pkg.host.guard import name_shown
 
 LARGEST_BYTES = 64 << 20  # a logger that writes every second fills this in two weeks, and no table comes near
@@ -18,12 +19,14 @@ def read_plain(path: Path, largest_bytes: int = LARGEST_BYTES) -> bytes:
     facts = os.stat(path)
     if not stat.S_ISREG(facts.st_mode) and not stat.S_ISDIR(facts.st_mode):  # reading may never end
         raise FileError(
-            "it is not an ordinary file", where=where, todo="put a file of that name in its place"
+            say("it is not an ordinary file"), where=where, todo=say("put a file of that name in its place")
         )
     with path.open("rb") as file:  # what the system makes up as it is read says of itself that it is empty
         content = file.read(largest_bytes + 1) if facts.st_size <= largest_bytes else None
     if content is None or len(content) > largest_bytes:
         raise FileError(
-            "it is far too large", where=where, allowed=f"up to {largest_bytes / (1 << 20):g} MiB"
+            say("it is far too large"),
+            where=where,
+            allowed=say("up to {largest_bytes:g} MiB", largest_bytes=largest_bytes / (1 << 20)),
         )
     return content

@@ -17,6 +17,7 @@ from typing import Any
 from xml.sax.saxutils import escape, unescape
 
 from movement_core.errors import FileError
+from movement_core.wording import say
 from workbench_pkg.host.guard import check_file, name_shown
 from workbench_pkg.host.looks import complete_window_half, window_half
 from workbench_pkg.setup.whole_files import written_whole
@@ -61,7 +62,7 @@ def save_copy(
     except FileExistsError:  # somebody made it in the meantime
         raise FileError(EXISTS, where=str(target), todo=EXISTS_TODO) from None
     except Exception as error:
-        raise FileError(f"it could not be written ({error})", where=str(target)) from error
+        raise FileError(say("it could not be written ({error})", error=error), where=str(target)) from error
     return target
 
 
@@ -116,20 +117,24 @@ def check_target(target: Path, sources: Sequence[str | os.PathLike[str] | None],
     """FileError where a document must not be written: over what was read, or over a file that exists."""
     where = name_shown(target)
     if where != str(target):
-        raise FileError("its name holds bytes that are no letters", where=where, todo="name it otherwise")
+        raise FileError(
+            say("its name holds bytes that are no letters"), where=where, todo=say("name it otherwise")
+        )
     if target.suffix.lower() != ".fcstd":
-        raise FileError("the name of a document ends in .FCStd", where=where, todo="give it that ending")
+        raise FileError(
+            say("the name of a document ends in .FCStd"), where=where, todo=say("give it that ending")
+        )
     if not target.parent.is_dir():
-        raise FileError("its folder does not exist", where=where, todo="make the folder first")
+        raise FileError(say("its folder does not exist"), where=where, todo=say("make the folder first"))
     try:
         target.resolve().stat()
     except FileNotFoundError:
         pass
     except (OSError, RuntimeError):  # a RuntimeError up to Python 3.12
         raise FileError(
-            "it is a link that leads round in a circle, or through what is no folder",
+            say("it is a link that leads round in a circle, or through what is no folder"),
             where=where,
-            todo="name a new file",
+            todo=say("name a new file"),
         ) from None
     for source in sources:
         if source is None:
@@ -138,7 +143,7 @@ def check_target(target: Path, sources: Sequence[str | os.PathLike[str] | None],
         if not same and target.exists() and Path(source).exists():
             same = os.path.samefile(target, source)
         if same:
-            raise FileError("that is the file that was read", where=where, todo="name a new file")
+            raise FileError(say("that is the file that was read"), where=where, todo=say("name a new file"))
     if target.is_dir() or (target.exists() and not replace):
         raise FileError(EXISTS, where=where, todo=EXISTS_TODO)
 

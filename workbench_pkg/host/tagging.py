@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from movement_core.errors import InputError
+from movement_core.wording import say
 from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.host.relations import is_link, link_chain
 
@@ -171,7 +172,7 @@ def _plain(value: Any) -> object:
 
 def _checked(name: str, value: object, where: str) -> object:
     if name not in FACTS:
-        raise InputError(f"there is no fact '{name}'", where=where, allowed=", ".join(FACTS))
+        raise InputError(say("there is no fact '{name}'", name=name), where=where, allowed=", ".join(FACTS))
     if value is None:
         return None
     kind = FACTS[name][0]
@@ -186,7 +187,9 @@ def _checked(name: str, value: object, where: str) -> object:
     except (TypeError, ValueError):
         wanted = {"App::PropertyString": "text", "App::PropertyFloatList": "a list of numbers"}
         raise InputError(
-            f"{name} cannot be {value!r}", where=where, allowed=wanted.get(kind, "a number")
+            say("{name} cannot be {value!r}", name=name, value=value),
+            where=where,
+            allowed=wanted.get(kind, say("a number")),
         ) from None
 
 
@@ -198,16 +201,16 @@ def _element_map(obj: Any) -> dict[str, dict[str, Any]]:
         return {str(i): dict(facts) for i, facts in table.items()}
     except (ValueError, AttributeError, TypeError) as error:
         raise InputError(
-            f"{ELEMENTS} is not a table of elements ({error})",
+            say("{ELEMENTS} is not a table of elements ({error})", ELEMENTS=ELEMENTS, error=error),
             where=obj.Label,
-            allowed='JSON like {"0": {"HeartsideSpecies": "white oak"}}',
-            todo="mend or remove the property",
+            allowed=say('JSON like {{"0": {{"HeartsideSpecies": "white oak"}}}}'),
+            todo=say("mend or remove the property"),
         ) from None
 
 
 def _write_element(obj: Any, element: int, values: Mapping[str, object]) -> None:
     if not is_link(obj):
-        raise InputError("it has no elements to tag", where=obj.Label, allowed="link arrays")
+        raise InputError(say("it has no elements to tag"), where=obj.Label, allowed=say("link arrays"))
     table = _element_map(obj)
     facts = table.setdefault(str(element), {})
     for name, value in values.items():

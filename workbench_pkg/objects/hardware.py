@@ -14,6 +14,7 @@ import FreeCAD as App
 
 from movement_core.errors import InputError
 from movement_core.piece.hardware_bodies import CutBody, Hardware, Marker
+from movement_core.wording import say
 from workbench_pkg.host.hardware_shapes import marker_shape, placement_of, solid_of
 from workbench_pkg.host.marks import (
     NO_RECOMPUTE,
@@ -238,9 +239,9 @@ def _look_for_users(cut: Any) -> None:
         if is_placed_group(user) or is_plain_group(user) or is_ours(user):
             continue
         raise InputError(
-            f"{user.Label!r} is built on {cut.Label!r}",
-            where="taking hardware out",
-            todo=f"delete {user.Label!r} first, or undo step by step",
+            say("{Label!r} is built on {Label2!r}", Label=user.Label, Label2=cut.Label),
+            where=say("taking hardware out"),
+            todo=say("delete {Label!r} first, or undo step by step", Label=user.Label),
         )
 
 

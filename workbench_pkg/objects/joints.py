@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from movement_core.errors import InputError
+from movement_core.wording import say
 from workbench_pkg.host.marks import add_property
 from workbench_pkg.objects.study import ensure_study, known_study
 
@@ -29,10 +30,10 @@ def kept_joints(doc: Any) -> dict[tuple[str, str], str]:
         return {(str(one), str(other)): str(kind) for one, other, kind in rows}
     except (ValueError, TypeError, RecursionError) as error:
         raise InputError(
-            f"{JOINTS} is not a list of joints ({error})",
+            say("{JOINTS} is not a list of joints ({error})", JOINTS=JOINTS, error=error),
             where=study.Label,
-            allowed='JSON like [["Side/0", "Runner/0", "slides"]]',
-            todo="mend or remove the property",
+            allowed=say('JSON like [["Side/0", "Runner/0", "slides"]]'),
+            todo=say("mend or remove the property"),
         ) from None
 
 

@@ -212,6 +212,6 @@ def blank_paper() -> Path:
     found = sorted(folder.rglob(BLANK), key=lambda path: ("ISO" not in path.parts, len(path.parts)))
     if not found:
         raise HeartsideError(
-            "the host's drawing paper is not there", where=BLANK, todo="install its drawing module"
+            say("the host's drawing paper is not there"), where=BLANK, todo=say("install its drawing module")
         )
     return found[0]

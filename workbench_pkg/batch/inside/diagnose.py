@@ -11,6 +11,7 @@ from movement_core.piece.solve import SolvedPart
 from movement_core.piece.warp import WarpCase, diagnose
 from movement_core.sheet.warp_text import warp_text
 from movement_core.wood import find_species
+from movement_core.wording import say
 from workbench_pkg.actions.check import solve_document, table_beside
 from workbench_pkg.batch.inside.asked import settings_asked
 from workbench_pkg.host.documents import opened
@@ -25,9 +26,9 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
     for field, option in (("species", "--species"), ("width_mm", "--width"), ("thickness_mm", "--thickness")):
         if field not in said:
             raise InputError(
-                f"{option} is not given",
-                where="diagnose",
-                todo=f"give {option}, or a model FILE and --part NAME",
+                say("{option} is not given", option=option),
+                where=say("diagnose"),
+                todo=say("give {option}, or a model FILE and --part NAME", option=option),
             )
     case = WarpCase(**said)
     found = diagnose(case)
@@ -43,11 +44,16 @@ def _of_model(job: dict[str, Any]) -> dict[str, Any]:
     names = [solved.part.name for solved in piece.parts]
     if not job["part"]:
         raise InputError(
-            "no part is named", where="diagnose", allowed=", ".join(names), todo="give --part NAME"
+            say("no part is named"),
+            where=say("diagnose"),
+            allowed=", ".join(names),
+            todo=say("give --part NAME"),
         )
     alike = [solved for solved in piece.parts if solved.part.name == job["part"]]
     if not alike:
-        raise UnknownName(f"there is no part {job['part']!r}", where="diagnose", allowed=", ".join(names))
+        raise UnknownName(
+            say("there is no part {job!r}", job=job["part"]), where=say("diagnose"), allowed=", ".join(names)
+        )
     return _said_of(alike[0])
 
 

@@ -31,8 +31,8 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
         names = [part.name for part in read.parts]
         if new is not None and names.count(new.part) != 1:
             raise InputError(
-                f"{names.count(new.part)} parts are called {new.part!r}",
-                where="--part",
+                say("{count} parts are called {part!r}", count=names.count(new.part), part=new.part),
+                where=say("--part"),
                 allowed=", ".join(names),
             )
         _, learned = with_learned(doc, read, settings, (*rows, *([new] if new else [])))
@@ -50,7 +50,9 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
 def _new(job: dict[str, Any]) -> Measurement | None:
     new = job["new"]
     if (new["part"] is None) != (new["value"] is None):
-        raise InputError("--part and --value belong together", where="measured", todo="give both, or none")
+        raise InputError(
+            say("--part and --value belong together"), where=say("measured"), todo=say("give both, or none")
+        )
     if new["part"] is None:
         return None
     day = datetime.date.fromisoformat(job["date"]) if job["date"] else datetime.date.today()

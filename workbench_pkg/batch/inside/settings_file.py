@@ -18,6 +18,7 @@ from typing import Any, NoReturn
 
 from movement_core.errors import FileError, HeartsideError
 from movement_core.piece.limits import OwnLimits, own_limit, own_limits
+from movement_core.wording import say
 from workbench_pkg.actions.settings import FILES
 from workbench_pkg.batch import values
 from workbench_pkg.host.plain_reading import read_plain
@@ -61,20 +62,24 @@ def read_settings(path: Path) -> SettingsFile:
         said = json.loads(text, object_pairs_hook=no_twice, parse_constant=lambda word: word)
     except json.JSONDecodeError as error:
         raise FileError(
-            f"it is not JSON ({error.msg})",
-            where=f"{_shown(path)}, line {error.lineno}",
-            allowed=f"such as {EXAMPLE}",
+            say("it is not JSON ({msg})", msg=error.msg),
+            where=say("{shown}, line {lineno}", shown=_shown(path), lineno=error.lineno),
+            allowed=say("such as {EXAMPLE}", EXAMPLE=EXAMPLE),
         ) from None
     except (RecursionError, ValueError) as error:
         if isinstance(error, FileError):
             raise
         raise FileError(
-            "it is nested too deep, or a number in it is too long",
+            say("it is nested too deep, or a number in it is too long"),
             where=_shown(path),
-            allowed=f"such as {EXAMPLE}",
+            allowed=say("such as {EXAMPLE}", EXAMPLE=EXAMPLE),
         ) from None
     if not isinstance(said, dict):
-        raise FileError("it is to be one JSON object", where=_shown(path), allowed=f"such as {EXAMPLE}")
+        raise FileError(
+            say("it is to be one JSON object"),
+            where=_shown(path),
+            allowed=say("such as {EXAMPLE}", EXAMPLE=EXAMPLE),
+        )
     limits = said.pop("limits", {})
     words = {}
     for name, value in said.items():
@@ -107,18 +112,24 @@ def _limits(limits: Any, refuse: Callable[..., NoReturn]) -> OwnLimits:
 def _text(path: Path) -> str:
     try:
         if path.stat().st_size > LARGEST_BYTES:
-            raise FileError("it is far too large for settings", where=_shown(path), allowed="up to 1 MB")
+            raise FileError(
+                say("it is far too large for settings"), where=_shown(path), allowed=say("up to 1 MB")
+            )
         return read_plain(path, LARGEST_BYTES).decode("utf-8-sig")
     except UnicodeDecodeError as error:
         line = error.object.count(b"\n", 0, error.start) + 1
         raise FileError(
-            "it is not written in UTF-8", where=f"{_shown(path)}, line {line}", todo="save it as UTF-8"
+            say("it is not written in UTF-8"),
+            where=say("{shown}, line {line}", shown=_shown(path), line=line),
+            todo=say("save it as UTF-8"),
         ) from None
     except FileError:
         raise
     except OSError as error:
         raise FileError(
-            f"the settings cannot be read ({error.strerror})", where=_shown(path), todo="mend it or remove it"
+            say("the settings cannot be read ({strerror})", strerror=error.strerror),
+            where=_shown(path),
+            todo=say("mend it or remove it"),
         ) from None
 
 
@@ -126,7 +137,7 @@ def _refuse(path: Path, text: str, what: str, name: str, below: str = "", **more
     """FileError at the line in which a word stands, after that of the group it belongs to."""
     start = _place(text, below, 0) if below else 0
     line = text.count("\n", 0, _place(text, name, start)) + 1
-    raise FileError(what, where=f"{_shown(path)}, line {line}", **more)
+    raise FileError(what, where=say("{shown}, line {line}", shown=_shown(path), line=line), **more)
 
 
 def _place(text: str, name: str, start: int) -> int:
