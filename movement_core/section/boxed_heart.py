@@ -79,9 +79,9 @@ def solve_boxed_heart(
     if not inside:
         raise InputError(
             say(
-                "pith ({pith_mm:g}, {pith_mm2:g}) mm is outside a section of {width_mm:g} × {thickness_mm:g} mm",
-                pith_mm=pith_mm[0],
-                pith_mm2=pith_mm[1],
+                "pith ({x:g}, {y:g}) mm is outside a section of {width_mm:g} × {thickness_mm:g} mm",
+                x=pith_mm[0],
+                y=pith_mm[1],
                 width_mm=width_mm,
                 thickness_mm=thickness_mm,
             ),
@@ -116,7 +116,7 @@ def _lines(size: float, pith: float, fineness: int) -> Floats:
     half, parts = 0.5 * size, []
     for end in (-half, half):
         share = abs(end - pith) / size
-        count = max(2, round(fineness * (8 + 6 * share)))
+        count = round(fineness * (8 + 6 * share))
         parts.append(stretches(pith, end, count, ratio))
     return np.concatenate((parts[0][::-1], parts[1][1:]))
 

@@ -38,8 +38,9 @@ class CrossStiffness:
     def __post_init__(self) -> None:
         values = (self.radial_mpa, self.tangential_mpa, self.shear_mpa)
         # stable material: the 2×2 compliance is positive definite
-        limit = self.radial_mpa / self.tangential_mpa if self.tangential_mpa else 0.0
-        if not (all(0.0 < v < 1e6 for v in values) and 0.0 <= self.poisson_rt**2 < limit):
+        if not all(0.0 < v < 1e6 for v in values) or not (
+            self.poisson_rt**2 < self.radial_mpa / self.tangential_mpa
+        ):
             raise InputError(
                 say(
                     "cross-grain stiffness {values} MPa with Poisson ratio {poisson_rt:g}",

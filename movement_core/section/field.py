@@ -52,7 +52,7 @@ def strains(radial_strain: ArrayLike, tangential_strain: ArrayLike, where: str =
         array = numbers(value, name, where=where)
         if array.size and array.min() <= -1.0:
             raise InputError(
-                say("{name} {min:g} leaves no wood", name=name, min=array.min()),
+                say("{name} {least:g} leaves no wood", name=name, least=array.min()),
                 where=where,
                 allowed=say("above −1 (a fraction: −0.01 is one percent of shrinkage)"),
                 todo=say("give strain as a fraction, not in percent"),
@@ -159,7 +159,7 @@ def _refuse_surrounded(angle: Floats, pith: Floats) -> None:
     if bad.any():
         where = np.broadcast_to(pith, (*bad.shape, 2))[bad][0]
         raise InputError(
-            say("the points surround the pith ({where:g}, {where2:g}) mm", where=where[0], where2=where[1]),
+            say("the points surround the pith ({x:g}, {y:g}) mm", x=where[0], y=where[1]),
             allowed=say("pith outside the section"),
             todo=say("a section that holds its pith is not free of stress: use solve_boxed_heart"),
         )

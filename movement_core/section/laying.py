@@ -98,7 +98,7 @@ def judged(candidates: Sequence[Candidate], changes: tuple[float, float], laying
     """
     if len(laying.order) != len(candidates):
         raise InputError(
-            say("{count} places for {count2} boards", count=len(laying.order), count2=len(candidates)),
+            say("{places} places for {boards} boards", places=len(laying.order), boards=len(candidates)),
             where=say("laying"),
         )
     boards = tuple(

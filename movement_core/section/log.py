@@ -115,7 +115,7 @@ def _split(board: Board, at_mm: Sequence[float], kerf: float, axis: int, size: f
 
 def _checked_lines(lines_mm: Sequence[float], kerf: float, low: float, high: float, where: str) -> Floats:
     lines = np.sort(numbers(list(lines_mm), "saw lines", where=where))
-    checked_size(kerf + 1e-9, "kerf", where, (0.0, 50.0))
+    checked_size(kerf, "kerf", where, (0.0, 50.0))
     edges = np.concatenate(([low - 0.5 * kerf], lines, [high + 0.5 * kerf]))
     if len(lines) == 0 or np.diff(edges).min() <= kerf:
         raise InputError(

@@ -7,12 +7,13 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike
 
+from movement_core.errors import InputError
 from movement_core.section.board import THICKNESS_MM, WIDTH_MM, checked_size, holds_pith
 from movement_core.section.boxed_heart import WARNING as BOXED_HEART
 from movement_core.section.boxed_heart import solve_boxed_heart
 from movement_core.section.field import Floats, free_shape, numbers, strains
 from movement_core.section.rings import Rings, cut_class
-from movement_core.wording import phrase
+from movement_core.wording import phrase, say
 
 FAR_MM = 1e7  # a pith so far away that its rings are straight (own judgement)
 RADIUS_UNKNOWN = phrase("ring radius unknown: the width moves as straight rings would, the cup is missing")
@@ -85,7 +86,12 @@ def checked_sizes(value: ArrayLike, what: str) -> Floats:
     """Sizes (…) above zero, mm."""
     sizes = numbers(value, what)
     if sizes.size and sizes.min() <= 0.0:
-        checked_size(float(sizes.min()), what, "section", (np.nextafter(0.0, 1.0), WIDTH_MM[1]))
+        raise InputError(
+            f"{what} {sizes.min():g} mm",
+            where="section",
+            allowed=say("above 0 mm"),
+            todo=say("measure it again; sizes are in mm"),
+        )
     return sizes
 
 

@@ -191,7 +191,7 @@ class Rings:
         )  # power of the point: every height h has radius of curvature from it
 
         def radius(height: float) -> float:
-            return float(np.sqrt((0.5 * gaps[far]) ** 2 + (0.5 * (product / height - height)) ** 2))
+            return float(0.5 * np.hypot(gaps[far], product / height - height))
 
         tangent = float(np.degrees(np.arctan2(abs(chord[1]), abs(chord[0]))))
         if abs(sagitta) < 1e-9 * gaps[far] or radius(abs(sagitta)) > FLATTEST_MM:

@@ -49,7 +49,9 @@ def board_twist(board: Board, mc_change: ArrayLike) -> Twist:
     ends = [end for end in (board.pith_mm, board.far_pith_mm) if end is not None]
     if any(holds_pith(board.width_mm, board.thickness_mm, end) for end in ends):
         raise InputError(
-            say("the section holds its pith, {ends}", ends=ends), where=board.where, allowed=say("pith outside at both ends"),
+            say("the section holds its pith, {ends}", ends=ends),
+            where=board.where,
+            allowed=say("pith outside at both ends"),
             todo=say("take a boxed-heart board to twist by an amount that is not known"),
         )  # fmt: skip
     radial, tangential = board.strains(mc_change)
