@@ -89,7 +89,7 @@ def test_a_log_is_thicker_than_a_twig(diameter, taken):
     if taken:
         assert len(live_sawn(WOOD, diameter, (0.0, 4000.0), lines, 0.5)) == 1
     else:
-        with pytest.raises(InputError, match="log diameter.*10 to 5000 mm"):
+        with pytest.raises(InputError, match=r"log diameter.*10 to 5000 mm"):
             live_sawn(WOOD, diameter, (0.0, 4000.0), lines, 0.5)
 
 
