@@ -109,8 +109,8 @@ class FreeCurvature:
             if np.count_nonzero(inside) < 3:
                 raise InputError(
                     say(
-                        "{count_nonzero} samples between {left:g} and {right:g} mm",
-                        count_nonzero=np.count_nonzero(inside),
+                        "{count} samples between {left:g} and {right:g} mm",
+                        count=np.count_nonzero(inside),
                         left=left,
                         right=right,
                     ),

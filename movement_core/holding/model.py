@@ -58,7 +58,7 @@ class Elastic:
                 say("poisson {poisson:g} gives no stable material", poisson=self.poisson),
                 where=say("elastic constants"),
                 allowed=say(
-                    "below {sqrt:.2f} for these moduli", sqrt=math.sqrt(self.e_along_mpa / self.e_across_mpa)
+                    "below {most:.2f} for these moduli", most=math.sqrt(self.e_along_mpa / self.e_across_mpa)
                 ),
             )
 
@@ -94,9 +94,9 @@ class Plate:
                     say("the outline leaves the panel's length and width"),
                     where=say("plate outline"),
                     allowed=say(
-                        "along ±{length_mm:g} mm, across ±{width_mm:g} mm",
-                        length_mm=self.length_mm / 2,
-                        width_mm=self.width_mm / 2,
+                        "along ±{length:g} mm, across ±{width:g} mm",
+                        length=self.length_mm / 2,
+                        width=self.width_mm / 2,
                     ),
                 )
 
@@ -238,7 +238,7 @@ class Beam:
             raise InputError(
                 say("screws at {screws_mm}", screws_mm=self.screws_mm),
                 where=say("beam {name!r}", name=self.name),
-                allowed=say("0 to {length_mm:g} mm from its start", length_mm=self.length_mm),
+                allowed=say("0 to {length:g} mm from its start", length=self.length_mm),
             )
 
     @property

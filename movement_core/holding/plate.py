@@ -206,12 +206,12 @@ def hold(
 def _on_the_plate(plate: Plate, point: Point, where: str) -> None:
     if not plate.holds(np.array([point]))[0]:
         raise InputError(
-            say("({point:g}, {point2:g}) mm lies beyond the panel", point=point[0], point2=point[1]),
+            say("({along:g}, {across:g}) mm lies beyond the panel", along=point[0], across=point[1]),
             where=where,
             allowed=say(
-                "along ±{length_mm:g} mm, across ±{width_mm:g} mm, inside its outline",
-                length_mm=plate.length_mm / 2,
-                width_mm=plate.width_mm / 2,
+                "along ±{length:g} mm, across ±{width:g} mm, inside its outline",
+                length=plate.length_mm / 2,
+                width=plate.width_mm / 2,
             ),
         )
 

@@ -78,7 +78,7 @@ def fit_film(effectiveness_percent: Sequence[float | None]) -> FilmFit:
         or not ((figures[known] >= 0) & (figures[known] <= 100)).all()
     ):
         raise InputError(
-            say("effectiveness {list} cannot be used", list=list(effectiveness_percent)),
+            say("effectiveness {given} cannot be used", given=list(effectiveness_percent)),
             where=say("moisture-excluding effectiveness"),
             allowed=say("percentages 0 to 100 after 1, 7, 14 days; None where unknown, at least one known"),
         )

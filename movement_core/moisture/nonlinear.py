@@ -95,9 +95,9 @@ def nonlinear_year(
     else:
         raise InputError(
             say(
-                "the years still differ by {change:.3f} % after {MOST_YEARS}",
+                "the years still differ by {change:.3f} % after {years} years",
                 change=change,
-                MOST_YEARS=MOST_YEARS,
+                years=MOST_YEARS,
             ),
             where=say("board of {thickness_mm:g} mm", thickness_mm=thickness_mm),
             allowed=say("boards whose answer settles within that time"),

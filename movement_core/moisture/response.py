@@ -166,7 +166,7 @@ def mean_air(air: Air) -> tuple[float, Array, float]:
         raise InputError(
             say("a yearly mean of {temperature:.0f} °C", temperature=temperature),
             where=say("air {name!r}", name=air.name),
-            allowed=say("up to {WARMEST_MEAN_C:g} °C", WARMEST_MEAN_C=WARMEST_MEAN_C),
+            allowed=say("up to {most:g} °C", most=WARMEST_MEAN_C),
             todo=say("if these are °F, convert them first"),
         )
     return temperature, daily, mean_humidity(air)

@@ -160,7 +160,7 @@ def _heart(text: str) -> str | Vector:
         raise InputError(
             say("{text!r} is no side of the part", text=text),
             allowed=say("show, back, or a direction such as +z in the object's own axes"),
-            todo=did_you_mean(word, (say("show"), say("back"))),
+            todo=did_you_mean(word, ("show", "back")),
         ) from None
 
 
@@ -197,7 +197,7 @@ def _fixed(text: str) -> float | Vector:
             allowed=say(
                 "centre, an edge as a direction such as +y in the object's own axes, or mm from the middle"
             ),
-            todo=did_you_mean(word, (say("centre"),)),
+            todo=did_you_mean(word, ("centre",)),
         ) from None
 
 

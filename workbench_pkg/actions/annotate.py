@@ -54,7 +54,7 @@ def given(answer: Answer) -> Iterator[None]:
 
 def _write(doc: Any, answer: Answer) -> None:
     labels = labels_of(answer)
-    with one_step(doc, "Heartside: annotate"):
+    with one_step(doc, say("Heartside: annotate")):
         remove_results(doc)
         study = study_for_answer(doc)
         set_parts(
@@ -67,7 +67,7 @@ def remove(doc: Any) -> int:
     """Take every answer out of the document, one undo step; returns of how many objects it was."""
     if not results_of(doc):
         return 0
-    with one_step(doc, "Heartside: remove the answer"):
+    with one_step(doc, say("Heartside: remove the answer")):
         drop_answer(doc)
         return remove_results(doc)
 
@@ -89,7 +89,7 @@ def annotate_file(
         told = (*errors, *problems, *unread)
         answer = work_out(doc, settings, table, shown or str(path), told, joints, measured)
         _write(doc, answer)
-        with one_step(doc, "Heartside: keep the air"):
+        with one_step(doc, say("Heartside: keep the air")):
             keep_settings(doc, settings)
         save_copy(doc, output, original=path, replace=force)
     return answer.entry

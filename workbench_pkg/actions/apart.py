@@ -31,7 +31,7 @@ def take_apart(obj: Any) -> list[str]:
     """
     if not is_several(obj):
         raise InputError(
-            say("{Label!r} is not one plain object of several solids", Label=obj.Label),
+            say("{name!r} is not one plain object of several solids", name=obj.Label),
             where=say("taking apart"),
             todo=say("choose another"),
         )
@@ -40,9 +40,9 @@ def take_apart(obj: Any) -> list[str]:
     if users:
         raise InputError(
             say(
-                "other objects are made of {Label!r}: {names}",
-                Label=obj.Label,
-                names=", ".join(user.Label for user in users),
+                "other objects are made of {name!r}: {users}",
+                name=obj.Label,
+                users=", ".join(user.Label for user in users),
             ),
             where=say("taking apart"),
             todo=say("take those away first, or draw the parts as objects of their own"),
@@ -50,7 +50,7 @@ def take_apart(obj: Any) -> list[str]:
     doc, label, view = obj.Document, obj.Label, obj.ViewObject
     solids = [solid.copy() for solid in obj.Shape.Solids]
     names = []
-    with one_step(doc, "Heartside: take apart"):
+    with one_step(doc, say("Heartside: take apart")):
         for number, solid in enumerate(solids, start=1):
             made = doc.addObject("Part::Feature", obj.Name)
             made.Label, made.Shape = f"{label} {number}", solid

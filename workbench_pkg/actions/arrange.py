@@ -80,14 +80,14 @@ def lay_boards(
     in_text = [
         merge(*(tags_from_text("", text, "") for text in read_tags(leaves[key]).texts)).said for key in boards
     ]
-    with one_step(doc, "Heartside: lay the boards"):
+    with one_step(doc, say("Heartside: lay the boards")):
         for key, words, text in zip(boards, places, in_text):
             stays = sorted(word for word, value in words.items() if value is None and word in text)
             if stays:
                 raise InputError(
                     say(
-                        "its label says {names}, which would stay behind when its wood goes elsewhere",
-                        names=", ".join(stays),
+                        "its label says {words}, which would stay behind when its wood goes elsewhere",
+                        words=", ".join(stays),
                     ),
                     where=say("board {name!r}", name=leaves[key].name),
                     todo=say("take it out of the label, and tag the board instead"),

@@ -21,7 +21,7 @@ def find_beside(path: Path, name: str) -> Path | None:
     found = sorted(each for each in os.listdir(path.parent) if each.lower() == name.lower())
     if len(found) > 1:
         raise FileError(
-            say("{names} could both be meant", names=" and ".join(found)),
+            say("{one} and {other} could both be meant", one=", ".join(found[:-1]), other=found[-1]),
             where=name,
             todo=say("keep one, and call it {name}", name=name),
         )
@@ -48,7 +48,7 @@ def text_of(table: Path) -> str:
     except UnicodeDecodeError as error:
         line = data.count(b"\n", 0, error.start) + 1
         raise FileError(
-            say("it is not written in {removesuffix}", removesuffix=encoding.upper().removesuffix("-SIG")),
+            say("it is not written in {encoding}", encoding=encoding.upper().removesuffix("-SIG")),
             where=say("{name}, line {line}", name=table.name, line=line),
             todo=say("save it as UTF-8"),
         ) from None

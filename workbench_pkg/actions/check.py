@@ -17,6 +17,7 @@ from movement_core.piece.tag_sources import tags_from_table
 from movement_core.piece.tags import Tags
 from movement_core.piece.whole import WholePiece, whole_piece
 from movement_core.sheet.entry import file_entry
+from movement_core.wording import say
 from workbench_pkg.actions.beside import find_beside, text_of
 from workbench_pkg.actions.faces import read_faces
 from workbench_pkg.actions.fingerprint import fingerprint
@@ -190,5 +191,5 @@ def table_beside(path: Path) -> tuple[dict[str, Tags], tuple[str, ...]]:
             return {}, ()
         tags, problems = tags_from_table(text_of(beside), beside.name)
     except (HeartsideError, csv.Error, OSError) as error:
-        return {}, (f"the tags beside the model cannot be read: {error}",)
+        return {}, (say("the tags beside the model cannot be read: {error}", error=error),)
     return tags, tuple(problem.message for problem in problems)

@@ -68,7 +68,7 @@ def copy_wood(
             say("no other part is chosen"), where=say("copying"), todo=say("select the parts to copy to")
         )
     properties = properties_from_words(said)
-    with one_step(source.Document, "Heartside: copy wood"):
+    with one_step(source.Document, say("Heartside: copy wood")):
         for obj, number in chosen:
             write_tags(obj, properties, number)
     return len(chosen)
@@ -95,7 +95,7 @@ def take_hints(
     if not woods and not kinds:
         raise InputError(say("no hint is ticked"), where=say("hints"), todo=say("tick those that are right"))
     kept = kept_joints(doc) if kinds else {}
-    with one_step(doc, "Heartside: take hints"):
+    with one_step(doc, say("Heartside: take hints")):
         for obj, number, properties in woods:
             write_tags(obj, properties, number)
         if kinds:
@@ -108,7 +108,7 @@ def _leaf_of(source: Any, element: int | None) -> Leaf:
         if leaf.owner == source and leaf.element == element:
             return leaf
     raise InputError(
-        say("{Label!r} is no part of this document", Label=source.Label),
+        say("{name!r} is no part of this document", name=source.Label),
         where=say("copying"),
         todo=say("choose a board to copy from"),
     )

@@ -66,7 +66,7 @@ def cut_slots(doc: Any) -> CutReport:
         raise InputError(
             say("nothing can be cut: {why}", why="; ".join(refused)), where=say("cutting the slots")
         )
-    with one_step(doc, "Heartside: cut the slots"):
+    with one_step(doc, say("Heartside: cut the slots")):
         labels = [_cut(doc, leaf, tools) for leaf, tools in ready]
         now = fingerprint(doc)
         for group in kept.placed_tops(doc):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from movement_core.wording import say
 from workbench_pkg.host.faces import LeafFaces, faces_of
 from workbench_pkg.host.leaf import Leaf
 
@@ -20,11 +21,11 @@ def read_faces(leaves: Sequence[Leaf]) -> tuple[LeafFaces, tuple[str, ...]]:
     for leaf in leaves:
         try:
             (body,) = faces_of([leaf]).bodies
-            why = "" if body.planar or body.curved else "it has no faces"
+            why = "" if body.planar or body.curved else say("it has no faces")
         except Exception as error:
-            why = f"the host failed to read its faces ({error})"
+            why = say("the host failed to read its faces ({error})", error=error)
         if why:
-            told.append(f"{leaf.name}: {why}; what it touches is not known")
+            told.append(say("{name}: {why}; what it touches is not known", name=leaf.name, why=why))
         else:
             good.append(leaf)
     return faces_of(good), tuple(told)

@@ -188,7 +188,7 @@ def place_plan(
     entry = next(one for one in answer.entry["plans"] if one["kind"] == chosen)
     found = answer.tops[answer.chosen]
     hardware = replace(hardware, refused=(*hardware.refused, *_out_of_reach(doc, hardware)))
-    with one_step(doc, "Heartside: place hardware"):
+    with one_step(doc, say("Heartside: place hardware")):
         group = kept.write_hardware(
             doc,
             found.place.boards[0].part.key,
@@ -216,7 +216,7 @@ def remove_hardware(doc: Any) -> int:
     """
     if not kept.has_hardware(doc):
         return 0
-    with one_step(doc, "Heartside: take hardware out"):
+    with one_step(doc, say("Heartside: take hardware out")):
         return kept.remove_all(doc)
 
 

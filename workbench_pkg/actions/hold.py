@@ -102,5 +102,5 @@ def picked_tops(places: Sequence[TopPlace], name: str) -> list[TopPlace]:
 def _captured(places: Sequence[TopPlace], most: int = 3) -> str:
     """The panels that are housed in other parts, and in which."""
     told = [f"{place.name}: {place.captured}" for place in places if place.captured]
-    more = f"; and {len(told) - most} more" if len(told) > most else ""
+    more = say("; and {count} more", count=len(told) - most) if len(told) > most else ""
     return f" ({'; '.join(told[:most])}{more})" if told else ""

@@ -44,7 +44,7 @@ def confirm_joint(obj_a: Any, obj_b: Any, kind: str | None, sub_a: str = "", sub
         leaves = reading.find(obj, sub)
         if not leaves:
             raise InputError(
-                say("{Label!r} is no part of this document", Label=obj.Label),
+                say("{name!r} is no part of this document", name=obj.Label),
                 where=say("joint"),
                 todo=say("select two parts"),
             )
@@ -79,7 +79,7 @@ def confirm_joints(doc: Any, joints: Iterable[tuple[str, str, str | None]]) -> i
         gone = sorted(pair - there)
         if gone or len(pair) != 2:
             raise InputError(
-                say("{names} make no joint of this document", names=" and ".join(gone or sorted(pair))),
+                say("{names} make no joint of this document", names=", ".join(gone or sorted(pair))),
                 where=say("joint"),
                 todo=say("give the keys of two parts, as the report tells them"),
             )
@@ -102,7 +102,7 @@ def _keep(doc: Any, there: set[str], said: Mapping[frozenset[str], str | None]) 
         if new is not None:
             one, other = sorted(pair)
             kinds[one, other] = new
-    with one_step(doc, "Heartside: confirm a joint"):
+    with one_step(doc, say("Heartside: confirm a joint")):
         keep_joints(doc, kinds)
 
 
@@ -115,7 +115,11 @@ def confirmed_joints(
         kept = kept_joints(doc)
     except InputError as error:
         return from_table, (*problems, str(error))
-    bad = tuple(f"a joint kept in the document: {no_such_kind(k)}" for k in kept.values() if k not in KINDS)
+    bad = tuple(
+        say("a joint kept in the document: {problem}", problem=no_such_kind(k))
+        for k in kept.values()
+        if k not in KINDS
+    )
     good = {pair: kind for pair, kind in kept.items() if kind in KINDS}
     said = {frozenset(pair) for pair in good}
     return {**{p: k for p, k in from_table.items() if frozenset(p) not in said}, **good}, (*problems, *bad)
@@ -127,4 +131,4 @@ def joints_beside(path: Path) -> tuple[tuple[NamedJoint, ...], tuple[str, ...]]:
         beside = find_beside(path, path.stem + JOINTS_ENDING)
         return ((), ()) if beside is None else joints_from_table(text_of(beside), beside.name)
     except (HeartsideError, csv.Error, OSError) as error:
-        return (), (f"the joints beside the model cannot be read: {error}",)
+        return (), (say("the joints beside the model cannot be read: {error}", error=error),)

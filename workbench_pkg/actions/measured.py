@@ -43,7 +43,7 @@ def add_measurement(doc: Any, new: Measurement) -> LearnedParts:
             allowed=", ".join(names),
         )
     rows, _ = kept_measurements(doc)
-    with one_step(doc, "Heartside: measurement"):
+    with one_step(doc, say("Heartside: measurement")):
         keep_measurements(doc, (*rows, new))
     return learn_from(read.parts, (*rows, new), settings.year)
 
@@ -67,9 +67,9 @@ def kept_measurements(doc: Any) -> tuple[tuple[Measurement, ...], tuple[str, ...
         lines = [",".join(COLUMNS)]
         rows = json.loads(text)
         table = [",".join(_cell(row.get(name)) for name in COLUMNS) for row in rows]
-        return measurements_from_table("\n".join(lines + table), "measurements of the study")
+        return measurements_from_table("\n".join(lines + table), say("measurements of the study"))
     except (ValueError, AttributeError, TypeError, RecursionError, HeartsideError) as error:
-        return (), (f"the measurements of the study cannot be read: {error}",)
+        return (), (say("the measurements of the study cannot be read: {error}", error=error),)
 
 
 def measured_beside(path: Path) -> tuple[tuple[Measurement, ...], tuple[str, ...]]:
@@ -78,7 +78,7 @@ def measured_beside(path: Path) -> tuple[tuple[Measurement, ...], tuple[str, ...
         beside = find_beside(path, path.stem + MEASURED_ENDING)
         return ((), ()) if beside is None else measurements_from_table(text_of(beside), beside.name)
     except (HeartsideError, csv.Error, OSError) as error:
-        return (), (f"the measurements beside the model cannot be read: {error}",)
+        return (), (say("the measurements beside the model cannot be read: {error}", error=error),)
 
 
 def with_learned(

@@ -32,7 +32,7 @@ def write_schedule(doc: Any, answer: Answer | None = None) -> Any:
     """
     answer = answer or work_out(doc)
     blocks = schedule(answer.entry, [top.entry for top in planned_tops(answer.whole)])
-    with one_step(doc, "Heartside: write the schedule"):
+    with one_step(doc, say("Heartside: write the schedule")):
         kept.remove(doc, (kept.SCHEDULE,))
         sheet = kept.write_sheet(doc, say("Schedule"), blocks)
         doc.recompute([sheet])
@@ -61,7 +61,7 @@ def draw_page(doc: Any, top: str = "", plan: str = "") -> Any:
     keys = {board.part.key for board in place.boards}
     solids = [leaf.global_solid() for leaf in read_leaves(doc).leaves if leaf.key in keys]
     solids += _drawn_marks(marks, place)
-    with one_step(doc, "Heartside: draw the top"):
+    with one_step(doc, say("Heartside: draw the top")):
         kept.remove(doc, (kept.PAGE, kept.DRAWN))
         page = kept.write_page(doc, marks, without_empty(fasteners_block(entry)), solids, place.axes)
         doc.recompute()
@@ -73,7 +73,7 @@ def draw_page(doc: Any, top: str = "", plan: str = "") -> Any:
 
 def remove_papers(doc: Any) -> int:
     """Take schedule and pages out; one undo step. How many objects went."""
-    with one_step(doc, "Heartside: take the papers out"):
+    with one_step(doc, say("Heartside: take the papers out")):
         return kept.remove(doc)
 
 

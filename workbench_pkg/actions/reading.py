@@ -11,6 +11,7 @@ from movement_core.piece.frame import Measure
 from movement_core.piece.part import Part, Shop, Solid, parts_of
 from movement_core.piece.tag_sources import merge, tags_from_properties, tags_from_text, turned, without_tag
 from movement_core.piece.tags import TagProblem, Tags
+from movement_core.wording import say
 from workbench_pkg.host.ancestry import InheritedTags, fused_tags, inherited_tags
 from workbench_pkg.host.leaves import Leaf, Reading, read_leaves
 from workbench_pkg.host.relations import is_ours, is_placed_group, is_plain_group
@@ -75,16 +76,19 @@ def read_solids(
             unreadable.append(f"{leaf.name}: {error}")
             continue
         except Exception as error:  # whatever the host fails at costs this solid, not the others
-            unreadable.append(f"{leaf.name}: the host failed to measure it ({error})")
+            unreadable.append(
+                say("{name}: the host failed to measure it ({error})", name=leaf.name, error=error)
+            )
             continue
         leaves.append(leaf)
     names = ", ".join(sorted({solid.name for solid in solids}))
     unreadable += _unused_containers(doc)
     unreadable += [
-        f"the tag table names a part {name!r} that is not there. Parts: {names}" for name in unused
+        say("the tag table names a part {name!r} that is not there. Parts: {names}", name=name, names=names)
+        for name in unused
     ]
     if hidden and not solids:
-        unreadable.append("every solid in it is hidden. To do: show the parts that are to be checked")
+        unreadable.append(say("every solid in it is hidden. To do: show the parts that are to be checked"))
     return ReadSolids(tuple(solids), tuple(leaves), tuple(hidden), tuple(unreadable))
 
 
@@ -110,9 +114,11 @@ def _tags(leaf: Leaf, name: str, table: dict[str, Tags]) -> Tags:
         said += [turned(each, one.turn.tolist(), repr(without_tag(one.name))) for each in theirs]
     tags = merge(*said)
     if len(woods) > 1:
-        counts = tags.species.name if tags.species else "none of them"
-        message = (
-            f"it was fused of {' and '.join(sorted(woods))}; {counts} counts. To do: keep boards of their own"
+        counts = tags.species.name if tags.species else say("none of them")
+        message = say(
+            "it was fused of {woods}; {counts} counts. To do: keep boards of their own",
+            woods=", ".join(sorted(woods)),
+            counts=counts,
         )
         return replace(tags, problems=(*tags.problems, TagProblem(name, "species", message)))
     return tags
@@ -133,7 +139,10 @@ def _unused_containers(doc: Any) -> list[str]:
         if own_facts(obj) or tags_from_text("", obj.Label, "").said:
             name = without_tag(obj.Label)
             told.append(
-                f"the tag on {name!r} is used by no part, since it is a container. To do: tag the parts inside"
+                say(
+                    "the tag on {name!r} is used by no part, since it is a container. To do: tag the parts inside",
+                    name=name,
+                )
             )
     return told
 

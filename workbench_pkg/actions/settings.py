@@ -97,7 +97,7 @@ def settings_from_texts(
         )
     if rooms and not year:
         raise InputError(
-            say("the rooms ({listed}) belong to no place", listed=_listed(rooms)),
+            say("the rooms ({rooms}) belong to no place", rooms=_listed(rooms)),
             where=say("year"),
             todo=say("name a place with --year, such as --year Oslo, or leave them out"),
         )
@@ -211,7 +211,7 @@ def _air_from_file(
     months = is_months_table(head)
     if rooms and (months or not answers.complete_with):
         raise InputError(
-            say("the file is the air of rooms already, and {listed} is said of them", listed=_listed(rooms)),
+            say("the file is the air of rooms already, and {rooms} is said of them", rooms=_listed(rooms)),
             where=str(path),
             todo=say("say how rooms are kept only with a place"),
         )

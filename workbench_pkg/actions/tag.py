@@ -44,7 +44,7 @@ def tag(objects: Any, element: int | None = None, **facts: object) -> None:
     """
     chosen = _chosen(objects, element, "tag")
     properties = properties_from_words(facts)
-    with one_step(chosen[0][0].Document, "Heartside: tag"):
+    with one_step(chosen[0][0].Document, say("Heartside: tag")):
         for obj, number in chosen:
             write_tags(obj, properties, number)
 
@@ -61,7 +61,7 @@ def tag_each(parts: Iterable[tuple[Any, int | None, Mapping[str, object]]]) -> N
     given = list(parts)
     chosen = _chosen([(obj, number) if number is not None else obj for obj, number, _ in given], None, "tag")
     properties = [properties_from_words(facts) for _, _, facts in given]
-    with one_step(chosen[0][0].Document, "Heartside: tag"):
+    with one_step(chosen[0][0].Document, say("Heartside: tag")):
         for (obj, number), facts in zip(chosen, properties):
             write_tags(obj, facts, number)
 
@@ -69,19 +69,19 @@ def tag_each(parts: Iterable[tuple[Any, int | None, Mapping[str, object]]]) -> N
 def untag(objects: Any, element: int | None = None) -> None:
     """Take all typed facts off a document object or several; text in labels is the user's and stays."""
     chosen = _chosen(objects, element, "untag")
-    with one_step(chosen[0][0].Document, "Heartside: untag"):
+    with one_step(chosen[0][0].Document, say("Heartside: untag")):
         for obj, number in chosen:
             remove_tags(obj, number)
 
 
 def _chosen(objects: Any, element: int | None, where: str) -> list[tuple[Any, int | None]]:
     """The objects with their element numbers; InputError for what is none, and for objects of several documents."""
-    allowed = "a document object, or several of one document"
+    allowed = say("a document object, or several of one document")
     if _is_object(objects):
         return [(objects, element)]
     if objects is None or isinstance(objects, (str, bytes)) or not isinstance(objects, Iterable):
         raise InputError(
-            say("{objects} is no part", objects=reprlib.repr(objects)),
+            say("{given} is no part", given=reprlib.repr(objects)),
             where=where,
             allowed=allowed,
             todo=say("give the object itself"),
@@ -92,14 +92,14 @@ def _chosen(objects: Any, element: int | None, where: str) -> list[tuple[Any, in
         obj, number = one if pair else (one, element)
         if not _is_object(obj):
             raise InputError(
-                say("{obj} is no part", obj=reprlib.repr(obj)),
+                say("{given} is no part", given=reprlib.repr(obj)),
                 where=where,
                 allowed=allowed,
                 todo=say("give the objects themselves"),
             )
         if chosen and obj.Document != chosen[0][0].Document:
             raise InputError(
-                say("{Label!r} is of another document", Label=obj.Label), where=where, allowed=allowed
+                say("{name!r} is of another document", name=obj.Label), where=where, allowed=allowed
             )
         chosen.append((obj, number))
     if not chosen:
@@ -122,9 +122,7 @@ def properties_from_words(facts: Mapping[str, object]) -> dict[str, object]:
         raise InputError("; ".join(problem.message.rstrip(".") for problem in tags.problems))
     unknown = [word for word in facts if word not in WORDS]
     if unknown:
-        raise InputError(
-            say("{unknown!r} is not a word of ours", unknown=unknown[0]), allowed=", ".join(WORDS)
-        )
+        raise InputError(say("{word!r} is not a word of ours", word=unknown[0]), allowed=", ".join(WORDS))
     return {_PROPERTIES[word]: _value(word, value, said.get(word, ""), tags) for word, value in facts.items()}
 
 

@@ -37,7 +37,7 @@ def set_year(doc: Any, name: str, answers: Mapping[str, Any] | None = None) -> N
     Raises UnknownName or InputError, and changes nothing, where there is no such year.
     """
     air_from_text(name, answers=LoggerAnswers(**answers) if answers else None)
-    with one_step(doc, "Heartside: set the year"):
+    with one_step(doc, say("Heartside: set the year")):
         study = ensure_study(doc)
         # Rooms and answers belonged to the air before, and are not even read.
         kept = {"shop": get_text(doc, SHOP), "built_on": get_text(doc, BUILT_ON)}
@@ -57,7 +57,7 @@ def keep_today(doc: Any, date: str, moisture: float | None) -> None:
     InputError : no date, or a moisture that furniture wood does not have; then nothing is changed.
     """
     settings_from_texts(today=date, today_mc=moisture)
-    with one_step(doc, "Heartside: set today"):
+    with one_step(doc, say("Heartside: set today")):
         study = ensure_study(doc)
         study.HeartsideDate = date
         set_today_moisture(study, moisture)

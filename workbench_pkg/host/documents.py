@@ -53,7 +53,7 @@ def open_file(path: str | os.PathLike[str], *, limits: Limits = LIMITS, need_sol
     except Exception as error:
         _close_all_but(before)
         raise FileError(
-            say("the host cannot read it ({one_line})", one_line=_one_line(error)), where=str(path)
+            say("the host cannot read it ({reason})", reason=_one_line(error)), where=str(path)
         ) from error
     return doc
 

@@ -20,10 +20,10 @@ from typing import BinaryIO, NoReturn
 from xml.parsers import expat
 
 from movement_core.errors import FileError
-from movement_core.wording import say
+from movement_core.wording import phrase, say, word
 
 KINDS = {".fcstd": "document", ".step": "step", ".stp": "step", ".brep": "brep", ".brp": "brep"}
-ALLOWED = "a FreeCAD document (.FCStd), STEP (.step, .stp) or BREP (.brep, .brp)"
+ALLOWED = phrase("a FreeCAD document (.FCStd), STEP (.step, .stp) or BREP (.brep, .brp)")
 
 _CHUNK = 1 << 16
 _LOCAL_HEADER = struct.Struct("<4s2B4HL2L2H")
@@ -114,12 +114,14 @@ def _kind_of(file: Path, limits: Limits, linked: str | None = None) -> str:
             todo=say("check the name and the folder"),
         ) from None
     if not stat.S_ISREG(facts.st_mode):
-        what = "a folder" if stat.S_ISDIR(facts.st_mode) else "not an ordinary file"
-        raise FileError(say("it is {what}", what=what), where=where, allowed=ALLOWED)
+        what = say("a folder") if stat.S_ISDIR(facts.st_mode) else say("not an ordinary file")
+        raise FileError(say("it is {what}", what=what), where=where, allowed=word(ALLOWED))
     kind = linked or KINDS.get(file.suffix.lower())
     if kind is None:
         raise FileError(
-            say("files ending in '{suffix}' cannot be read", suffix=file.suffix), where=where, allowed=ALLOWED
+            say("files ending in '{suffix}' cannot be read", suffix=file.suffix),
+            where=where,
+            allowed=word(ALLOWED),
         )
     if facts.st_size == 0:
         raise FileError(say("the file is empty"), where=where)
@@ -177,7 +179,7 @@ def _check_list(entries: list[zipfile.ZipInfo], where: str, limits: Limits) -> N
         raise FileError(
             say("the document has {count} entries", count=len(entries)),
             where=where,
-            allowed=say("up to {entries}", entries=limits.entries),
+            allowed=say("up to {most}", most=limits.entries),
         )
     names = [entry.filename for entry in entries]
     first = min(entries, key=lambda e: e.header_offset, default=None)
@@ -205,9 +207,9 @@ def _check_list(entries: list[zipfile.ZipInfo], where: str, limits: Limits) -> N
         if len(parts) > limits.path_depth:
             raise FileError(
                 say(
-                    "'{shown}' lies more than {path_depth} folders deep",
+                    "'{shown}' lies more than {depth} folders deep",
                     shown=shown,
-                    path_depth=limits.path_depth,
+                    depth=limits.path_depth,
                 ),
                 where=where,
             )
@@ -303,7 +305,9 @@ class _XmlCheck:
     def feed(self, piece: bytes) -> None:
         self.length += len(piece)
         if self.length > self.limits.xml_bytes:
-            raise self._error(f"is larger than {_size(self.limits.xml_bytes)}")
+            raise self._error(
+                say("{file} in it is larger than {size}", file=self.name, size=_size(self.limits.xml_bytes))
+            )
         self._parse(piece, False)
 
     def finish(self) -> set[str]:
@@ -314,22 +318,40 @@ class _XmlCheck:
         try:
             self.parser.Parse(piece, last)
         except (expat.ExpatError, LookupError, ValueError) as error:
-            raise self._error(f"is damaged ({error})") from None
+            raise self._error(say("{file} in it is damaged ({error})", file=self.name, error=error)) from None
 
     def _start(self, tag: str, attributes: dict[str, str]) -> None:
         if self.elements == 0 and tag != "Document":
-            raise self._error(f"starts with <{_shown(tag)}> instead of <Document>")
+            raise self._error(
+                say("{file} in it starts with <{tag}> instead of <Document>", file=self.name, tag=_shown(tag))
+            )
         self.depth += 1
         self.elements += 1
         if self.depth > self.limits.xml_depth:
-            raise self._error(f"is nested more than {self.limits.xml_depth} deep")
+            raise self._error(
+                say(
+                    "{file} in it is nested more than {depth} deep",
+                    file=self.name,
+                    depth=self.limits.xml_depth,
+                )
+            )
         if self.elements > self.limits.xml_elements:
-            raise self._error(f"has more than {self.limits.xml_elements} elements")
+            raise self._error(
+                say(
+                    "{file} in it has more than {most} elements",
+                    file=self.name,
+                    most=self.limits.xml_elements,
+                )
+            )
         if tag == "FileIncluded":  # the host writes it out into a folder of its own, under this name
             for name in (attributes.get("file", ""), attributes.get("data", "")):
                 if name in (".", "..") or any(c in name for c in "/\\:\0"):
                     raise self._error(
-                        f"carries a file whose name '{_shown(name)}' leads outside the document"
+                        say(
+                            "{file} in it carries a file whose name '{name}' leads outside the document",
+                            file=self.name,
+                            name=_shown(name),
+                        )
                     )
         if tag.startswith("XLink") and attributes.get("file"):
             self.linked.add(attributes["file"])
@@ -338,10 +360,12 @@ class _XmlCheck:
         self.depth -= 1
 
     def _declared(self, *_: object) -> NoReturn:
-        raise self._error("carries a DOCTYPE or ENTITY, which no FreeCAD document does")
+        raise self._error(
+            say("{file} in it carries a DOCTYPE or ENTITY, which no FreeCAD document does", file=self.name)
+        )
 
     def _error(self, what: str) -> FileError:
-        return FileError(say("{name} in it {what}", name=self.name, what=what), where=self.where)
+        return FileError(what, where=self.where)
 
 
 # --- STEP and BREP -----------------------------------------------------------------------------------------

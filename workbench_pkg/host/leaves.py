@@ -12,6 +12,7 @@ from typing import Any
 
 import numpy as np
 
+from movement_core.wording import say
 from workbench_pkg.host.leaf import AS_MATRIX, AS_OBJECT, Leaf, Reading, Unreadable
 from workbench_pkg.host.own import OwnSolid
 from workbench_pkg.host.relations import (
@@ -105,15 +106,15 @@ class _Walk:
         try:
             obj = place.object()
             if obj is None:
-                self.give_up(place, None, "the host cannot reach it")
+                self.give_up(place, None, say("the host cannot reach it"))
             elif is_ours(obj) or not (place.visible or self.hidden):
                 return
             elif depth > _MAX_DEPTH:
-                self.give_up(place, obj, f"nested more than {_MAX_DEPTH} deep")
+                self.give_up(place, obj, say("nested more than {most} deep", most=_MAX_DEPTH))
             else:
                 self._read(place, obj, depth)
         except Exception as error:
-            self.give_up(place, obj, f"the host failed to read it ({_one_line(error)})")
+            self.give_up(place, obj, say("the host failed to read it ({reason})", reason=_one_line(error)))
 
     def _read(self, place: _Place, obj: Any, depth: int) -> None:
         array = _array_in_chain(obj)
@@ -123,7 +124,7 @@ class _Walk:
         elif target is None:
             self.give_up(place, obj, _why_link_is_missing(obj))
         elif _identity(target) in place.containers:
-            self.give_up(place, obj, f"it leads back to {target.Label!r}, which it lies in")
+            self.give_up(place, obj, say("it leads back to {name!r}, which it lies in", name=target.Label))
         elif is_placed_group(target) or is_plain_group(target):
             self._visit_members(place, obj, target, depth)
         else:
@@ -159,7 +160,7 @@ class _Walk:
     def _emit(self, place: _Place, obj: Any, target: Any) -> None:
         name = place.name_of(obj)
         if is_a(target, "Mesh::Feature"):
-            self.give_up(place, obj, "a mesh, not a solid: make a solid of it first")
+            self.give_up(place, obj, say("a mesh, not a solid: make a solid of it first"))
             return
         if not can_be_a_part(target):
             return
@@ -174,15 +175,20 @@ class _Walk:
         # The host meshes for ever what stands nowhere, so it is told before anything else is asked of it.
         length_mm = np.max([own.length_mm for _, own in solids]) * max(matrix.col(i).Length for i in range(3))
         if not np.isfinite([*matrix.A, length_mm]).all():
-            self.give_up(place, obj, "its place or its size is no number: give it a place again")
+            self.give_up(place, obj, say("its place or its size is no number: give it a place again"))
             return
         if length_mm > LARGEST_MM:
             self.give_up(
-                place, obj, f"it is {length_mm / 1e6:,.0f} km long: check its units, or its link's scale"
+                place,
+                obj,
+                say(
+                    "it is {length:,.0f} km long: check its units, or its link's scale",
+                    length=length_mm / 1e6,
+                ),
             )
             return
         if abs(matrix.determinant()) < 1e-12:
-            self.give_up(place, obj, "its link is scaled to nothing")
+            self.give_up(place, obj, say("its link is scaled to nothing"))
             return
         by_number = place.element is not None and not is_a(obj, "App::LinkElement")
         for i, (solid, own) in enumerate(solids):
@@ -253,19 +259,19 @@ def _element_visible(array: Any, name: str, element: Any | None) -> bool:
 def _why_link_is_missing(obj: Any) -> str:
     status = _one_line(obj.getStatusString())
     if "Invalid" in obj.State and status:
-        return f"what it links to is missing ({status})"
-    return "it links to nothing"
+        return say("what it links to is missing ({status})", status=status)
+    return say("it links to nothing")
 
 
 def _why_no_solid(obj: Any) -> str:
     """Reason why an object that can be a part gives no solid, or "" when it does or never meant to."""
     shape = obj.Shape
     if "Invalid" in obj.State:
-        return f"the host marks it as broken ({_one_line(obj.getStatusString())})"
+        return say("the host marks it as broken ({reason})", reason=_one_line(obj.getStatusString()))
     if shape.isNull():
-        return "the body is empty" if is_body(obj) else "it has no shape"
+        return say("the body is empty") if is_body(obj) else say("it has no shape")
     if not shape.Solids and len(shape.Faces) > 1 and shape.Shells:
-        return "it has faces but encloses no solid"
+        return say("it has faces but encloses no solid")
     return ""
 
 

@@ -9,7 +9,7 @@ from pathlib import Path
 from movement_core.errors import FileError
 from movement_core.wording import say
 from workbench_pkg.host.guard import name_shown
-from workbench_pkg.host.saving import EXISTS, EXISTS_TODO
+from workbench_pkg.host.saving import exists_already
 from workbench_pkg.setup.whole_files import written_whole
 
 
@@ -26,7 +26,7 @@ def check_new_file(
         if source and target.exists() and Path(source).exists() and os.path.samefile(target, source):
             raise FileError(say("that is the file that was read"), where=where, todo=say("name a new file"))
     if target.is_dir() or (os.path.lexists(target) and not replace):
-        raise FileError(EXISTS, where=where, todo=EXISTS_TODO)
+        raise exists_already(where)
 
 
 def write_file(target: Path, content: bytes, replace: bool) -> None:
@@ -36,8 +36,8 @@ def write_file(target: Path, content: bytes, replace: bool) -> None:
         with written_whole(target, replace=replace) as whole:
             whole.write_bytes(content)
     except FileExistsError:
-        raise FileError(EXISTS, where=where, todo=EXISTS_TODO) from None
+        raise exists_already(where) from None
     except OSError as error:
         raise FileError(
-            say("it cannot be written ({more})", more=error.strerror or error), where=where
+            say("it cannot be written ({reason})", reason=error.strerror or error), where=where
         ) from None

@@ -27,6 +27,6 @@ def read_plain(path: Path, largest_bytes: int = LARGEST_BYTES) -> bytes:
         raise FileError(
             say("it is far too large"),
             where=where,
-            allowed=say("up to {largest_bytes:g} MiB", largest_bytes=largest_bytes / (1 << 20)),
+            allowed=say("up to {most:g} MiB", most=largest_bytes / (1 << 20)),
         )
     return content

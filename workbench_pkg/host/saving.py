@@ -22,7 +22,6 @@ from workbench_pkg.host.guard import check_file, name_shown
 from workbench_pkg.host.looks import complete_window_half, window_half
 from workbench_pkg.setup.whole_files import written_whole
 
-EXISTS, EXISTS_TODO = "it exists already", "name a new file, or say --force"
 _GUI_HALF = "GuiDocument.xml"
 _LINKED_FILE = re.compile(r'(<XLink\w*\b[^>]*?\bfile=")([^"]+)(")')
 _QUOTE = {'"': "&quot;"}
@@ -60,7 +59,7 @@ def save_copy(
     except FileError:
         raise
     except FileExistsError:  # somebody made it in the meantime
-        raise FileError(EXISTS, where=str(target), todo=EXISTS_TODO) from None
+        raise exists_already(str(target)) from None
     except Exception as error:
         raise FileError(say("it could not be written ({error})", error=error), where=str(target)) from error
     return target
@@ -113,6 +112,11 @@ def _window_half(text: str | None, doc: Any) -> str:
     return window_half(doc, {}) if text is None else complete_window_half(text, doc)
 
 
+def exists_already(where: str) -> FileError:
+    """What to say of a file that is there and may not be replaced."""
+    return FileError(say("it exists already"), where=where, todo=say("name a new file, or say --force"))
+
+
 def check_target(target: Path, sources: Sequence[str | os.PathLike[str] | None], replace: bool) -> None:
     """FileError where a document must not be written: over what was read, or over a file that exists."""
     where = name_shown(target)
@@ -145,7 +149,7 @@ def check_target(target: Path, sources: Sequence[str | os.PathLike[str] | None],
         if same:
             raise FileError(say("that is the file that was read"), where=where, todo=say("name a new file"))
     if target.is_dir() or (target.exists() and not replace):
-        raise FileError(EXISTS, where=where, todo=EXISTS_TODO)
+        raise exists_already(where)
 
 
 def _path_mender(old: Path, new: Path) -> Callable[[str], str]:

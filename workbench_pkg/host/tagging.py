@@ -185,7 +185,7 @@ def _checked(name: str, value: object, where: str) -> object:
             return [float(x) for x in value]  # type: ignore[attr-defined]
         return float(value)  # type: ignore[arg-type]
     except (TypeError, ValueError):
-        wanted = {"App::PropertyString": "text", "App::PropertyFloatList": "a list of numbers"}
+        wanted = {"App::PropertyString": say("text"), "App::PropertyFloatList": say("a list of numbers")}
         raise InputError(
             say("{name} cannot be {value!r}", name=name, value=value),
             where=where,
@@ -201,9 +201,9 @@ def _element_map(obj: Any) -> dict[str, dict[str, Any]]:
         return {str(i): dict(facts) for i, facts in table.items()}
     except (ValueError, AttributeError, TypeError) as error:
         raise InputError(
-            say("{ELEMENTS} is not a table of elements ({error})", ELEMENTS=ELEMENTS, error=error),
+            say("{name} is not a table of elements ({error})", name=ELEMENTS, error=error),
             where=obj.Label,
-            allowed=say('JSON like {{"0": {{"HeartsideSpecies": "white oak"}}}}'),
+            allowed=say("JSON like {example}", example='{"0": {"HeartsideSpecies": "white oak"}}'),
             todo=say("mend or remove the property"),
         ) from None
 

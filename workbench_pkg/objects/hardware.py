@@ -239,9 +239,9 @@ def _look_for_users(cut: Any) -> None:
         if is_placed_group(user) or is_plain_group(user) or is_ours(user):
             continue
         raise InputError(
-            say("{Label!r} is built on {Label2!r}", Label=user.Label, Label2=cut.Label),
+            say("{user!r} is built on {name!r}", user=user.Label, name=cut.Label),
             where=say("taking hardware out"),
-            todo=say("delete {Label!r} first, or undo step by step", Label=user.Label),
+            todo=say("delete {name!r} first, or undo step by step", name=user.Label),
         )
 
 

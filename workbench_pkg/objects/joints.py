@@ -30,9 +30,9 @@ def kept_joints(doc: Any) -> dict[tuple[str, str], str]:
         return {(str(one), str(other)): str(kind) for one, other, kind in rows}
     except (ValueError, TypeError, RecursionError) as error:
         raise InputError(
-            say("{JOINTS} is not a list of joints ({error})", JOINTS=JOINTS, error=error),
+            say("{name} is not a list of joints ({error})", name=JOINTS, error=error),
             where=study.Label,
-            allowed=say('JSON like [["Side/0", "Runner/0", "slides"]]'),
+            allowed=say("JSON like {example}", example='[["Side/0", "Runner/0", "slides"]]'),
             todo=say("mend or remove the property"),
         ) from None
 

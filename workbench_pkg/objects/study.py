@@ -148,7 +148,7 @@ def asked_of(doc: Any) -> dict[str, Any]:
         raise InputError(
             say("{name} does not say what the air was asked with", name=ASKED),
             where=study_label(doc),
-            allowed=say('JSON like {{"rooms": {{"heating_c": 20.0}}}}'),
+            allowed=say("JSON like {example}", example='{"rooms": {"heating_c": 20.0}}'),
             todo=say("mend or remove that property"),
         )
     for word, name in _WORDS.items():

@@ -9,6 +9,7 @@ import MeshPart
 import numpy as np
 from numpy.typing import NDArray
 
+from movement_core.wording import say
 from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.host.shapes import affine
 
@@ -65,7 +66,7 @@ def _own_mesh(solid: Any) -> LeafMesh:
     )
     vectors, corners = mesh.Topology
     if not corners:
-        raise ValueError("the host gives no mesh of it")
+        raise ValueError(say("the host gives no mesh of it"))
     at, facets = (
         np.array([[vector.x, vector.y, vector.z] for vector in vectors]),
         np.array(corners, dtype=np.int64),

@@ -27,7 +27,7 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
         if field not in said:
             raise InputError(
                 say("{option} is not given", option=option),
-                where=say("diagnose"),
+                where="diagnose",
                 todo=say("give {option}, or a model FILE and --part NAME", option=option),
             )
     case = WarpCase(**said)
@@ -45,14 +45,14 @@ def _of_model(job: dict[str, Any]) -> dict[str, Any]:
     if not job["part"]:
         raise InputError(
             say("no part is named"),
-            where=say("diagnose"),
+            where="diagnose",
             allowed=", ".join(names),
             todo=say("give --part NAME"),
         )
     alike = [solved for solved in piece.parts if solved.part.name == job["part"]]
     if not alike:
         raise UnknownName(
-            say("there is no part {job!r}", job=job["part"]), where=say("diagnose"), allowed=", ".join(names)
+            say("there is no part {part!r}", part=job["part"]), where="diagnose", allowed=", ".join(names)
         )
     return _said_of(alike[0])
 

@@ -32,7 +32,7 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
         if new is not None and names.count(new.part) != 1:
             raise InputError(
                 say("{count} parts are called {part!r}", count=names.count(new.part), part=new.part),
-                where=say("--part"),
+                where="--part",
                 allowed=", ".join(names),
             )
         _, learned = with_learned(doc, read, settings, (*rows, *([new] if new else [])))
@@ -51,7 +51,7 @@ def _new(job: dict[str, Any]) -> Measurement | None:
     new = job["new"]
     if (new["part"] is None) != (new["value"] is None):
         raise InputError(
-            say("--part and --value belong together"), where=say("measured"), todo=say("give both, or none")
+            say("--part and --value belong together"), where="measured", todo=say("give both, or none")
         )
     if new["part"] is None:
         return None

@@ -62,9 +62,9 @@ def read_settings(path: Path) -> SettingsFile:
         said = json.loads(text, object_pairs_hook=no_twice, parse_constant=lambda word: word)
     except json.JSONDecodeError as error:
         raise FileError(
-            say("it is not JSON ({msg})", msg=error.msg),
-            where=say("{shown}, line {lineno}", shown=_shown(path), lineno=error.lineno),
-            allowed=say("such as {EXAMPLE}", EXAMPLE=EXAMPLE),
+            say("it is not JSON ({reason})", reason=error.msg),
+            where=say("{name}, line {line}", name=_shown(path), line=error.lineno),
+            allowed=say("such as {example}", example=EXAMPLE),
         ) from None
     except (RecursionError, ValueError) as error:
         if isinstance(error, FileError):
@@ -72,13 +72,13 @@ def read_settings(path: Path) -> SettingsFile:
         raise FileError(
             say("it is nested too deep, or a number in it is too long"),
             where=_shown(path),
-            allowed=say("such as {EXAMPLE}", EXAMPLE=EXAMPLE),
+            allowed=say("such as {example}", example=EXAMPLE),
         ) from None
     if not isinstance(said, dict):
         raise FileError(
             say("it is to be one JSON object"),
             where=_shown(path),
-            allowed=say("such as {EXAMPLE}", EXAMPLE=EXAMPLE),
+            allowed=say("such as {example}", example=EXAMPLE),
         )
     limits = said.pop("limits", {})
     words = {}
@@ -120,14 +120,14 @@ def _text(path: Path) -> str:
         line = error.object.count(b"\n", 0, error.start) + 1
         raise FileError(
             say("it is not written in UTF-8"),
-            where=say("{shown}, line {line}", shown=_shown(path), line=line),
+            where=say("{name}, line {line}", name=_shown(path), line=line),
             todo=say("save it as UTF-8"),
         ) from None
     except FileError:
         raise
     except OSError as error:
         raise FileError(
-            say("the settings cannot be read ({strerror})", strerror=error.strerror),
+            say("the settings cannot be read ({reason})", reason=error.strerror),
             where=_shown(path),
             todo=say("mend it or remove it"),
         ) from None
@@ -137,7 +137,7 @@ def _refuse(path: Path, text: str, what: str, name: str, below: str = "", **more
     """FileError at the line in which a word stands, after that of the group it belongs to."""
     start = _place(text, below, 0) if below else 0
     line = text.count("\n", 0, _place(text, name, start)) + 1
-    raise FileError(what, where=say("{shown}, line {line}", shown=_shown(path), line=line), **more)
+    raise FileError(what, where=say("{name}, line {line}", name=_shown(path), line=line), **more)
 
 
 def _place(text: str, name: str, start: int) -> int:

@@ -2239,6 +2239,10 @@
         <translation>'ice' oder 'water'</translation>
     </message>
     <message>
+        <source>'normal', 'uniform' or 'lognormal'</source>
+        <translation>'normal', 'uniform' oder 'lognormal'</translation>
+    </message>
+    <message>
         <source>'pin' or 'pad'</source>
         <translation>'pin' oder 'pad'</translation>
     </message>
@@ -2251,12 +2255,60 @@
         <translation>'ymd', 'dmy' oder 'mdy'</translation>
     </message>
     <message>
+        <source>'{shown}' goes on after its end</source>
+        <translation>„{shown}“ geht nach seinem Ende weiter</translation>
+    </message>
+    <message>
+        <source>'{shown}' has another size than the list of contents says</source>
+        <translation>„{shown}“ hat eine andere Größe, als das Inhaltsverzeichnis sagt</translation>
+    </message>
+    <message>
+        <source>'{shown}' is a link to another file</source>
+        <translation>„{shown}“ ist ein Verweis auf eine andere Datei</translation>
+    </message>
+    <message>
+        <source>'{shown}' is damaged: it cannot be unpacked</source>
+        <translation>„{shown}“ ist beschädigt: Es lässt sich nicht auspacken</translation>
+    </message>
+    <message>
+        <source>'{shown}' is damaged: its checksum is wrong</source>
+        <translation>„{shown}“ ist beschädigt: Die Prüfsumme stimmt nicht</translation>
+    </message>
+    <message>
+        <source>'{shown}' is encrypted</source>
+        <translation>„{shown}“ ist verschlüsselt</translation>
+    </message>
+    <message>
+        <source>'{shown}' is in it twice</source>
+        <translation>„{shown}“ ist zweimal darin</translation>
+    </message>
+    <message>
+        <source>'{shown}' is not what the list of contents says</source>
+        <translation>„{shown}“ ist nicht, was das Inhaltsverzeichnis sagt</translation>
+    </message>
+    <message>
+        <source>'{shown}' is packed in a way that the host does not know</source>
+        <translation>„{shown}“ ist auf eine Art gepackt, die FreeCAD nicht kennt</translation>
+    </message>
+    <message>
+        <source>'{shown}' lies more than {depth} folders deep</source>
+        <translation>„{shown}“ liegt mehr als {depth} Ordner tief</translation>
+    </message>
+    <message>
         <source>(0, 1) is toward the show face</source>
         <translation>(0, 1) zeigt zur Sichtseite</translation>
     </message>
     <message>
         <source>(worst in {month})</source>
         <translation>(am schlimmsten im {month})</translation>
+    </message>
+    <message>
+        <source>({along:g}, {across:g}) mm lies beyond the panel</source>
+        <translation>({along:g}, {across:g}) mm liegt außerhalb der Platte</translation>
+    </message>
+    <message>
+        <source>(…, 2): x and y in mm</source>
+        <translation>(…, 2): x und y in mm</translation>
     </message>
     <message>
         <source>, column {column}</source>
@@ -2273,6 +2325,10 @@
     <message>
         <source>, {filled} filled between</source>
         <translation>, {filled} dazwischen ergänzt</translation>
+    </message>
+    <message>
+        <source>--part and --value belong together</source>
+        <translation>--part und --value gehören zusammen</translation>
     </message>
     <message>
         <source>. If it slides or rests already, confirm the joint so</source>
@@ -2323,8 +2379,16 @@
         <translation>0 bis 30 %</translation>
     </message>
     <message>
+        <source>0 to 90°</source>
+        <translation>0 bis 90°</translation>
+    </message>
+    <message>
         <source>0 to {fibre_saturation:g} %</source>
         <translation>0 bis {fibre_saturation:g} %</translation>
+    </message>
+    <message>
+        <source>0 to {length:g} mm from its start</source>
+        <translation>0 bis {length:g} mm von ihrem Anfang</translation>
     </message>
     <message>
         <source>0 to {most_factor:.3g}</source>
@@ -2387,8 +2451,24 @@
         <translation>Feuchte von 12 Monaten oder 365 Tagen, ein Year oder ein DailyAir</translation>
     </message>
     <message>
+        <source>2 or more finite (along, across) points</source>
+        <translation>2 oder mehr endliche Punkte (längs, quer)</translation>
+    </message>
+    <message>
+        <source>2 to 1000</source>
+        <translation>2 bis 1000</translation>
+    </message>
+    <message>
         <source>2. Turn the top over. The datum is its outer edge at {edge} and its end at {end}, drawn strongly.</source>
         <translation>2. Die Platte umdrehen. Gemessen wird von ihrer Außenkante an {edge} und ihrem Ende an {end}, kräftig gezeichnet.</translation>
+    </message>
+    <message>
+        <source>3 or more (along, across) points</source>
+        <translation>3 oder mehr Punkte (längs, quer)</translation>
+    </message>
+    <message>
+        <source>3 or more in each of {pieces} stretches of a board</source>
+        <translation>3 oder mehr in jedem von {pieces} Abschnitten eines Bretts</translation>
     </message>
     <message>
         <source>3 to 12 mm</source>
@@ -2419,8 +2499,20 @@
         <translation>50 000 bis 110 000 Pa</translation>
     </message>
     <message>
+        <source>64 or more</source>
+        <translation>64 oder mehr</translation>
+    </message>
+    <message>
+        <source>8 to 400</source>
+        <translation>8 bis 400</translation>
+    </message>
+    <message>
         <source>: the hours run from 1 to 12 twice a day without AM or PM</source>
         <translation>: Die Stunden laufen zweimal am Tag von 1 bis 12, ohne AM oder PM</translation>
+    </message>
+    <message>
+        <source>; and {count} more</source>
+        <translation>; und {count} weitere</translation>
     </message>
     <message>
         <source>; below it {words}, heights drawn {factor} times too large</source>
@@ -2551,6 +2643,10 @@
         <translation>Nichts festschrauben, leimen oder verkeilen, was frei gelassen ist, und die Fugen nicht füllen.</translation>
     </message>
     <message>
+        <source>Document.xml does not come first, where the host reads it</source>
+        <translation>Document.xml steht nicht am Anfang, wo FreeCAD sie liest</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Erledigt</translation>
     </message>
@@ -2667,6 +2763,82 @@
         <translation>G{line}: {leave}, wird {least} bis {most}</translation>
     </message>
     <message>
+        <source>Heartside: annotate</source>
+        <translation>Heartside: Modell beschriften</translation>
+    </message>
+    <message>
+        <source>Heartside: confirm a joint</source>
+        <translation>Heartside: Verbindung bestätigen</translation>
+    </message>
+    <message>
+        <source>Heartside: copy wood</source>
+        <translation>Heartside: Holz kopieren</translation>
+    </message>
+    <message>
+        <source>Heartside: cut the slots</source>
+        <translation>Heartside: Langlöcher schneiden</translation>
+    </message>
+    <message>
+        <source>Heartside: draw the top</source>
+        <translation>Heartside: Platte zeichnen</translation>
+    </message>
+    <message>
+        <source>Heartside: keep the air</source>
+        <translation>Heartside: Luft behalten</translation>
+    </message>
+    <message>
+        <source>Heartside: lay the boards</source>
+        <translation>Heartside: Bretter legen</translation>
+    </message>
+    <message>
+        <source>Heartside: measurement</source>
+        <translation>Heartside: Messung</translation>
+    </message>
+    <message>
+        <source>Heartside: place hardware</source>
+        <translation>Heartside: Befestigung setzen</translation>
+    </message>
+    <message>
+        <source>Heartside: remove the answer</source>
+        <translation>Heartside: Antwort entfernen</translation>
+    </message>
+    <message>
+        <source>Heartside: set the year</source>
+        <translation>Heartside: Jahresgang setzen</translation>
+    </message>
+    <message>
+        <source>Heartside: set today</source>
+        <translation>Heartside: Tag setzen</translation>
+    </message>
+    <message>
+        <source>Heartside: tag</source>
+        <translation>Heartside: Holz angeben</translation>
+    </message>
+    <message>
+        <source>Heartside: take apart</source>
+        <translation>Heartside: zerlegen</translation>
+    </message>
+    <message>
+        <source>Heartside: take hardware out</source>
+        <translation>Heartside: Befestigung entfernen</translation>
+    </message>
+    <message>
+        <source>Heartside: take hints</source>
+        <translation>Heartside: Hinweise nehmen</translation>
+    </message>
+    <message>
+        <source>Heartside: take the papers out</source>
+        <translation>Heartside: Blätter herausnehmen</translation>
+    </message>
+    <message>
+        <source>Heartside: untag</source>
+        <translation>Heartside: Angaben wegnehmen</translation>
+    </message>
+    <message>
+        <source>Heartside: write the schedule</source>
+        <translation>Heartside: Stückliste schreiben</translation>
+    </message>
+    <message>
         <source>Held by nothing it would {dry} on the driest day and {wet} on the wettest day; with its weight on its frame and no fastener it is {worst:.1f} mm out of flat at worst. Wished: {wished:g} mm in every month.</source>
         <translation>Ohne jeden Halt würde sie am trockensten Tag {dry} und am feuchtesten Tag {wet}; mit ihrem Gewicht auf dem Gestell und ohne Befestigung ist sie schlimmstenfalls um {worst:.1f} mm uneben. Gewünscht: {wished:g} mm in jedem Monat.</translation>
     </message>
@@ -2741,6 +2913,10 @@
     <message>
         <source>Its upper left cross: {end} from the datum end at {at_end}, {edge} from the datum edge of {at_edge}.</source>
         <translation>Sein oberes linkes Kreuz: {end} vom Bezugsende an {at_end}, {edge} von der Bezugskante an {at_edge}.</translation>
+    </message>
+    <message>
+        <source>JSON like {example}</source>
+        <translation>JSON wie {example}</translation>
     </message>
     <message>
         <source>January</source>
@@ -3343,12 +3519,24 @@
         <translation>Geschrieben: {path} ({top}: {screws} Schrauben auf {sheets})</translation>
     </message>
     <message>
+        <source>YYYY-MM-DD</source>
+        <translation>JJJJ-MM-TT</translation>
+    </message>
+    <message>
         <source>Year: {year}: its air brings wood to {low:.1f} % in {dry} and {high:.1f} % in {wet}. Basis: {basis}.</source>
         <translation>Jahr: {year}: Seine Luft bringt Holz auf {low:.1f} % im {dry} und {high:.1f} % im {wet}. Grundlage: {basis}.</translation>
     </message>
     <message>
         <source>Z-shaped clip in a groove</source>
         <translation>Z-Klammer in einer Nut</translation>
+    </message>
+    <message>
+        <source>a CSV file</source>
+        <translation>eine CSV-Datei</translation>
+    </message>
+    <message>
+        <source>a FreeCAD document (.FCStd), STEP (.step, .stp) or BREP (.brep, .brp)</source>
+        <translation>ein FreeCAD-Dokument (.FCStd), STEP (.step, .stp) oder BREP (.brep, .brp)</translation>
     </message>
     <message>
         <source>a PDF needs the plotting library matplotlib, which is not installed here</source>
@@ -3391,6 +3579,10 @@
         <translation>eine Richtung</translation>
     </message>
     <message>
+        <source>a document object, or several of one document</source>
+        <translation>ein Objekt eines Dokuments, oder mehrere desselben Dokuments</translation>
+    </message>
+    <message>
         <source>a dry spring and a wet summer in a house open to the air: own assumption</source>
         <translation>ein trockener Frühling und ein nasser Sommer in einem offenen Haus: eigene Annahme</translation>
     </message>
@@ -3405,6 +3597,10 @@
     <message>
         <source>a finish and its coats, such as 'varnish 2', or 'bare'</source>
         <translation>ein Anstrich und seine Schichten, etwa „varnish 2“, oder „bare“</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>ein Ordner</translation>
     </message>
     <message>
         <source>a glued panel, or one board of 150 mm and wider, that lies level, is not housed on two sides and is no layer between others</source>
@@ -3427,12 +3623,28 @@
         <translation>eine Feuchte von {rh:g} % sieht nach einem Bruchteil aus</translation>
     </message>
     <message>
+        <source>a joint kept in the document: {problem}</source>
+        <translation>eine im Dokument aufbewahrte Verbindung: {problem}</translation>
+    </message>
+    <message>
+        <source>a laying of {order}, {over}, {turned}</source>
+        <translation>eine Lage aus {order}, {over}, {turned}</translation>
+    </message>
+    <message>
         <source>a least gap of {wanted_least!r} mm</source>
         <translation>eine Mindestfuge von {wanted_least!r} mm</translation>
     </message>
     <message>
+        <source>a list of numbers</source>
+        <translation>eine Liste von Zahlen</translation>
+    </message>
+    <message>
         <source>a lot without a name</source>
         <translation>ein Posten ohne Namen</translation>
+    </message>
+    <message>
+        <source>a mesh, not a solid: make a solid of it first</source>
+        <translation>ein Netz, kein Körper: erst einen Körper daraus machen</translation>
     </message>
     <message>
         <source>a meter of kind {kind!r}</source>
@@ -3455,6 +3667,14 @@
         <translation>eine Zahl</translation>
     </message>
     <message>
+        <source>a number or ({cells},)</source>
+        <translation>eine Zahl oder ({cells},)</translation>
+    </message>
+    <message>
+        <source>a number or a row of samples</source>
+        <translation>eine Zahl oder eine Reihe von Werten</translation>
+    </message>
+    <message>
         <source>a panel without boards</source>
         <translation>eine Platte ohne Bretter</translation>
     </message>
@@ -3465,6 +3685,10 @@
     <message>
         <source>a piece of the frame on its edges (face frame, plinth)</source>
         <translation>ein Stück des Rahmens auf ihren Kanten (Blendrahmen, Sockel)</translation>
+    </message>
+    <message>
+        <source>a pith inside</source>
+        <translation>ein Mark im Querschnitt</translation>
     </message>
     <message>
         <source>a pith position (across the width and through the thickness, mm)</source>
@@ -3481,6 +3705,10 @@
     <message>
         <source>a point or the fixed line ({fixed:g} mm) lies beyond the part's edges</source>
         <translation>ein Punkt oder die feste Linie ({fixed:g} mm) liegt außerhalb der Kanten des Teils</translation>
+    </message>
+    <message>
+        <source>a positive value</source>
+        <translation>ein Wert über 0</translation>
     </message>
     <message>
         <source>a reach of {reach!r} mm</source>
@@ -3505,6 +3733,10 @@
     <message>
         <source>a round tenon {diameter:.0f} mm thick gets {play:.1f} mm of play in its hole in the dry season{crushes}: both go oval, each in its own way, and glue bridges no more than {bridged:.2f} mm (common practice, no source)</source>
         <translation>ein Rundzapfen von {diameter:.0f} mm bekommt in der trockenen Zeit {play:.1f} mm Luft in seinem Loch{crushes}: Beide werden oval, jeder auf seine Weise, und Leim überbrückt höchstens {bridged:.2f} mm (übliche Praxis, keine Quelle)</translation>
+    </message>
+    <message>
+        <source>a section that holds its pith is not free of stress: use solve_boxed_heart</source>
+        <translation>ein Querschnitt, der sein Mark enthält, ist nicht frei von Spannung: solve_boxed_heart nehmen</translation>
     </message>
     <message>
         <source>a shrinkage is out of range</source>
@@ -3555,6 +3787,10 @@
         <translation>eine ganze Zahl von Schichten, 1 bis {most_coats}</translation>
     </message>
     <message>
+        <source>a yearly mean of {temperature:.0f} °C</source>
+        <translation>ein Jahresmittel von {temperature:.0f} °C</translation>
+    </message>
+    <message>
         <source>above 0 MPa</source>
         <translation>über 0 MPa</translation>
     </message>
@@ -3575,6 +3811,10 @@
         <translation>über {wettest_marched:g} % ist freies Wasser darin: Die Wartezeit zählt von da an, das Trocknen davor kommt hinzu</translation>
     </message>
     <message>
+        <source>above −1 (a fraction: −0.01 is one percent of shrinkage)</source>
+        <translation>über −1 (ein Bruchteil: −0.01 ist ein Prozent Schwindung)</translation>
+    </message>
+    <message>
         <source>across</source>
         <translation>quer</translation>
     </message>
@@ -3587,6 +3827,22 @@
         <translation>quer zur Faser {words}. Es drückt sie auseinander oder wölbt sich</translation>
     </message>
     <message>
+        <source>add --built-on</source>
+        <translation>--built-on hinzufügen</translation>
+    </message>
+    <message>
+        <source>add --shop</source>
+        <translation>--shop hinzufügen</translation>
+    </message>
+    <message>
+        <source>add the date it was built</source>
+        <translation>den Tag angeben, an dem es gebaut wurde</translation>
+    </message>
+    <message>
+        <source>add the shop's year</source>
+        <translation>den Jahresgang der Werkstatt angeben</translation>
+    </message>
+    <message>
         <source>against a strength of {strength:g}</source>
         <translation>gegen eine Festigkeit von {strength:g}</translation>
     </message>
@@ -3597,6 +3853,10 @@
     <message>
         <source>air pressure</source>
         <translation>Luftdruck</translation>
+    </message>
+    <message>
+        <source>air {name!r}</source>
+        <translation>Luft {name!r}</translation>
     </message>
     <message>
         <source>all three edges</source>
@@ -3633,6 +3893,14 @@
     <message>
         <source>along the groove</source>
         <translation>längs der Nut</translation>
+    </message>
+    <message>
+        <source>along ±{length:g} mm, across ±{width:g} mm</source>
+        <translation>längs ±{length:g} mm, quer ±{width:g} mm</translation>
+    </message>
+    <message>
+        <source>along ±{length:g} mm, across ±{width:g} mm, inside its outline</source>
+        <translation>längs ±{length:g} mm, quer ±{width:g} mm, innerhalb ihres Umrisses</translation>
     </message>
     <message>
         <source>an anchor gives way at its limit</source>
@@ -3695,6 +3963,10 @@
         <translation>so weit ihr Arm schwenkt</translation>
     </message>
     <message>
+        <source>as-built moisture</source>
+        <translation>Feuchte beim Bau</translation>
+    </message>
+    <message>
         <source>aside</source>
         <translation>daneben</translation>
     </message>
@@ -3721,6 +3993,10 @@
     <message>
         <source>at least {days_of_a_month} days a month</source>
         <translation>mindestens {days_of_a_month} Tage im Monat</translation>
+    </message>
+    <message>
+        <source>at most one blocked face</source>
+        <translation>höchstens eine dichte Seite</translation>
     </message>
     <message>
         <source>at most {start:g} %</source>
@@ -3775,6 +4051,14 @@
         <translation>Querleiste</translation>
     </message>
     <message>
+        <source>beam {name!r}</source>
+        <translation>Leiste {name!r}</translation>
+    </message>
+    <message>
+        <source>bearing {name!r}</source>
+        <translation>Auflager {name!r}</translation>
+    </message>
+    <message>
         <source>becomes</source>
         <translation>wird</translation>
     </message>
@@ -3785,6 +4069,10 @@
     <message>
         <source>begin its mortise {inside:.0f} mm inside the face, give it a slope of 1 in 8 to 1 in 10 so that it can be driven further, and drive it again in the dry season</source>
         <translation>sein Loch {inside:.0f} mm innerhalb der Fläche beginnen, ihm eine Neigung von 1:8 bis 1:10 geben, damit er weiter getrieben werden kann, und ihn in der trockenen Zeit nachtreiben</translation>
+    </message>
+    <message>
+        <source>below {most:.2f} for these moduli</source>
+        <translation>unter {most:.2f} bei diesen Moduln</translation>
     </message>
     <message>
         <source>below_freezing</source>
@@ -3819,12 +4107,24 @@
         <translation>Brett</translation>
     </message>
     <message>
+        <source>board of {thickness_mm:g} mm</source>
+        <translation>Brett von {thickness_mm:g} mm</translation>
+    </message>
+    <message>
         <source>board {i} is a {name}</source>
         <translation>Brett {i} ist ein {name}</translation>
     </message>
     <message>
         <source>board {name!r}</source>
         <translation>Brett {name!r}</translation>
+    </message>
+    <message>
+        <source>boards</source>
+        <translation>Bretter</translation>
+    </message>
+    <message>
+        <source>boards of one panel, their grain the same way, their edges within 0.2 mm</source>
+        <translation>Bretter einer Platte mit gleicher Faserrichtung, ihre Kanten auf 0,2 mm beisammen</translation>
     </message>
     <message>
         <source>boards of one size changing places, or any board turned where it lies</source>
@@ -3835,8 +4135,16 @@
         <translation>Bretter, die sich höchstens {share:.0f} % so stark wölben wie diese, kämen mit diesem Plan aus: schmalere (die halbe Breite lässt ein Viertel bis zwei Fünftel der Wölbung), solche mit stehenden Ringen, oder näher an der Feuchte im Gebrauch bauen</translation>
     </message>
     <message>
+        <source>boards whose answer settles within that time</source>
+        <translation>Bretter, die sich in dieser Zeit einschwingen</translation>
+    </message>
+    <message>
         <source>both ends are housed and the part is thin, as a drawer bottom</source>
         <translation>beide Enden sind eingelassen und das Teil ist dünn, wie ein Schubladenboden</translation>
+    </message>
+    <message>
+        <source>both faces are blocked: through its thickness it never answers the air</source>
+        <translation>beide Seiten sind dicht: Durch seine Dicke folgt es der Luft nie</translation>
     </message>
     <message>
         <source>both faces have the same finish</source>
@@ -3857,6 +4165,10 @@
     <message>
         <source>both the density it is set to and the wood's, or neither</source>
         <translation>sowohl die eingestellte Dichte als auch die des Holzes, oder keine</translation>
+    </message>
+    <message>
+        <source>both, or neither</source>
+        <translation>beides, oder keines</translation>
     </message>
     <message>
         <source>breadboard end</source>
@@ -3915,8 +4227,16 @@
         <translation>kann mehrere meinen</translation>
     </message>
     <message>
+        <source>cells</source>
+        <translation>Zellen</translation>
+    </message>
+    <message>
         <source>centre, an edge as a direction such as +y in the object's own axes, or mm from the middle</source>
         <translation>centre, eine Kante als Richtung wie +y in den eigenen Achsen des Objekts, oder mm von der Mitte</translation>
+    </message>
+    <message>
+        <source>change its permissions</source>
+        <translation>ihre Zugriffsrechte ändern</translation>
     </message>
     <message>
         <source>check both widths, in mm, and that the coefficient is that across this stick</source>
@@ -3927,6 +4247,10 @@
         <translation>die Einheiten oder den Maßstab der Verknüpfung prüfen</translation>
     </message>
     <message>
+        <source>check that the support and the anchors are those meant; report the case if they are</source>
+        <translation>prüfen, ob Auflager und Befestigungen die gemeinten sind; wenn ja, den Fall melden</translation>
+    </message>
+    <message>
         <source>check that this is the logger's own export, whole and undamaged</source>
         <translation>prüfen, ob dies die eigene Ausgabe des Loggers ist, ganz und unbeschädigt</translation>
     </message>
@@ -3935,12 +4259,24 @@
         <translation>die Daten prüfen oder neu ausgeben</translation>
     </message>
     <message>
+        <source>check the file and its permissions</source>
+        <translation>die Datei und ihre Zugriffsrechte prüfen</translation>
+    </message>
+    <message>
         <source>check the file, or give date_order='dmy', 'mdy' or 'ymd'</source>
         <translation>die Datei prüfen, oder date_order='dmy', 'mdy' oder 'ymd' angeben</translation>
     </message>
     <message>
         <source>check the model</source>
         <translation>das Modell prüfen</translation>
+    </message>
+    <message>
+        <source>check the name</source>
+        <translation>den Namen prüfen</translation>
+    </message>
+    <message>
+        <source>check the name and the folder</source>
+        <translation>den Namen und den Ordner prüfen</translation>
     </message>
     <message>
         <source>check the part's geometry</source>
@@ -3955,12 +4291,24 @@
         <translation>die Temperatur und die Korrektur für die Holzart prüfen</translation>
     </message>
     <message>
+        <source>check the units</source>
+        <translation>die Einheiten prüfen</translation>
+    </message>
+    <message>
         <source>check which column is which and the unit: columns=…, temperature_unit=…</source>
         <translation>prüfen, welche Spalte welche ist, und die Einheit: columns=…, temperature_unit=…</translation>
     </message>
     <message>
+        <source>choose a board to copy from</source>
+        <translation>ein Brett wählen, von dem kopiert wird</translation>
+    </message>
+    <message>
         <source>choose a board whose grain runs along it on both faces, let it dry and flatten it again before the joints are cut, or use it where the frame holds it</source>
         <translation>ein Brett wählen, dessen Faser auf beiden Seiten längs läuft, es trocknen lassen und noch einmal abrichten, ehe die Verbindungen geschnitten werden, oder es dort verwenden, wo der Rahmen es hält</translation>
+    </message>
+    <message>
+        <source>choose another</source>
+        <translation>ein anderes wählen</translation>
     </message>
     <message>
         <source>choose another plan</source>
@@ -3969,6 +4317,10 @@
     <message>
         <source>choose one of these</source>
         <translation>eines davon wählen</translation>
+    </message>
+    <message>
+        <source>choose one or more joints first</source>
+        <translation>erst eine oder mehrere Verbindungen wählen</translation>
     </message>
     <message>
         <source>choose the one nearest in kind</source>
@@ -3991,6 +4343,10 @@
         <translation>Klammer</translation>
     </message>
     <message>
+        <source>close it first</source>
+        <translation>sie erst schließen</translation>
+    </message>
+    <message>
         <source>closes, {missing} missing</source>
         <translation>schließt sich, {missing} fehlen</translation>
     </message>
@@ -4005,6 +4361,10 @@
     <message>
         <source>columns</source>
         <translation>Spalten</translation>
+    </message>
+    <message>
+        <source>columns, units and the order of dates are said of no logger's file</source>
+        <translation>Spalten, Einheiten und Reihenfolge des Datums sind gesagt, aber zu keiner Datei eines Loggers</translation>
     </message>
     <message>
         <source>common practice</source>
@@ -4051,12 +4411,20 @@
         <translation>vom Tischler bestätigt</translation>
     </message>
     <message>
+        <source>contact still changes after {most_steps} steps</source>
+        <translation>der Kontakt ändert sich noch nach {most_steps} Schritten</translation>
+    </message>
+    <message>
         <source>contacts</source>
         <translation>Berührungen</translation>
     </message>
     <message>
         <source>cooled to {cooling:g} °C</source>
         <translation>auf {cooling:g} °C gekühlt</translation>
+    </message>
+    <message>
+        <source>copying</source>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>core {core:.1f} %, skin {skin:.1f} %: not even through its thickness</source>
@@ -4069,6 +4437,14 @@
     <message>
         <source>count from the start of shrinkage: above it nothing moves</source>
         <translation>vom Beginn des Schwindens an zählen: Darüber arbeitet nichts</translation>
+    </message>
+    <message>
+        <source>cross stiffness</source>
+        <translation>Steifigkeit quer zur Faser</translation>
+    </message>
+    <message>
+        <source>cross-grain stiffness {values} MPa with Poisson ratio {poisson_rt:g}</source>
+        <translation>Steifigkeit quer zur Faser {values} MPa bei einer Querdehnzahl von {poisson_rt:g}</translation>
     </message>
     <message>
         <source>cross-rail to add</source>
@@ -4131,6 +4507,10 @@
         <translation>Tagesluft {name!r}</translation>
     </message>
     <message>
+        <source>date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
         <source>date_order {date_order!r}</source>
         <translation>date_order {date_order!r}</translation>
     </message>
@@ -4153,6 +4533,10 @@
     <message>
         <source>deepen the grooves or widen the panel, keep it centred with a pin or a spot of glue at the middle of each end, and finish its edges before it goes in</source>
         <translation>Nuten vertiefen oder die Füllung breiter machen, sie mit einem Stift oder einem Tupfer Leim in der Mitte jedes Endes mittig halten, und ihre Kanten behandeln, bevor sie hineinkommt</translation>
+    </message>
+    <message>
+        <source>delete {name!r} first, or undo step by step</source>
+        <translation>erst {name!r} löschen, oder Schritt für Schritt rückgängig machen</translation>
     </message>
     <message>
         <source>delivered at {mean:.1f} % into air of {air:.1f} %</source>
@@ -4231,6 +4615,10 @@
         <translation>gezinkt</translation>
     </message>
     <message>
+        <source>draw the boards of the panel one by one</source>
+        <translation>die Bretter der Platte einzeln zeichnen</translation>
+    </message>
+    <message>
         <source>drawer bottom</source>
         <translation>Schubladenboden</translation>
     </message>
@@ -4295,6 +4683,10 @@
         <translation>Trocknungsspannung, beim Bearbeiten freigeworden (Verschalung)</translation>
     </message>
     <message>
+        <source>each board once, and for each place whether it is turned over and end for end</source>
+        <translation>jedes Brett einmal, und für jeden Platz, ob es gewendet ist und seine Enden getauscht sind</translation>
+    </message>
+    <message>
         <source>each face once</source>
         <translation>jede Seite einmal</translation>
     </message>
@@ -4313,6 +4705,22 @@
     <message>
         <source>edge against edge, the grains running the same way</source>
         <translation>Kante an Kante, mit gleicher Faserrichtung</translation>
+    </message>
+    <message>
+        <source>effectiveness {given} cannot be used</source>
+        <translation>die Sperrwirkung {given} ist unbrauchbar</translation>
+    </message>
+    <message>
+        <source>elastic constants</source>
+        <translation>elastische Konstanten</translation>
+    </message>
+    <message>
+        <source>elastic constants at a ring angle of {ring_angle_deg:g}°</source>
+        <translation>elastische Konstanten bei einem Ringwinkel von {ring_angle_deg:g}°</translation>
+    </message>
+    <message>
+        <source>elastic ratios</source>
+        <translation>elastische Verhältnisse</translation>
     </message>
     <message>
         <source>elastic upper bounds: parts are neither turned nor bent, and joints do not slip</source>
@@ -4343,6 +4751,10 @@
         <translation>jedes Brett liegt mit der Kernseite oben</translation>
     </message>
     <message>
+        <source>every solid in it is hidden. To do: show the parts that are to be checked</source>
+        <translation>jeder Körper darin ist ausgeblendet. Zu tun: die Teile einblenden, die geprüft werden sollen</translation>
+    </message>
+    <message>
         <source>exactly 12, January to December</source>
         <translation>genau 12, Januar bis Dezember</translation>
     </message>
@@ -4353,6 +4765,10 @@
     <message>
         <source>expect a check from the centre outward; rip the centre out, and glue up what is left</source>
         <translation>mit einem Riss vom Mark nach außen rechnen; das Mark heraustrennen und den Rest verleimen</translation>
+    </message>
+    <message>
+        <source>export it again</source>
+        <translation>sie noch einmal ausgeben</translation>
     </message>
     <message>
         <source>export the readings as CSV or text</source>
@@ -4419,6 +4835,18 @@
         <translation>gezeichnete Faser</translation>
     </message>
     <message>
+        <source>files ending in '{suffix}' cannot be read</source>
+        <translation>Dateien mit der Endung „{suffix}“ sind nicht lesbar</translation>
+    </message>
+    <message>
+        <source>fill the gap from a like wood or typical_ratios with filled_from, or use the nearer pure cut</source>
+        <translation>die Lücke mit filled_from aus einem ähnlichen Holz oder typical_ratios füllen, oder den näheren reinen Einschnitt nehmen</translation>
+    </message>
+    <message>
+        <source>find the missing value</source>
+        <translation>den fehlenden Wert suchen</translation>
+    </message>
+    <message>
         <source>finish</source>
         <translation>Anstrich</translation>
     </message>
@@ -4433,6 +4861,10 @@
     <message>
         <source>finish the other face like this one; about half should be gone in weeks</source>
         <translation>die andere Seite wie diese behandeln; etwa die Hälfte sollte in Wochen weg sein</translation>
+    </message>
+    <message>
+        <source>finite answers over the whole range of the causes</source>
+        <translation>endliche Antworten im ganzen Bereich der Ursachen</translation>
     </message>
     <message>
         <source>finite numbers</source>
@@ -4527,6 +4959,10 @@
         <translation>liegend</translation>
     </message>
     <message>
+        <source>flat-sawn (0°) needs E_T, G_LT, mu_LT; quarter-sawn (90°) E_R, G_LR, mu_LR; between, all</source>
+        <translation>liegende Jahrringe (0°) brauchen E_T, G_LT, mu_LT; stehende (90°) E_R, G_LR, mu_LR; dazwischen alle</translation>
+    </message>
+    <message>
         <source>flat-sawn, {width:.0f} mm wide and held flat by nothing that is drawn: it cups up to {cup:.1f} mm</source>
         <translation>liegende Jahrringe, {width:.0f} mm breit und von nichts Gezeichnetem eben gehalten: es schüsselt bis zu {cup:.1f} mm</translation>
     </message>
@@ -4547,12 +4983,20 @@
         <translation>wochenlang darunter</translation>
     </message>
     <message>
+        <source>frame</source>
+        <translation>Gestell</translation>
+    </message>
+    <message>
         <source>frame across the side</source>
         <translation>Rahmen quer zur Seite</translation>
     </message>
     <message>
         <source>free cup more than half its thickness: a curved panel is stiffer than shown, forces are too low</source>
         <translation>freie Wölbung über der halben Dicke: Eine gewölbte Platte ist steifer als gezeigt, die Kräfte sind zu niedrig</translation>
+    </message>
+    <message>
+        <source>free curvature</source>
+        <translation>freie Krümmung</translation>
     </message>
     <message>
         <source>free to move, and nothing presses</source>
@@ -4599,6 +5043,10 @@
         <translation>Fuge zu weit</translation>
     </message>
     <message>
+        <source>give --part NAME</source>
+        <translation>--part NAME angeben</translation>
+    </message>
+    <message>
         <source>give RH in percent and temperature in °C (°F readings must be converted first)</source>
         <translation>die relative Feuchte in Prozent und die Temperatur in °C angeben (°F zuerst umrechnen)</translation>
     </message>
@@ -4623,8 +5071,16 @@
         <translation>beiden Seiten dieselbe Oberfläche geben</translation>
     </message>
     <message>
+        <source>give both, or none</source>
+        <translation>beide angeben, oder keines</translation>
+    </message>
+    <message>
         <source>give equilibrium moisture content, not relative humidity</source>
         <translation>die Gleichgewichtsfeuchte angeben, nicht die relative Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>give it at least one solid part</source>
+        <translation>ihr mindestens ein Teil als Körper geben</translation>
     </message>
     <message>
         <source>give it battens, breadboard ends or a frame</source>
@@ -4633,6 +5089,18 @@
     <message>
         <source>give it room, or divide it</source>
         <translation>ihr Luft geben oder sie teilen</translation>
+    </message>
+    <message>
+        <source>give it that ending</source>
+        <translation>ihm diese Endung geben</translation>
+    </message>
+    <message>
+        <source>give moduli in MPa</source>
+        <translation>Moduln in MPa angeben</translation>
+    </message>
+    <message>
+        <source>give numbers</source>
+        <translation>Zahlen angeben</translation>
     </message>
     <message>
         <source>give one a board</source>
@@ -4649,6 +5117,14 @@
     <message>
         <source>give one with dataclasses.replace, or leave this direction out</source>
         <translation>mit dataclasses.replace einen angeben, oder diese Richtung weglassen</translation>
+    </message>
+    <message>
+        <source>give pairs</source>
+        <translation>Paare angeben</translation>
+    </message>
+    <message>
+        <source>give strain as a fraction, not in percent</source>
+        <translation>die Dehnung als Bruchteil angeben, nicht in Prozent</translation>
     </message>
     <message>
         <source>give temperature_unit='C' if they are</source>
@@ -4675,12 +5151,28 @@
         <translation>die Höhen der Sägeschnitte angeben</translation>
     </message>
     <message>
+        <source>give the keys of two parts, as the report tells them</source>
+        <translation>die Schlüssel zweier Teile angeben, wie der Bericht sie nennt</translation>
+    </message>
+    <message>
+        <source>give the object itself</source>
+        <translation>das Objekt selbst angeben</translation>
+    </message>
+    <message>
+        <source>give the objects themselves</source>
+        <translation>die Objekte selbst angeben</translation>
+    </message>
+    <message>
         <source>give the strain as a fraction: 0.0025 means 0.25 % for 1 % of moisture</source>
         <translation>die Dehnung als Bruchteil angeben: 0.0025 heißt 0,25 % für 1 % Feuchte</translation>
     </message>
     <message>
         <source>give two numbers</source>
         <translation>zwei Zahlen angeben</translation>
+    </message>
+    <message>
+        <source>give {option}, or a model FILE and --part NAME</source>
+        <translation>{option} angeben, oder ein Modell FILE und --part NAME</translation>
     </message>
     <message>
         <source>give °C, percent, pascal; °F readings must be converted first</source>
@@ -4759,6 +5251,10 @@
         <translation>Nut von {depth:g} mm Tiefe für eine Füllung, die an jeder Kante {shut:.1f} mm arbeitet</translation>
     </message>
     <message>
+        <source>group {group!r}</source>
+        <translation>Gruppe {group!r}</translation>
+    </message>
+    <message>
         <source>grows {grown}, room {room}</source>
         <translation>wächst {grown}, Spielraum {room}</translation>
     </message>
@@ -4769,6 +5265,10 @@
     <message>
         <source>hardware</source>
         <translation>Beschläge</translation>
+    </message>
+    <message>
+        <source>hardwood or softwood</source>
+        <translation>hardwood oder softwood</translation>
     </message>
     <message>
         <source>harmless</source>
@@ -4849,6 +5349,10 @@
     <message>
         <source>hinged</source>
         <translation>mit Band</translation>
+    </message>
+    <message>
+        <source>hints</source>
+        <translation>Hinweise</translation>
     </message>
     <message>
         <source>hold it nearer to the shoulder: a peg some {near:.0f} mm from it, drawn tight; let the shoulder in a little, undercut it, or ease its edge so that the line does not show; fit it dry</source>
@@ -4971,6 +5475,10 @@
         <translation>einschlagendes Teil klemmt</translation>
     </message>
     <message>
+        <source>install its drawing module</source>
+        <translation>sein Zeichnungsmodul einrichten</translation>
+    </message>
+    <message>
         <source>install matplotlib, or write the sheet as .html</source>
         <translation>matplotlib installieren, oder das Blatt als .html schreiben</translation>
     </message>
@@ -5007,6 +5515,22 @@
         <translation>es klemmt</translation>
     </message>
     <message>
+        <source>it cannot be looked at ({reason})</source>
+        <translation>sie lässt sich nicht ansehen ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be written ({reason})</source>
+        <translation>sie lässt sich nicht schreiben ({reason})</translation>
+    </message>
+    <message>
+        <source>it could not be written ({error})</source>
+        <translation>sie ließ sich nicht schreiben ({error})</translation>
+    </message>
+    <message>
+        <source>it exists already</source>
+        <translation>die Datei gibt es schon</translation>
+    </message>
+    <message>
         <source>it grows {growth:.1f} mm wider than drawn and its grooves leave it {room:.1f} mm: {short:.1f} mm too little</source>
         <translation>sie wird {growth:.1f} mm breiter als gezeichnet, und ihre Nuten lassen ihr {room:.1f} mm: {short:.1f} mm zu wenig</translation>
     </message>
@@ -5023,8 +5547,32 @@
         <translation>sie arbeitet kaum</translation>
     </message>
     <message>
+        <source>it has faces but encloses no solid</source>
+        <translation>es hat Flächen, umschließt aber keinen Körper</translation>
+    </message>
+    <message>
+        <source>it has no elements to tag</source>
+        <translation>es hat keine Elemente, zu denen etwas zu sagen wäre</translation>
+    </message>
+    <message>
+        <source>it has no faces</source>
+        <translation>es hat keine Flächen</translation>
+    </message>
+    <message>
+        <source>it has no shape</source>
+        <translation>es hat keine Form</translation>
+    </message>
+    <message>
+        <source>it is a folder</source>
+        <translation>es ist ein Ordner</translation>
+    </message>
+    <message>
         <source>it is a layer between others: on it {above}, under it {below}</source>
         <translation>sie ist eine Lage zwischen anderen: auf ihr {above}, unter ihr {below}</translation>
+    </message>
+    <message>
+        <source>it is a link that leads round in a circle, or through what is no folder</source>
+        <translation>es ist ein Verweis, der im Kreis oder durch etwas führt, das kein Ordner ist</translation>
     </message>
     <message>
         <source>it is a link with a scale or a mirror image; make a plain copy of it, then place and cut again</source>
@@ -5033,6 +5581,14 @@
     <message>
         <source>it is cut out or hollowed: {pierced:.0f} % of what its outline holds is wood; planned as whole, so look whether there is wood where a fastener is placed</source>
         <translation>sie ist ausgeschnitten oder ausgehöhlt: {pierced:.0f} % dessen, was ihr Umriss umfasst, ist Holz; als Ganzes geplant, darum nachsehen, ob dort Holz ist, wo eine Befestigung sitzt</translation>
+    </message>
+    <message>
+        <source>it is far too large</source>
+        <translation>sie ist viel zu groß</translation>
+    </message>
+    <message>
+        <source>it is far too large for settings</source>
+        <translation>sie ist viel zu groß für Einstellungen</translation>
     </message>
     <message>
         <source>it is fixed at one point, and the rest is free to move</source>
@@ -5047,12 +5603,68 @@
         <translation>es ist quer zur Faser an Linien im Abstand von {apart:.0f} mm fest, zwischen denen es sich {least:+.1f} bis {most:+.1f} mm bewegt: Eine Verbindung gibt nach, oder es reißt{force}</translation>
     </message>
     <message>
+        <source>it is nested too deep, or a number in it is too long</source>
+        <translation>sie ist zu tief verschachtelt, oder eine Zahl darin ist zu lang</translation>
+    </message>
+    <message>
+        <source>it is not JSON ({reason})</source>
+        <translation>das ist kein JSON ({reason})</translation>
+    </message>
+    <message>
+        <source>it is not a BREP file: DBRep_DrawableShape is not at its start</source>
+        <translation>das ist keine BREP-Datei: DBRep_DrawableShape steht nicht am Anfang</translation>
+    </message>
+    <message>
+        <source>it is not a FreeCAD document: no Document.xml in it</source>
+        <translation>das ist kein FreeCAD-Dokument: keine Document.xml darin</translation>
+    </message>
+    <message>
+        <source>it is not a FreeCAD document: not an archive</source>
+        <translation>das ist kein FreeCAD-Dokument: kein Archiv</translation>
+    </message>
+    <message>
+        <source>it is not a STEP file: ISO-10303-21 is not at its start</source>
+        <translation>das ist keine STEP-Datei: ISO-10303-21 steht nicht am Anfang</translation>
+    </message>
+    <message>
+        <source>it is not an ordinary file</source>
+        <translation>das ist keine gewöhnliche Datei</translation>
+    </message>
+    <message>
         <source>it is not in the model any more</source>
         <translation>es ist nicht mehr im Modell</translation>
     </message>
     <message>
+        <source>it is not written in UTF-8</source>
+        <translation>sie ist nicht in UTF-8 geschrieben</translation>
+    </message>
+    <message>
+        <source>it is not written in {encoding}</source>
+        <translation>sie ist nicht in {encoding} geschrieben</translation>
+    </message>
+    <message>
         <source>it is one of the elements of '{array}', which are one object; make an own link or copy of it, then place and cut again</source>
         <translation>es ist eines der Elemente von '{array}', die ein Objekt sind; eine eigene Verknüpfung oder Kopie machen, dann neu setzen und schneiden</translation>
+    </message>
+    <message>
+        <source>it is open already</source>
+        <translation>sie ist schon offen</translation>
+    </message>
+    <message>
+        <source>it is to be one JSON object</source>
+        <translation>sie muss ein einziges JSON-Objekt sein</translation>
+    </message>
+    <message>
+        <source>it is {length:,.0f} km long: check its units, or its link's scale</source>
+        <translation>es ist {length:,.0f} km lang: seine Einheiten prüfen, oder den Maßstab seiner Verknüpfung</translation>
+    </message>
+    <message>
+        <source>it is {what}</source>
+        <translation>es ist {what}</translation>
+    </message>
+    <message>
+        <source>it leads back to {name!r}, which it lies in</source>
+        <translation>es führt zurück zu {name!r}, worin es liegt</translation>
     </message>
     <message>
         <source>it lies heart side down</source>
@@ -5065,6 +5677,14 @@
     <message>
         <source>it lies in '{container}', which is linked, and is shown {count} times: a cut would be in all of them; make a copy of that container of its own, then place and cut again</source>
         <translation>es liegt in '{container}', das verknüpft ist und {count}-mal gezeigt wird: ein Schnitt wäre in allen; von diesem Behälter eine eigene Kopie machen, dann neu setzen und schneiden</translation>
+    </message>
+    <message>
+        <source>it links to nothing</source>
+        <translation>es verknüpft mit nichts</translation>
+    </message>
+    <message>
+        <source>it links to too many other files</source>
+        <translation>sie verweist auf zu viele andere Dateien</translation>
     </message>
     <message>
         <source>it shrinks {shrinkage:.1f} mm, so that its edges come {short:.1f} mm short of their rabbets</source>
@@ -5111,6 +5731,10 @@
         <translation>sie will eben liegen</translation>
     </message>
     <message>
+        <source>it was fused of {woods}; {counts} counts. To do: keep boards of their own</source>
+        <translation>es wurde aus {woods} vereinigt; {counts} gilt. Zu tun: die Bretter einzeln lassen</translation>
+    </message>
+    <message>
         <source>it will not come back: fasten so that it can move, let it settle at its usual moisture, then flatten</source>
         <translation>es kommt nicht zurück: so befestigen, dass es arbeiten kann, bei üblicher Feuchte zur Ruhe kommen lassen, dann ebnen</translation>
     </message>
@@ -5127,8 +5751,20 @@
         <translation>ihrem Ende zu {where} hin</translation>
     </message>
     <message>
+        <source>its ending says how it is written</source>
+        <translation>ihre Endung sagt, wie sie geschrieben wird</translation>
+    </message>
+    <message>
         <source>its ends are housed in {holders}</source>
         <translation>ihre Enden sind eingelassen in {holders}</translation>
+    </message>
+    <message>
+        <source>its entries overlap or leave gaps at '{shown}'</source>
+        <translation>ihre Einträge überlappen sich oder lassen Lücken bei „{shown}“</translation>
+    </message>
+    <message>
+        <source>its folder does not exist</source>
+        <translation>ihren Ordner gibt es nicht</translation>
     </message>
     <message>
         <source>its grain does not run along it, so it winds: a corner lifts up to {lift:.1f} mm over the other three if nothing holds it</source>
@@ -5139,8 +5775,16 @@
         <translation>ihre Bänder sitzen quer zur Faser {apart:.0f} mm auseinander; dazwischen bewegt sie sich {least:+.1f} bis {most:+.1f} mm, ihr Träger nicht: Sie klemmen, und die Schrauben reißen aus oder sie reißt (Beschläge als fest an dem angenommen, was sie berühren)</translation>
     </message>
     <message>
+        <source>its label says {words}, which would stay behind when its wood goes elsewhere</source>
+        <translation>seine Bezeichnung sagt {words}; das bliebe zurück, wenn sein Holz an einen anderen Platz kommt</translation>
+    </message>
+    <message>
         <source>its legs stand {apart:.0f} mm apart across the grain of the board above, which moves them {least:+.1f} to {most:+.1f} mm, and its own length does not change: its shoulders open or press, and its tenons work loose</source>
         <translation>seine Beine stehen {apart:.0f} mm auseinander quer zur Faser des Bretts darüber, das sie um {least:+.1f} bis {most:+.1f} mm bewegt, und seine eigene Länge ändert sich nicht: Seine Brüstungen öffnen sich oder drücken, und seine Zapfen lockern sich</translation>
+    </message>
+    <message>
+        <source>its link is scaled to nothing</source>
+        <translation>seine Verknüpfung ist auf nichts verkleinert</translation>
     </message>
     <message>
         <source>its long edges are housed in {holders}</source>
@@ -5151,12 +5795,20 @@
         <translation>seine Feuchte ist nicht bekannt</translation>
     </message>
     <message>
+        <source>its name holds bytes that are no letters</source>
+        <translation>ihr Name enthält Bytes, die keine Buchstaben sind</translation>
+    </message>
+    <message>
         <source>its own answer to the air could not be worked out ({what}); taken as in step with the air</source>
         <translation>wie es der Luft folgt, ließ sich nicht berechnen ({what}); als ihr ohne Verzug folgend genommen</translation>
     </message>
     <message>
         <source>its peg</source>
         <translation>sein Holznagel</translation>
+    </message>
+    <message>
+        <source>its place or its size is no number: give it a place again</source>
+        <translation>sein Ort oder seine Größe ist keine Zahl: ihm wieder einen Ort geben</translation>
     </message>
     <message>
         <source>its properties have form {form}, of a later release than this one</source>
@@ -5177,6 +5829,10 @@
     <message>
         <source>its tongue or tenon moves {travels:.1f} mm in the mortise and has {room:.1f} mm of room there: it splits the end, or the top</source>
         <translation>ihre Feder oder ihr Zapfen bewegt sich im Loch {travels:.1f} mm und hat dort {room:.1f} mm Spiel: Das sprengt die Hirnleiste oder die Platte</translation>
+    </message>
+    <message>
+        <source>its two ends are one point</source>
+        <translation>ihre beiden Enden sind ein Punkt</translation>
     </message>
     <message>
         <source>its width</source>
@@ -5211,6 +5867,14 @@
         <translation>sie im selben Raum wie den Tisch aufbewahren oder einige Wochen vorher hereinholen; alle Flächen wie am Tisch behandeln; die Kanten brechen, damit eine Stufe nicht auffällt</translation>
     </message>
     <message>
+        <source>keep one, and call it {name}</source>
+        <translation>eine behalten und sie {name} nennen</translation>
+    </message>
+    <message>
+        <source>keep rooms only with a place</source>
+        <translation>Räume nur zu einem Ort angeben</translation>
+    </message>
+    <message>
         <source>kept elsewhere when not in use ({name}), and worked out as it comes from there</source>
         <translation>liegt sonst anderswo ({name}) und ist so berechnet, wie es von dort kommt</translation>
     </message>
@@ -5229,6 +5893,10 @@
     <message>
         <source>largest ± (part), {unit}</source>
         <translation>größtes ± (Teil), {unit}</translation>
+    </message>
+    <message>
+        <source>law {law!r}</source>
+        <translation>Verteilung {law!r}</translation>
     </message>
     <message>
         <source>laying</source>
@@ -5267,6 +5935,10 @@
         <translation>heute im Zapfenloch lassen, {unit}</translation>
     </message>
     <message>
+        <source>leave it out: only its edges and ends breathe</source>
+        <translation>es weglassen: Nur Kanten und Enden atmen</translation>
+    </message>
+    <message>
         <source>leave today</source>
         <translation>heute lassen</translation>
     </message>
@@ -5301,6 +5973,10 @@
     <message>
         <source>length</source>
         <translation>Länge</translation>
+    </message>
+    <message>
+        <source>length and breadth must be above 0</source>
+        <translation>Länge und Breite müssen über 0 sein</translation>
     </message>
     <message>
         <source>length not stated: the twist is unknown</source>
@@ -5355,8 +6031,16 @@
         <translation>Zeile {line}</translation>
     </message>
     <message>
+        <source>lines_mm {lines_mm} do not rise</source>
+        <translation>lines_mm {lines_mm} steigen nicht an</translation>
+    </message>
+    <message>
         <source>lines_mm {lines} do not rise</source>
         <translation>lines_mm {lines} steigen nicht</translation>
+    </message>
+    <message>
+        <source>link arrays</source>
+        <translation>Reihen von Verknüpfungen</translation>
     </message>
     <message>
         <source>list its boards</source>
@@ -5431,6 +6115,10 @@
         <translation>zuerst ein Board daraus machen</translation>
     </message>
     <message>
+        <source>make the folder first</source>
+        <translation>erst den Ordner anlegen</translation>
+    </message>
+    <message>
         <source>make the tenon drier than it will ever be in use, 5 % or so, and the wood around it in step with the home; wedge it across the hole's grain, or pin it; turn the tenon's rings so that it moves least along the hole's grain. What carries people must not work loose</source>
         <translation>den Zapfen trockener machen, als er im Gebrauch je wird, etwa 5 %, und das Holz um ihn im Gleichgewicht mit der Wohnung; quer zur Faser des Lochs verkeilen oder verstiften; die Ringe des Zapfens so drehen, dass er sich längs der Faser des Lochs am wenigsten bewegt. Was Menschen trägt, darf sich nicht lockern</translation>
     </message>
@@ -5459,6 +6147,10 @@
         <translation>Breite und Feuchte eines Abschnitts des Postens in zwei Jahreszeiten messen und seinen eigenen Beiwert eintragen</translation>
     </message>
     <message>
+        <source>measurement</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
         <source>measurement of {part!r}</source>
         <translation>Messung von {part!r}</translation>
     </message>
@@ -5467,8 +6159,20 @@
         <translation>Messung von {part!r} am {date}: {error}</translation>
     </message>
     <message>
+        <source>measurements of the study</source>
+        <translation>Messungen der Studie</translation>
+    </message>
+    <message>
+        <source>mend it or remove it</source>
+        <translation>sie berichtigen oder entfernen</translation>
+    </message>
+    <message>
         <source>mend or remove that property</source>
         <translation>diese Eigenschaft berichtigen oder entfernen</translation>
+    </message>
+    <message>
+        <source>mend or remove the property</source>
+        <translation>die Eigenschaft berichtigen oder entfernen</translation>
     </message>
     <message>
         <source>mend the dates</source>
@@ -5519,8 +6223,16 @@
         <translation>mm. Wie gezeichnet: Länge × Breite × Dicke. Heute, am trockensten, am feuchtesten: Breite quer zur Faser, mit dem Monat.</translation>
     </message>
     <message>
+        <source>moduli above 0, poisson_rt² below E_R ÷ E_T</source>
+        <translation>Moduln über 0, poisson_rt² unter E_R ÷ E_T</translation>
+    </message>
+    <message>
         <source>modulus {e_across!r}</source>
         <translation>Modul {e_across!r}</translation>
+    </message>
+    <message>
+        <source>modulus {moe_mpa!r}</source>
+        <translation>Modul {moe_mpa!r}</translation>
     </message>
     <message>
         <source>moisture</source>
@@ -5545,6 +6257,10 @@
     <message>
         <source>moisture when built not said: shown for {low:g} to {high:g} %, and no cup</source>
         <translation>Feuchte beim Bau nicht gesagt: für {low:g} bis {high:g} % gezeigt, ohne Wölbung</translation>
+    </message>
+    <message>
+        <source>moisture-excluding effectiveness</source>
+        <translation>Sperrwirkung gegen Feuchte</translation>
     </message>
     <message>
         <source>monsoon home</source>
@@ -5607,16 +6323,40 @@
         <translation>Museum</translation>
     </message>
     <message>
+        <source>name a like wood's row, or use typical_ratios knowingly</source>
+        <translation>die Zeile eines ähnlichen Holzes nennen, oder bewusst typical_ratios nehmen</translation>
+    </message>
+    <message>
         <source>name a near relative</source>
         <translation>eine nahe Verwandte nennen</translation>
+    </message>
+    <message>
+        <source>name a new file</source>
+        <translation>eine neue Datei nennen</translation>
+    </message>
+    <message>
+        <source>name a new file, or say --force</source>
+        <translation>eine neue Datei nennen, oder --force sagen</translation>
+    </message>
+    <message>
+        <source>name a place with --year, such as --year Oslo, or leave them out</source>
+        <translation>mit --year einen Ort nennen, etwa --year Oslo, oder sie weglassen</translation>
     </message>
     <message>
         <source>name a solid wood, or give its own coefficients</source>
         <translation>ein Massivholz nennen, oder eigene Beiwerte angeben</translation>
     </message>
     <message>
+        <source>name it otherwise</source>
+        <translation>sie anders nennen</translation>
+    </message>
+    <message>
         <source>name one of them</source>
         <translation>eines davon nennen</translation>
+    </message>
+    <message>
+        <source>name one of them, or a .csv file of twelve months or of a logger</source>
+        <translation>eines davon nennen, oder eine .csv-Datei mit zwölf Monaten oder von einem Datenlogger</translation>
     </message>
     <message>
         <source>name one of them, or give figures of your own</source>
@@ -5647,12 +6387,20 @@
         <translation>eines nennen, oder es unbekannt lassen</translation>
     </message>
     <message>
+        <source>name the logger's file with --year, or leave them out</source>
+        <translation>mit --year die Datei des Loggers nennen, oder sie weglassen</translation>
+    </message>
+    <message>
         <source>name the other face's finish; 'bare' if it has none</source>
         <translation>den Anstrich der anderen Seite nennen; „bare“, wenn sie keinen hat</translation>
     </message>
     <message>
         <source>name two boards</source>
         <translation>zwei Bretter nennen</translation>
+    </message>
+    <message>
+        <source>narrow the causes, or bound them inside the function</source>
+        <translation>die Ursachen enger fassen, oder sie in der Funktion begrenzen</translation>
     </message>
     <message>
         <source>near</source>
@@ -5679,6 +6427,10 @@
         <translation>keine Seite schaut nach oben oder aus dem Stück; die Sichtseite angeben</translation>
     </message>
     <message>
+        <source>nested more than {most} deep</source>
+        <translation>mehr als {most}-fach verschachtelt</translation>
+    </message>
+    <message>
         <source>network of parts</source>
         <translation>Netz der Teile</translation>
     </message>
@@ -5703,6 +6455,10 @@
         <translation>an keiner Befestigung wird gezogen</translation>
     </message>
     <message>
+        <source>no boards lie edge to edge in it</source>
+        <translation>darin liegen keine Bretter Kante an Kante</translation>
+    </message>
+    <message>
         <source>no boards to arrange</source>
         <translation>keine Bretter zu ordnen</translation>
     </message>
@@ -5721,6 +6477,10 @@
     <message>
         <source>no direction lies in the plane</source>
         <translation>keine Richtung liegt in der Ebene</translation>
+    </message>
+    <message>
+        <source>no elastic ratios for {species!r}</source>
+        <translation>keine elastischen Verhältnisse für {species!r}</translation>
     </message>
     <message>
         <source>no end of {part} can be seen from here</source>
@@ -5775,6 +6535,10 @@
         <translation>keine Überschrift {given!r}</translation>
     </message>
     <message>
+        <source>no hint is ticked</source>
+        <translation>kein Hinweis ist angehakt</translation>
+    </message>
+    <message>
         <source>no humidity above {humidities:g} %</source>
         <translation>keine Feuchte über {humidities:g} %</translation>
     </message>
@@ -5793,6 +6557,10 @@
     <message>
         <source>no joint is called {kind!r}. Allowed: {names}.{meant}</source>
         <translation>keine Verbindung heißt {kind!r}. Zulässig: {names}.{meant}</translation>
+    </message>
+    <message>
+        <source>no joint is chosen</source>
+        <translation>keine Verbindung ist gewählt</translation>
     </message>
     <message>
         <source>no kinds to compare</source>
@@ -5827,8 +6595,32 @@
         <translation>von einer Bearbeitung seither ist nichts gesagt</translation>
     </message>
     <message>
+        <source>no other part is chosen</source>
+        <translation>kein anderes Teil ist gewählt</translation>
+    </message>
+    <message>
+        <source>no panel has a board {board!r}</source>
+        <translation>keine Platte hat ein Brett {board!r}</translation>
+    </message>
+    <message>
         <source>no paper is called {paper!r}</source>
         <translation>kein Papier heißt {paper!r}</translation>
+    </message>
+    <message>
+        <source>no part is chosen</source>
+        <translation>kein Teil ist gewählt</translation>
+    </message>
+    <message>
+        <source>no part is named</source>
+        <translation>kein Teil ist genannt</translation>
+    </message>
+    <message>
+        <source>no plan {kind!r}</source>
+        <translation>kein Plan {kind!r}</translation>
+    </message>
+    <message>
+        <source>no polygon</source>
+        <translation>kein Vieleck</translation>
     </message>
     <message>
         <source>no published figure at hand: taken as plain oil (it keeps out at least as much)</source>
@@ -5837,6 +6629,14 @@
     <message>
         <source>no published figure for {links}</source>
         <translation>kein veröffentlichter Wert für {links}</translation>
+    </message>
+    <message>
+        <source>no published {names} for {species}</source>
+        <translation>nichts veröffentlicht für {species}: {names}</translation>
+    </message>
+    <message>
+        <source>no rail {name!r} lies under it</source>
+        <translation>keine Zarge {name!r} liegt darunter</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -5867,6 +6667,10 @@
         <translation>kein Körper: {shape!r} von {size}</translation>
     </message>
     <message>
+        <source>no spell to march through</source>
+        <translation>keine Zeitspanne zum Durchrechnen</translation>
+    </message>
+    <message>
         <source>no stay</source>
         <translation>kein Aufenthalt</translation>
     </message>
@@ -5879,12 +6683,20 @@
         <translation>kein solches Datum</translation>
     </message>
     <message>
+        <source>no top has a board {name!r}</source>
+        <translation>keine Platte hat ein Brett {name!r}</translation>
+    </message>
+    <message>
         <source>no unit is called {units!r}</source>
         <translation>keine Einheit heißt {units!r}</translation>
     </message>
     <message>
         <source>no usable reading</source>
         <translation>kein brauchbarer Messwert</translation>
+    </message>
+    <message>
+        <source>no year and no place is called {text!r}</source>
+        <translation>kein Jahresgang und kein Ort heißt {text!r}</translation>
     </message>
     <message>
         <source>no year of air and no place is called {text!r}</source>
@@ -5907,12 +6719,24 @@
         <translation>kein Name angegeben: {noun}</translation>
     </message>
     <message>
+        <source>no {quantity} method {name!r}</source>
+        <translation>kein Verfahren {name!r} für {quantity}</translation>
+    </message>
+    <message>
         <source>no: a line opens</source>
         <translation>nein: ein Spalt öffnet sich</translation>
     </message>
     <message>
         <source>none</source>
         <translation>keiner</translation>
+    </message>
+    <message>
+        <source>none of them</source>
+        <translation>keines davon</translation>
+    </message>
+    <message>
+        <source>not an ordinary file</source>
+        <translation>keine gewöhnliche Datei</translation>
     </message>
     <message>
         <source>not asked for</source>
@@ -6103,12 +6927,24 @@
         <translation>öffnet sich auf {most}</translation>
     </message>
     <message>
+        <source>other objects are made of {name!r}: {users}</source>
+        <translation>andere Objekte sind aus {name!r} gemacht: {users}</translation>
+    </message>
+    <message>
         <source>out of flat, {unit}</source>
         <translation>uneben um, {unit}</translation>
     </message>
     <message>
         <source>outdoor temperature, value {at}</source>
         <translation>Außentemperatur, Wert {at}</translation>
+    </message>
+    <message>
+        <source>outline of {shape} values</source>
+        <translation>Umriss aus {shape} Werten</translation>
+    </message>
+    <message>
+        <source>outside the section</source>
+        <translation>außerhalb des Querschnitts</translation>
     </message>
     <message>
         <source>overlap</source>
@@ -6179,6 +7015,10 @@
         <translation>Prozent, 0 bis 100</translation>
     </message>
     <message>
+        <source>percentages 0 to 100 after 1, 7, 14 days; None where unknown, at least one known</source>
+        <translation>Prozente von 0 bis 100 nach 1, 7, 14 Tagen; None, wo unbekannt; mindestens eines bekannt</translation>
+    </message>
+    <message>
         <source>pick three points</source>
         <translation>drei Punkte wählen</translation>
     </message>
@@ -6203,8 +7043,16 @@
         <translation>Stück</translation>
     </message>
     <message>
+        <source>pith (0, 0) is the centre of the section</source>
+        <translation>Mark (0, 0) ist die Mitte des Querschnitts</translation>
+    </message>
+    <message>
         <source>pith ({pith:g}, {pith2:g}) mm lies inside the section; such a board is never free of stress and will check</source>
         <translation>das Mark ({pith:g}, {pith2:g}) mm liegt im Querschnitt; ein solches Brett ist nie frei von Spannung und reißt</translation>
+    </message>
+    <message>
+        <source>pith ({x:g}, {y:g}) mm is outside a section of {width_mm:g} × {thickness_mm:g} mm</source>
+        <translation>das Mark ({x:g}, {y:g}) mm liegt außerhalb eines Querschnitts von {width_mm:g} × {thickness_mm:g} mm</translation>
     </message>
     <message>
         <source>pith has shape {shape}</source>
@@ -6213,6 +7061,14 @@
     <message>
         <source>pith in board</source>
         <translation>Mark im Brett</translation>
+    </message>
+    <message>
+        <source>pith outside at both ends</source>
+        <translation>ein Mark, das an beiden Enden außerhalb liegt</translation>
+    </message>
+    <message>
+        <source>pith outside the section</source>
+        <translation>ein Mark außerhalb des Querschnitts</translation>
     </message>
     <message>
         <source>pith side unknown: it may diamond either way</source>
@@ -6247,12 +7103,32 @@
         <translation>einfache Schraube</translation>
     </message>
     <message>
+        <source>plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
         <source>plan how the top is held, and place it</source>
         <translation>planen, wie die Platte gehalten wird, und den Plan setzen</translation>
     </message>
     <message>
         <source>plane the boards to one thickness, or study them apart</source>
         <translation>die Bretter auf eine Dicke hobeln, oder getrennt untersuchen</translation>
+    </message>
+    <message>
+        <source>plate on its frame</source>
+        <translation>Platte auf ihrem Gestell</translation>
+    </message>
+    <message>
+        <source>plate outline</source>
+        <translation>Umriss der Platte</translation>
+    </message>
+    <message>
+        <source>plausible range</source>
+        <translation>plausibler Bereich</translation>
+    </message>
+    <message>
+        <source>poisson {poisson:g} gives no stable material</source>
+        <translation>mit der Querdehnzahl {poisson:g} ist kein Werkstoff stabil</translation>
     </message>
     <message>
         <source>possible</source>
@@ -6269,6 +7145,10 @@
     <message>
         <source>pressing stops</source>
         <translation>drückende Anschläge</translation>
+    </message>
+    <message>
+        <source>profile</source>
+        <translation>Profil</translation>
     </message>
     <message>
         <source>property {names}</source>
@@ -6311,6 +7191,10 @@
         <translation>gezogen</translation>
     </message>
     <message>
+        <source>put a file of that name in its place</source>
+        <translation>eine Datei dieses Namens an seine Stelle legen</translation>
+    </message>
+    <message>
         <source>quarter</source>
         <translation>stehend</translation>
     </message>
@@ -6327,12 +7211,24 @@
         <translation>Zarge</translation>
     </message>
     <message>
+        <source>rail {name!r}</source>
+        <translation>Zarge {name!r}</translation>
+    </message>
+    <message>
         <source>rail {rail!r}</source>
         <translation>Zarge {rail!r}</translation>
     </message>
     <message>
+        <source>range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
         <source>read</source>
         <translation>gelesen</translation>
+    </message>
+    <message>
+        <source>read the panel anew</source>
+        <translation>die Platte neu lesen</translation>
     </message>
     <message>
         <source>readings in order of time, newest last or newest first</source>
@@ -6351,6 +7247,14 @@
         <translation>relative Luftfeuchte in Prozent</translation>
     </message>
     <message>
+        <source>rename the file</source>
+        <translation>die Datei umbenennen</translation>
+    </message>
+    <message>
+        <source>rename the folder</source>
+        <translation>den Ordner umbenennen</translation>
+    </message>
+    <message>
         <source>rests</source>
         <translation>liegt auf</translation>
     </message>
@@ -6361,6 +7265,10 @@
     <message>
         <source>rift-sawn</source>
         <translation>schräg</translation>
+    </message>
+    <message>
+        <source>ring angle {ring_angle_deg:g}°</source>
+        <translation>Ringwinkel {ring_angle_deg:g}°</translation>
     </message>
     <message>
         <source>ring points of shape {shape}</source>
@@ -6459,6 +7367,14 @@
         <translation>Sicherheitsbeiwert {safety!r}</translation>
     </message>
     <message>
+        <source>sample the profile more finely, or ask for fewer pieces</source>
+        <translation>das Profil feiner abtasten, oder weniger Abschnitte verlangen</translation>
+    </message>
+    <message>
+        <source>save it as UTF-8</source>
+        <translation>sie als UTF-8 speichern</translation>
+    </message>
+    <message>
         <source>saw lines at {lines} mm with a kerf of {kerf:g} mm</source>
         <translation>Sägeschnitte bei {lines} mm mit einer Schnittfuge von {kerf:g} mm</translation>
     </message>
@@ -6473,6 +7389,10 @@
     <message>
         <source>say how it is fixed: {moves} of movement across {width}</source>
         <translation>sagen, wie es befestigt ist: {moves} Bewegung auf {width}</translation>
+    </message>
+    <message>
+        <source>say how rooms are kept only with a place</source>
+        <translation>nur zu einem Ort sagen, wie die Räume gehalten werden</translation>
     </message>
     <message>
         <source>say it as show or back</source>
@@ -6551,8 +7471,32 @@
         <translation>geschraubt</translation>
     </message>
     <message>
+        <source>screws at {screws_mm}</source>
+        <translation>Schrauben bei {screws_mm}</translation>
+    </message>
+    <message>
+        <source>see 'heartside years' and 'heartside places'</source>
+        <translation>siehe „heartside years“ und „heartside places“</translation>
+    </message>
+    <message>
         <source>seen</source>
         <translation>sichtbar</translation>
+    </message>
+    <message>
+        <source>select one or more parts first</source>
+        <translation>erst ein oder mehrere Teile auswählen</translation>
+    </message>
+    <message>
+        <source>select the parts to copy to</source>
+        <translation>die Teile auswählen, auf die kopiert wird</translation>
+    </message>
+    <message>
+        <source>select two parts</source>
+        <translation>zwei Teile auswählen</translation>
+    </message>
+    <message>
+        <source>shape {shape}</source>
+        <translation>Form {shape}</translation>
     </message>
     <message>
         <source>shape {shape} of daily values</source>
@@ -6565,6 +7509,10 @@
     <message>
         <source>shape {shape} of monthly values</source>
         <translation>Form {shape} der Monatswerte</translation>
+    </message>
+    <message>
+        <source>shapes that broadcast</source>
+        <translation>Formen, die zueinander passen</translation>
     </message>
     <message>
         <source>share let out {let_out!r}</source>
@@ -6585,6 +7533,10 @@
     <message>
         <source>shelf across the side</source>
         <translation>Boden quer zur Seite</translation>
+    </message>
+    <message>
+        <source>shop</source>
+        <translation>Werkstatt</translation>
     </message>
     <message>
         <source>shorter than 100 mm across: the calipers rule its spread</source>
@@ -6621,6 +7573,10 @@
     <message>
         <source>sight over winding sticks, or measure how far one corner stands off a flat bench: up to {one:.1f} mm speaks for the first cause, up to {two:.1f} mm for the second</source>
         <translation>über zwei Richtscheite peilen oder messen, wie weit eine Ecke von einer ebenen Bank absteht: bis {one:.1f} mm spricht für die erste Ursache, bis {two:.1f} mm für die zweite</translation>
+    </message>
+    <message>
+        <source>sizes in mm</source>
+        <translation>Maße in mm</translation>
     </message>
     <message>
         <source>slide line</source>
@@ -6711,6 +7667,10 @@
         <translation>Massivholz</translation>
     </message>
     <message>
+        <source>solve a section that holds its pith with solve_boxed_heart, or give its true pith</source>
+        <translation>einen Querschnitt, der sein Mark enthält, mit solve_boxed_heart lösen, oder sein wahres Mark angeben</translation>
+    </message>
+    <message>
         <source>some elastic ratios of {species} not published: filled from the mean of hardwoods</source>
         <translation>einige elastische Verhältnisse von {species} nicht veröffentlicht: aus dem Mittel der Laubhölzer ergänzt</translation>
     </message>
@@ -6735,6 +7695,14 @@
         <translation>Holzart</translation>
     </message>
     <message>
+        <source>spells</source>
+        <translation>Zeitspannen</translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation>Streuung</translation>
+    </message>
+    <message>
         <source>spread {spread!r}</source>
         <translation>Streuung {spread!r}</translation>
     </message>
@@ -6749,6 +7717,10 @@
     <message>
         <source>start_mc {start!r} is impossible</source>
         <translation>start_mc {start!r} ist unmöglich</translation>
+    </message>
+    <message>
+        <source>starting moisture</source>
+        <translation>Anfangsfeuchte</translation>
     </message>
     <message>
         <source>stay {name!r}</source>
@@ -6795,12 +7767,24 @@
         <translation>Dehnung über {width:g} mm angegeben, die Platte ist {width2:g} mm breit</translation>
     </message>
     <message>
+        <source>such a part needs no fasteners; a housed panel needs room in its groove</source>
+        <translation>ein solches Teil braucht keine Befestigungen; eine eingelassene Füllung braucht Spiel in ihrer Nut</translation>
+    </message>
+    <message>
+        <source>such as {example}</source>
+        <translation>etwa {example}</translation>
+    </message>
+    <message>
         <source>surface {surface!r}</source>
         <translation>Oberfläche {surface!r}</translation>
     </message>
     <message>
         <source>swap them</source>
         <translation>vertauschen</translation>
+    </message>
+    <message>
+        <source>tag it first</source>
+        <translation>erst sein Holz angeben</translation>
     </message>
     <message>
         <source>tag the moisture it was built at, for example 'built 9'</source>
@@ -6819,8 +7803,24 @@
         <translation>die Holzart oder den Werkstoff angeben, etwa wood{{white oak}}</translation>
     </message>
     <message>
+        <source>take a boxed-heart board to twist by an amount that is not known</source>
+        <translation>davon ausgehen, dass sich ein Brett mit Mark um ein unbekanntes Maß verdreht</translation>
+    </message>
+    <message>
+        <source>take an older copy of it</source>
+        <translation>eine ältere Kopie davon nehmen</translation>
+    </message>
+    <message>
+        <source>take it out of the label, and tag the board instead</source>
+        <translation>es aus der Bezeichnung nehmen und stattdessen am Brett angeben</translation>
+    </message>
+    <message>
         <source>take the hardware out, or undo, first</source>
         <translation>zuerst die Beschläge herausnehmen oder rückgängig machen</translation>
+    </message>
+    <message>
+        <source>take those away first, or draw the parts as objects of their own</source>
+        <translation>erst diese entfernen, oder die Teile als eigene Objekte zeichnen</translation>
     </message>
     <message>
         <source>taken as brushed shellac of that many coats</source>
@@ -6829,6 +7829,14 @@
     <message>
         <source>taken as in step with the air</source>
         <translation>als der Luft ohne Verzug folgend genommen</translation>
+    </message>
+    <message>
+        <source>taking apart</source>
+        <translation>Zerlegen</translation>
+    </message>
+    <message>
+        <source>taking hardware out</source>
+        <translation>Befestigung entfernen</translation>
     </message>
     <message>
         <source>tangential</source>
@@ -6859,6 +7867,10 @@
         <translation>gezapft</translation>
     </message>
     <message>
+        <source>text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
         <source>text with one reading a line</source>
         <translation>Text mit einem Messwert je Zeile</translation>
     </message>
@@ -6875,8 +7887,24 @@
         <translation>so sind Hirnleisten: es dem Kunden sagen; sie bei der Feuchte bündig schneiden, die die Wohnung am längsten hat, und die Ecken brechen, oder die Platte aus Holz mit stehenden Ringen machen; oder sie mit Querleisten darunter eben halten</translation>
     </message>
     <message>
+        <source>that is the file that was read</source>
+        <translation>das ist die Datei, die gelesen wurde</translation>
+    </message>
+    <message>
+        <source>that means {count} pairs of parts</source>
+        <translation>das meint {count} Paare von Teilen</translation>
+    </message>
+    <message>
+        <source>the BREP file is cut short</source>
+        <translation>die BREP-Datei ist abgeschnitten</translation>
+    </message>
+    <message>
         <source>the CAD host could not do it: {kind}: {text}</source>
         <translation>das CAD-Programm konnte es nicht: {kind}: {text}</translation>
+    </message>
+    <message>
+        <source>the STEP file is cut short: END-ISO-10303-21 is missing</source>
+        <translation>die STEP-Datei ist abgeschnitten: END-ISO-10303-21 fehlt</translation>
     </message>
     <message>
         <source>the air brings wood to {wood:.1f} %; boards lag</source>
@@ -6903,6 +7931,14 @@
         <translation>die Rückseite {days:g} Tage verschlossen in Luft von {air:.1f} %, begonnen bei {start:.1f} %</translation>
     </message>
     <message>
+        <source>the boards make no panel of this document</source>
+        <translation>die Bretter bilden keine Platte dieses Dokuments</translation>
+    </message>
+    <message>
+        <source>the body is empty</source>
+        <translation>der Körper ist leer</translation>
+    </message>
+    <message>
         <source>the bolt's line and the strike's go {drift:.1f} mm apart, and there is room for {room:.1f} mm: the lock no longer shuts (taken as drawn in line, and each as fixed to what it touches)</source>
         <translation>die Linien von Riegel und Schließblech gehen {drift:.1f} mm auseinander, und Platz ist für {room:.1f} mm: Das Schloss schließt nicht mehr (als in einer Linie gezeichnet angenommen, und jedes fest an dem, was es berührt)</translation>
     </message>
@@ -6915,6 +7951,22 @@
         <translation>die Richtung {text!r} hat keine Länge</translation>
     </message>
     <message>
+        <source>the document has {count} entries</source>
+        <translation>das Dokument hat {count} Einträge</translation>
+    </message>
+    <message>
+        <source>the document is cut short in '{shown}'</source>
+        <translation>das Dokument ist in „{shown}“ abgeschnitten</translation>
+    </message>
+    <message>
+        <source>the document is damaged at '{shown}'</source>
+        <translation>das Dokument ist bei „{shown}“ beschädigt</translation>
+    </message>
+    <message>
+        <source>the document is damaged or cut short ({error})</source>
+        <translation>das Dokument ist beschädigt oder abgeschnitten ({error})</translation>
+    </message>
+    <message>
         <source>the edge that is said to be fixed does not lie across the grain: name an edge of the width</source>
         <translation>die als fest angegebene Kante liegt nicht quer zur Faser: eine Kante der Breite nennen</translation>
     </message>
@@ -6925,6 +7977,10 @@
     <message>
         <source>the end of {inner} is dovetailed into {outer}</source>
         <translation>das Ende von {inner} ist in {outer} eingezinkt</translation>
+    </message>
+    <message>
+        <source>the entry name '{shown}' leads outside the document</source>
+        <translation>der Name des Eintrags „{shown}“ führt aus dem Dokument hinaus</translation>
     </message>
     <message>
         <source>the face that looks out of the piece</source>
@@ -6955,8 +8011,20 @@
         <translation>die Fasern werden gequetscht</translation>
     </message>
     <message>
+        <source>the file has {size}</source>
+        <translation>die Datei hat {size}</translation>
+    </message>
+    <message>
         <source>the file is empty</source>
         <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>the file is the air of rooms already, and {rooms} is said of them</source>
+        <translation>die Datei ist schon die Luft von Räumen, und zu diesen ist {rooms} gesagt</translation>
+    </message>
+    <message>
+        <source>the file of the year cannot be read ({reason})</source>
+        <translation>die Datei des Jahresgangs ist nicht lesbar ({reason})</translation>
     </message>
     <message>
         <source>the file's text or its bytes</source>
@@ -6969,6 +8037,10 @@
     <message>
         <source>the fixed line cannot be placed while the grain is not known</source>
         <translation>die feste Linie hat keinen Ort, solange die Faser nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>the function gave a value that is no number</source>
+        <translation>die Funktion gab einen Wert, der keine Zahl ist</translation>
     </message>
     <message>
         <source>the gap between them, {drawn:.1f} mm as drawn, comes down to {left}: {what}</source>
@@ -7011,6 +8083,22 @@
         <translation>die Kernseite {value!r} ist weder seine Sichtseite noch seine Rückseite</translation>
     </message>
     <message>
+        <source>the host cannot reach it</source>
+        <translation>FreeCAD erreicht es nicht</translation>
+    </message>
+    <message>
+        <source>the host cannot read it ({reason})</source>
+        <translation>FreeCAD kann es nicht lesen ({reason})</translation>
+    </message>
+    <message>
+        <source>the host failed to read it ({reason})</source>
+        <translation>FreeCAD konnte es nicht lesen ({reason})</translation>
+    </message>
+    <message>
+        <source>the host failed to read its faces ({error})</source>
+        <translation>FreeCAD konnte seine Flächen nicht lesen ({error})</translation>
+    </message>
+    <message>
         <source>the host fails to cut it</source>
         <translation>das CAD-Programm kann es nicht schneiden</translation>
     </message>
@@ -7019,8 +8107,24 @@
         <translation>FreeCAD kann es nicht schneiden ({why})</translation>
     </message>
     <message>
+        <source>the host gives no mesh of it</source>
+        <translation>FreeCAD gibt kein Netz davon</translation>
+    </message>
+    <message>
+        <source>the host marks it as broken ({reason})</source>
+        <translation>FreeCAD kennzeichnet es als fehlerhaft ({reason})</translation>
+    </message>
+    <message>
+        <source>the host opens nothing from it</source>
+        <translation>FreeCAD öffnet nichts daraus</translation>
+    </message>
+    <message>
         <source>the host's cut took nothing away</source>
         <translation>der Schnitt von FreeCAD nahm nichts weg</translation>
+    </message>
+    <message>
+        <source>the host's drawing paper is not there</source>
+        <translation>das Zeichenblatt von FreeCAD ist nicht da</translation>
     </message>
     <message>
         <source>the humidity</source>
@@ -7035,6 +8139,14 @@
         <translation>die Fuge würde nach einem Jahr noch um mehr als {sink:g} mm einfallen</translation>
     </message>
     <message>
+        <source>the joints beside the model cannot be read: {error}</source>
+        <translation>die Verbindungen neben dem Modell sind nicht lesbar: {error}</translation>
+    </message>
+    <message>
+        <source>the keys of all its boards from left to right, as 'arrange' tells them</source>
+        <translation>die Schlüssel aller ihrer Bretter von links nach rechts, wie „arrange“ sie nennt</translation>
+    </message>
+    <message>
         <source>the line {distance:.0f} mm inside its edge at {edge}</source>
         <translation>die Linie {distance:.0f} mm innerhalb ihrer Kante bei {edge}</translation>
     </message>
@@ -7047,12 +8159,24 @@
         <translation>die untere Grenze unter der oberen</translation>
     </message>
     <message>
+        <source>the lower value first</source>
+        <translation>den kleineren Wert zuerst</translation>
+    </message>
+    <message>
         <source>the maker's own figure</source>
         <translation>eigene Zahl des Herstellers</translation>
     </message>
     <message>
         <source>the maker's own months</source>
         <translation>eigene Monate des Herstellers</translation>
+    </message>
+    <message>
+        <source>the measurements beside the model cannot be read: {error}</source>
+        <translation>die Messungen neben dem Modell sind nicht lesbar: {error}</translation>
+    </message>
+    <message>
+        <source>the measurements of the study cannot be read: {error}</source>
+        <translation>die Messungen der Studie sind nicht lesbar: {error}</translation>
     </message>
     <message>
         <source>the middle of its glued length</source>
@@ -7103,6 +8227,10 @@
         <translation>wie {name} arbeitet, ist nicht bekannt</translation>
     </message>
     <message>
+        <source>the name of a document ends in .FCStd</source>
+        <translation>der Name eines Dokuments endet auf .FCStd</translation>
+    </message>
+    <message>
         <source>the name of a year of air, or of a place</source>
         <translation>der Name eines Luftjahrs oder eines Ortes</translation>
     </message>
@@ -7111,8 +8239,16 @@
         <translation>der Name von etwas Bekanntem: {noun}</translation>
     </message>
     <message>
+        <source>the numbers are too large to compute with</source>
+        <translation>die Zahlen sind zu groß zum Rechnen</translation>
+    </message>
+    <message>
         <source>the one-component kind that is brushed on</source>
         <translation>die einkomponentige, gestrichene Sorte</translation>
+    </message>
+    <message>
+        <source>the outline leaves the panel's length and width</source>
+        <translation>der Umriss verlässt Länge und Breite der Platte</translation>
     </message>
     <message>
         <source>the panel</source>
@@ -7139,6 +8275,10 @@
         <translation>Mark oder Feuchte nicht bekannt von {names}</translation>
     </message>
     <message>
+        <source>the points surround the pith ({x:g}, {y:g}) mm</source>
+        <translation>die Punkte umschließen das Mark ({x:g}, {y:g}) mm</translation>
+    </message>
+    <message>
         <source>the radius of a ring</source>
         <translation>der Radius eines Rings</translation>
     </message>
@@ -7151,6 +8291,14 @@
         <translation>die Jahrringe und eine andere Feuchte, seit es eben war</translation>
     </message>
     <message>
+        <source>the rooms ({rooms}) belong to no place</source>
+        <translation>die Räume ({rooms}) gehören zu keinem Ort</translation>
+    </message>
+    <message>
+        <source>the section holds its pith, {ends}</source>
+        <translation>der Querschnitt enthält sein Mark, {ends}</translation>
+    </message>
+    <message>
         <source>the section holds its pith: it cannot stay free of stress and will check from the pith outward; its shape is elastic, uncracked, by finite elements</source>
         <translation>der Querschnitt enthält sein Mark: Er bleibt nicht frei von Spannung und reißt vom Mark nach außen; seine Form ist elastisch, ungerissen, mit finiten Elementen berechnet</translation>
     </message>
@@ -7159,8 +8307,20 @@
         <translation>der Querschnitt enthält das Mark und kann nicht frei schwinden: Mit einem Riss zum Mark hin ist zu rechnen</translation>
     </message>
     <message>
+        <source>the settings cannot be read ({reason})</source>
+        <translation>die Einstellungen sind nicht lesbar ({reason})</translation>
+    </message>
+    <message>
         <source>the shelf</source>
         <translation>der Boden</translation>
+    </message>
+    <message>
+        <source>the shop's air and the date belong together</source>
+        <translation>die Luft der Werkstatt und das Datum gehören zusammen</translation>
+    </message>
+    <message>
+        <source>the shop's air and the day the piece was built belong together</source>
+        <translation>die Luft der Werkstatt und der Tag, an dem das Stück gebaut wurde, gehören zusammen</translation>
     </message>
     <message>
         <source>the show face in the sun for {days:g} days</source>
@@ -7177,6 +8337,10 @@
     <message>
         <source>the species correction is missing: a wrong setting costs 2 % and more</source>
         <translation>die Korrektur der Holzart fehlt: eine falsche Einstellung kostet 2 % und mehr</translation>
+    </message>
+    <message>
+        <source>the species of elastic_ratios.csv</source>
+        <translation>die Holzarten von elastic_ratios.csv</translation>
     </message>
     <message>
         <source>the stick says {mc:.1f} %</source>
@@ -7199,8 +8363,20 @@
         <translation>die Tabelle lässt sich nicht in Zellen teilen ({error})</translation>
     </message>
     <message>
+        <source>the tag on {name!r} is used by no part, since it is a container. To do: tag the parts inside</source>
+        <translation>die Angabe bei {name!r} gilt für kein Teil, weil es ein Behälter ist. Zu tun: das Holz bei den Teilen darin angeben</translation>
+    </message>
+    <message>
+        <source>the tag table names a part {name!r} that is not there. Parts: {names}</source>
+        <translation>die Tabelle der Angaben nennt ein Teil {name!r}, das nicht da ist. Teile: {names}</translation>
+    </message>
+    <message>
         <source>the tagged show face is an end of the grain; tag a side</source>
         <translation>die angegebene Sichtseite ist Hirnholz; eine Längsholzseite angeben</translation>
+    </message>
+    <message>
+        <source>the tags beside the model cannot be read: {error}</source>
+        <translation>die Angaben neben dem Modell sind nicht lesbar: {error}</translation>
     </message>
     <message>
         <source>the test saw no effect</source>
@@ -7243,6 +8419,10 @@
         <translation>die Temperatur des Holzes fehlt: Nadeln zeigen in der Kälte zu wenig</translation>
     </message>
     <message>
+        <source>the years still differ by {change:.3f} % after {years} years</source>
+        <translation>nach {years} Jahren weichen die Jahre noch um {change:.3f} % voneinander ab</translation>
+    </message>
+    <message>
         <source>the {depth:.0f} mm of wood that it draws tight shrink, and leave it {slack:.1f} mm of slack: the joint works loose until it is driven home again</source>
         <translation>die {depth:.0f} mm Holz, die er zusammenzieht, schwinden und lassen ihm {slack:.1f} mm Luft: Die Verbindung lockert sich, bis er nachgetrieben wird</translation>
     </message>
@@ -7255,8 +8435,28 @@
         <translation>{side}: {hours:g} h nass: bis zu {mc:+.1f} % zwischen den Seiten</translation>
     </message>
     <message>
+        <source>there are no solids in it{more}</source>
+        <translation>es sind keine Körper darin{more}</translation>
+    </message>
+    <message>
+        <source>there is no fact '{name}'</source>
+        <translation>es gibt keine Angabe „{name}“</translation>
+    </message>
+    <message>
+        <source>there is no part {part!r}</source>
+        <translation>es gibt kein Teil {part!r}</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>diese Datei gibt es nicht</translation>
+    </message>
+    <message>
         <source>there is no such part</source>
         <translation>es gibt kein solches Teil</translation>
+    </message>
+    <message>
+        <source>there is no top</source>
+        <translation>es gibt keine Platte</translation>
     </message>
     <message>
         <source>there is no top in this model{captured}</source>
@@ -7269,6 +8469,10 @@
     <message>
         <source>there is nothing to place: the plan has no fastener</source>
         <translation>es gibt nichts zu setzen: Der Plan hat keine Befestigung</translation>
+    </message>
+    <message>
+        <source>these do not fit together: {shapes}</source>
+        <translation>diese passen nicht zusammen: {shapes}</translation>
     </message>
     <message>
         <source>they are cut already</source>
@@ -7313,6 +8517,10 @@
     <message>
         <source>throw</source>
         <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>tick those that are right</source>
+        <translation>anhaken, was stimmt</translation>
     </message>
     <message>
         <source>tight</source>
@@ -7439,6 +8647,10 @@
         <translation>Verdrehung</translation>
     </message>
     <message>
+        <source>twist_per_mm is not finite</source>
+        <translation>twist_per_mm ist nicht endlich</translation>
+    </message>
+    <message>
         <source>twists: {ends}</source>
         <translation>verdreht sich: {ends}</translation>
     </message>
@@ -7451,8 +8663,16 @@
         <translation>zwei feste Linien</translation>
     </message>
     <message>
+        <source>two or more positions across the width, each greater than the one before</source>
+        <translation>zwei oder mehr Stellen quer über die Breite, jede größer als die vorige</translation>
+    </message>
+    <message>
         <source>two ring points are only {min:g} mm apart</source>
         <translation>zwei Ringpunkte liegen nur {min:g} mm auseinander</translation>
+    </message>
+    <message>
+        <source>uncertainty</source>
+        <translation>Unsicherheit</translation>
     </message>
     <message>
         <source>undo, or take the hardware out, first</source>
@@ -7487,6 +8707,14 @@
         <translation>unwahrscheinlich</translation>
     </message>
     <message>
+        <source>unpacked, the document is larger than {size}</source>
+        <translation>ausgepackt ist das Dokument größer als {size}</translation>
+    </message>
+    <message>
+        <source>up to 1 MB</source>
+        <translation>bis zu 1 MB</translation>
+    </message>
+    <message>
         <source>up to 36 500 days</source>
         <translation>bis 36 500 Tage</translation>
     </message>
@@ -7497,6 +8725,22 @@
     <message>
         <source>up to {most:,}</source>
         <translation>bis {most:,}</translation>
+    </message>
+    <message>
+        <source>up to {most:g} MiB</source>
+        <translation>bis zu {most:g} MiB</translation>
+    </message>
+    <message>
+        <source>up to {most:g} °C</source>
+        <translation>bis zu {most:g} °C</translation>
+    </message>
+    <message>
+        <source>up to {most}</source>
+        <translation>bis zu {most}</translation>
+    </message>
+    <message>
+        <source>up to {size}</source>
+        <translation>bis zu {size}</translation>
     </message>
     <message>
         <source>up to {tension:.0f} MPa pull across the grain: a split is {chance}</source>
@@ -7519,6 +8763,10 @@
         <translation>eine nahe Verwandte nehmen, oder eigene Beiwerte angeben</translation>
     </message>
     <message>
+        <source>use free_shape: it is exact there</source>
+        <translation>free_shape nehmen: Dort ist es genau</translation>
+    </message>
+    <message>
         <source>use narrower or quarter-sawn stock, lock it with a spline or a loose tenon and accept a fine line, or join the corner with a tenon and shoulder instead</source>
         <translation>schmaleres Holz oder solches mit stehenden Ringen nehmen, die Gehrung mit einer Feder oder einem losen Zapfen sichern und eine feine Linie hinnehmen, oder die Ecke statt dessen mit Zapfen und Brüstung verbinden</translation>
     </message>
@@ -7529,6 +8777,10 @@
     <message>
         <source>use quarter-sawn wood or narrower parts, or let the door or front cover the edge</source>
         <translation>Holz mit stehenden Ringen oder schmalere Teile nehmen, oder die Tür oder Front die Kante überdecken lassen</translation>
+    </message>
+    <message>
+        <source>use the spectral year for very thick or tightly closed boards</source>
+        <translation>für sehr dicke oder dicht geschlossene Bretter das spektrale Jahr nehmen</translation>
     </message>
     <message>
         <source>value_mm is empty</source>
@@ -7585,6 +8837,10 @@
     <message>
         <source>wettest or driest</source>
         <translation>wettest oder driest</translation>
+    </message>
+    <message>
+        <source>what it links to is missing ({status})</source>
+        <translation>es fehlt, womit es verknüpft ist ({status})</translation>
     </message>
     <message>
         <source>what stays put is {where}: add one plain screw near it, or the whole top may creep aside</source>
@@ -7791,6 +9047,10 @@
         <translation>ja</translation>
     </message>
     <message>
+        <source>you may not read it</source>
+        <translation>sie darf nicht gelesen werden</translation>
+    </message>
+    <message>
         <source>{across!r} is not a direction of a section</source>
         <translation>{across!r} ist keine Richtung eines Querschnitts</translation>
     </message>
@@ -7861,6 +9121,10 @@
     <message>
         <source>{cell!r} stands where {month} should</source>
         <translation>{cell!r} steht, wo {month} stehen sollte</translation>
+    </message>
+    <message>
+        <source>{cells} cells</source>
+        <translation>{cells} Zellen</translation>
     </message>
     <message>
         <source>{change:+.1f} % since it was fixed, which its back may not follow</source>
@@ -7951,6 +9215,10 @@
         <translation>{count} von {size} Messwerten: {what}</translation>
     </message>
     <message>
+        <source>{count} parts are called {part!r}</source>
+        <translation>{count} Teile heißen {part!r}</translation>
+    </message>
+    <message>
         <source>{count} parts have that name</source>
         <translation>{count} Teile heißen so</translation>
     </message>
@@ -7959,12 +9227,20 @@
         <translation>{count} Werte, im Mittel {mean:.1f} %</translation>
     </message>
     <message>
+        <source>{count} samples between {left:g} and {right:g} mm</source>
+        <translation>{count} Werte zwischen {left:g} und {right:g} mm</translation>
+    </message>
+    <message>
         <source>{count} sheets of {paper}</source>
         <translation>{count} Blättern {paper}</translation>
     </message>
     <message>
         <source>{count} stiffnesses for {n} boards</source>
         <translation>{count} Steifigkeiten für {n} Bretter</translation>
+    </message>
+    <message>
+        <source>{count} values in {name} for {boards} boards</source>
+        <translation>{count} Werte in {name} für {boards} Bretter</translation>
     </message>
     <message>
         <source>{count} with findings</source>
@@ -8015,6 +9291,34 @@
         <translation>{fact} erschlossen, {reason}</translation>
     </message>
     <message>
+        <source>{file} in it carries a DOCTYPE or ENTITY, which no FreeCAD document does</source>
+        <translation>{file} darin enthält ein DOCTYPE oder ENTITY, was kein FreeCAD-Dokument tut</translation>
+    </message>
+    <message>
+        <source>{file} in it carries a file whose name '{name}' leads outside the document</source>
+        <translation>{file} darin führt eine Datei mit, deren Name „{name}“ aus dem Dokument hinausführt</translation>
+    </message>
+    <message>
+        <source>{file} in it has more than {most} elements</source>
+        <translation>{file} darin hat mehr als {most} Elemente</translation>
+    </message>
+    <message>
+        <source>{file} in it is damaged ({error})</source>
+        <translation>{file} darin ist beschädigt ({error})</translation>
+    </message>
+    <message>
+        <source>{file} in it is larger than {size}</source>
+        <translation>{file} darin ist größer als {size}</translation>
+    </message>
+    <message>
+        <source>{file} in it is nested more than {depth} deep</source>
+        <translation>{file} darin ist mehr als {depth}-fach verschachtelt</translation>
+    </message>
+    <message>
+        <source>{file} in it starts with &lt;{tag}&gt; instead of &lt;Document&gt;</source>
+        <translation>{file} darin beginnt mit &lt;{tag}&gt; statt mit &lt;Document&gt;</translation>
+    </message>
+    <message>
         <source>{finish}: up to {mc:+.1f} % between the faces on the way from {start:.1f} to {air:.1f} %</source>
         <translation>{finish}: bis zu {mc:+.1f} % zwischen den Seiten auf dem Weg von {start:.1f} nach {air:.1f} %</translation>
     </message>
@@ -8041,6 +9345,10 @@
     <message>
         <source>{flat:g}{unit} cannot be used as {what}</source>
         <translation>{flat:g}{unit} ist unbrauchbar: {what}</translation>
+    </message>
+    <message>
+        <source>{given} is no part</source>
+        <translation>{given} ist kein Teil</translation>
     </message>
     <message>
         <source>{head}. Datum edge: {edge}</source>
@@ -8263,8 +9571,24 @@
         <translation>{name!r} kann nicht {value:g} sein</translation>
     </message>
     <message>
+        <source>{name!r} is no part of this document</source>
+        <translation>{name!r} ist kein Teil dieses Dokuments</translation>
+    </message>
+    <message>
+        <source>{name!r} is not one plain object of several solids</source>
+        <translation>{name!r} ist kein einfaches Objekt aus mehreren Körpern</translation>
+    </message>
+    <message>
+        <source>{name!r} is of another document</source>
+        <translation>{name!r} gehört zu einem anderen Dokument</translation>
+    </message>
+    <message>
         <source>{name!r} is to be a number, not {value!r}</source>
         <translation>{name!r} soll eine Zahl sein, nicht {value!r}</translation>
+    </message>
+    <message>
+        <source>{name!r} says nothing of its wood that could be copied</source>
+        <translation>{name!r} sagt nichts über sein Holz, was sich kopieren ließe</translation>
     </message>
     <message>
         <source>{names} (no rail for fasteners)</source>
@@ -8273,6 +9597,10 @@
     <message>
         <source>{names} is no date</source>
         <translation>{names} ist kein Datum</translation>
+    </message>
+    <message>
+        <source>{names} make no joint of this document</source>
+        <translation>keine Verbindung dieses Dokuments: {names}</translation>
     </message>
     <message>
         <source>{names}, or mm from the middle within its width</source>
@@ -8287,6 +9615,10 @@
         <translation>{name} und {count} gleiche</translation>
     </message>
     <message>
+        <source>{name} cannot be {value!r}</source>
+        <translation>{name} kann nicht {value!r} sein</translation>
+    </message>
+    <message>
         <source>{name} does not say what the air was asked with</source>
         <translation>{name} sagt nicht, womit nach der Luft gefragt wurde</translation>
     </message>
@@ -8299,12 +9631,28 @@
         <translation>{name} hat keine radiale und tangentiale Richtung</translation>
     </message>
     <message>
+        <source>{name} holds a value that is not finite</source>
+        <translation>{name} enthält einen Wert, der nicht endlich ist</translation>
+    </message>
+    <message>
         <source>{name} is no solid wood</source>
         <translation>{name} ist kein Massivholz</translation>
     </message>
     <message>
         <source>{name} is no wood of known density</source>
         <translation>{name} ist kein Holz bekannter Dichte</translation>
+    </message>
+    <message>
+        <source>{name} is not a list of joints ({error})</source>
+        <translation>{name} ist keine Liste von Verbindungen ({error})</translation>
+    </message>
+    <message>
+        <source>{name} is not a table of elements ({error})</source>
+        <translation>{name} ist keine Tabelle von Elementen ({error})</translation>
+    </message>
+    <message>
+        <source>{name} is {value!r}</source>
+        <translation>{name} ist {value!r}</translation>
     </message>
     <message>
         <source>{name} is {value!r}, which is no form of properties</source>
@@ -8337,6 +9685,10 @@
     <message>
         <source>{name} without its number of coats</source>
         <translation>{name} ohne Zahl der Schichten</translation>
+    </message>
+    <message>
+        <source>{name} {least:g} leaves no wood</source>
+        <translation>{name} {least:g} lässt kein Holz übrig</translation>
     </message>
     <message>
         <source>{name} · {date} · made with Heartside; figures are estimates for movement only</source>
@@ -8427,6 +9779,10 @@
         <translation>{name}: als Hirnleiste auf einer Feder mit {tongue_play:g} mm Spiel genommen</translation>
     </message>
     <message>
+        <source>{name}: the host failed to measure it ({error})</source>
+        <translation>{name}: FreeCAD konnte es nicht messen ({error})</translation>
+    </message>
+    <message>
         <source>{name}: top {wide:.0f} mm wide, common practice stops at {widest:.0f} mm</source>
         <translation>{name}: Platte {wide:.0f} mm breit, die übliche Praxis endet bei {widest:.0f} mm</translation>
     </message>
@@ -8447,12 +9803,24 @@
         <translation>{name}: {need} wird zugelassen</translation>
     </message>
     <message>
+        <source>{name}: {why}; what it touches is not known</source>
+        <translation>{name}: {why}; was es berührt, ist nicht bekannt</translation>
+    </message>
+    <message>
         <source>{n}. {share:.0%}  {name}: would make {low:+.1f} to {high:+.1f} mm</source>
         <translation>{n}. {share:.0%}  {name}: ergäbe {low:+.1f} bis {high:+.1f} mm</translation>
     </message>
     <message>
         <source>{one} and {other}</source>
         <translation>{one} und {other}</translation>
+    </message>
+    <message>
+        <source>{one} and {other} could both be meant</source>
+        <translation>{one} und {other} könnten beide gemeint sein</translation>
+    </message>
+    <message>
+        <source>{option} is not given</source>
+        <translation>{option} ist nicht angegeben</translation>
     </message>
     <message>
         <source>{panel}: {count} boards, {moisture_change_driest:+.1f} % at the driest and {moisture_change_wettest:+.1f} % at the wettest since they were made flat.</source>
@@ -8483,12 +9851,24 @@
         <translation>{part}, {kind}</translation>
     </message>
     <message>
+        <source>{pieces} pieces</source>
+        <translation>{pieces} Abschnitte</translation>
+    </message>
+    <message>
+        <source>{places} places for {boards} boards</source>
+        <translation>{places} Plätze für {boards} Bretter</translation>
+    </message>
+    <message>
         <source>{points:+.1f} for the species</source>
         <translation>{points:+.1f} für die Holzart</translation>
     </message>
     <message>
         <source>{points:+.1f} for {wood:.0f} °C</source>
         <translation>{points:+.1f} für {wood:.0f} °C</translation>
+    </message>
+    <message>
+        <source>{points} points</source>
+        <translation>{points} Punkte</translation>
     </message>
     <message>
         <source>{pressure_pa:g} Pa</source>
@@ -8533,6 +9913,10 @@
     <message>
         <source>{samples!r} samples</source>
         <translation>{samples!r} Stichproben</translation>
+    </message>
+    <message>
+        <source>{samples} samples</source>
+        <translation>{samples} Werte</translation>
     </message>
     <message>
         <source>{screws} screws on {count} sheets of {paper}, full size. Only sheets with something to drill are printed.</source>
@@ -8603,6 +9987,14 @@
         <translation>{text!r} nennt die Seite „{side}“ zweimal</translation>
     </message>
     <message>
+        <source>{text!r} is a year of indoor air already</source>
+        <translation>{text!r} ist schon ein Jahresgang von Raumluft</translation>
+    </message>
+    <message>
+        <source>{text!r} is no date</source>
+        <translation>{text!r} ist kein Datum</translation>
+    </message>
+    <message>
         <source>{text!r} is no direction</source>
         <translation>{text!r} ist keine Richtung</translation>
     </message>
@@ -8671,6 +10063,14 @@
         <translation>{up}, {down}: Die Platte wird eher wellig, als dass sie sich nach einer Seite biegt</translation>
     </message>
     <message>
+        <source>{user!r} is built on {name!r}</source>
+        <translation>{user!r} ist auf {name!r} aufgebaut</translation>
+    </message>
+    <message>
+        <source>{value:g} cannot vary by a factor</source>
+        <translation>{value:g} kann nicht um einen Faktor schwanken</translation>
+    </message>
+    <message>
         <source>{value:g} {unit} is not a usable {what}</source>
         <translation>{value:g} {unit} ist unbrauchbar: {what}</translation>
     </message>
@@ -8707,6 +10107,14 @@
         <translation>{what!r} lässt sich nicht messen</translation>
     </message>
     <message>
+        <source>{what} contains {bad}</source>
+        <translation>{what} enthält {bad}</translation>
+    </message>
+    <message>
+        <source>{what} has shape {shape}</source>
+        <translation>{what} hat die Form {shape}</translation>
+    </message>
+    <message>
         <source>{what} is fixed solid across {width:.0f} mm of grain, which moves {least:+.1f} to {most:+.1f} mm against it: {comes} ({practice})</source>
         <translation>{what} ist auf {width:.0f} mm quer zur Faser fest, die sich dagegen {least:+.1f} bis {most:+.1f} mm bewegt: {comes} ({practice})</translation>
     </message>
@@ -8725,6 +10133,10 @@
     <message>
         <source>{what} {value!r} is impossible</source>
         <translation>{what} {value!r} ist unmöglich</translation>
+    </message>
+    <message>
+        <source>{what} {value!r} is not a number</source>
+        <translation>{what} {value!r} ist keine Zahl</translation>
     </message>
     <message>
         <source>{what}: it would come through on the other side</source>
