@@ -123,3 +123,98 @@ def test_end_grain_blocks_move_both_ways():
     assert angled.length_change_mm == pytest.approx(section.width_change_mm, rel=1e-3)
     assert angled.width_change_mm == pytest.approx(section.thickness_change_mm, rel=1e-3)
     assert "end grain" in mixed.note
+
+
+def test_slabs_and_strips_are_numbered_and_lose_the_kerf():
+    """A kerf of three millimetres is taken where none is said, half of it from either side of the line."""
+    slabs = live_sawn(WOOD, 400, (0, 300), [50, 0, 100])
+    assert [slab.name for slab in slabs] == ["slab 1", "slab 2"]
+    assert [slab.thickness_mm for slab in slabs] == [47, 47]
+    assert [slab.pith_mm[1] for slab in slabs] == [275, 225]
+    board = Board(WOOD, 300, 40, (0, 300), "wide")
+    strips, leaves = rip(board, [0]), resaw(Board(WOOD, 300, 40, (0, 300)), [0])
+    assert [(strip.name, strip.width_mm) for strip in strips] == [("wide 1", 148.5), ("wide 2", 148.5)]
+    assert [(leaf.name, leaf.thickness_mm) for leaf in leaves] == [("board 1", 18.5), ("board 2", 18.5)]
+    assert [strip.far_pith_mm for strip in strips] == [None, None]
+
+
+def test_saw_lines_lie_in_the_wood_and_further_apart_than_the_kerf():
+    board = Board(WOOD, 300, 40, (0, 300))
+    assert len(rip(board, [-148, 148, 144.9], 3)) == 4
+    for wrong in ([-148.6], [148.6], [], [0, 3], [3, 0], [200]):
+        with pytest.raises(InputError, match="within -150 to 150 mm, further apart than the kerf"):
+            rip(board, wrong, 3)
+    with pytest.raises(InputError, match="within -20 to 20 mm"):
+        resaw(board, [20.1], 3)
+    with pytest.raises(InputError, match="within -200 to 200 mm"):
+        live_sawn(WOOD, 400, (0, 300), [-200.1, 0], 3)
+
+
+def test_a_cut_beside_the_pith_says_where_it_went():
+    board = Board(WOOD, 300, 40, (60, 5), boxed_heart=True, far_pith_mm=(-60, 5))
+    assert [strip.boxed_heart for strip in rip(board, [0, 100])] == [True, True, False]
+    assert [leaf.boxed_heart for leaf in resaw(board, [0])] == [False, True]
+
+
+def test_a_board_lies_level_in_its_log_unless_it_is_turned():
+    level = board_from_log(WOOD, (10, 20), (40, 100), 150, 25)
+    assert level.pith_mm == (-30, -80)
+    assert (level.name, level.boxed_heart) == ("", False)
+    assert board_from_log(WOOD, (10, 20), (40, 100), 150, 25, 90.0, "b").pith_mm == pytest.approx((-80, 30))
+    assert board_from_log(WOOD, (10, 20), (40, 100), 150, 25, -30.0).pith_mm == pytest.approx(
+        (-30 * np.cos(np.pi / 6) + 80 * 0.5, -80 * np.cos(np.pi / 6) - 30 * 0.5)
+    )
+    with pytest.raises(InputError, match="board 'low': pith"):
+        board_from_log(WOOD, (np.nan, 0), (0, 0), 150, 25, name="low")
+
+
+@pytest.mark.parametrize(("across", "along"), [(-0.03, 0.0), (0.02, -0.001), (0.0, 0.01)])
+def test_the_end_of_a_bend_goes_where_its_fibres_lead(across, along):
+    """The middle fibre keeps its grain's length while its radius follows the thickness: its tangent summed up."""
+
+    def end(radius, length):
+        nodes, weights = np.polynomial.legendre.leggauss(40)
+        turned = 0.5 * length * (nodes + 1.0) / radius
+        return 0.5 * length * np.array([-(weights @ np.sin(turned)), weights @ np.cos(turned)])
+
+    moved = bend(110, 300, 25, across, along)
+    length = 312.5 * np.radians(110)
+    shift = end(312.5 * (1 + across), length * (1 + along)) - end(312.5, length)
+    assert moved.end_shift_mm == pytest.approx(np.hypot(*shift), rel=1e-9)
+    assert moved.angle_degrees == pytest.approx(110 * (1 + along) / (1 + across))
+    assert (moved.inner_radius_mm, moved.thickness_mm) == pytest.approx(
+        (300 * (1 + across), 25 * (1 + across))
+    )
+
+
+def test_grain_keeps_its_length_where_nothing_is_said():
+    assert round_top(1000, -0.01).along_mm == 1000
+    assert bend(90, 300, 25, 0.0).angle_degrees == 90
+    assert bend(90, 300, 25, -0.01).end_shift_mm == bend(90, 300, 25, -0.01, 0.0).end_shift_mm
+
+
+def test_an_end_grain_block_of_mixed_rings_moves_between_both_strains():
+    mixed = end_grain_block(400, 300, A, B)
+    assert mixed.width_change_mm == pytest.approx(300 * (A + B) / 2)
+    assert mixed.width_range_mm == pytest.approx((300 * B, 300 * A))
+    swollen = end_grain_block(400, 300, -A, -B)
+    assert swollen.width_range_mm == pytest.approx((-300 * A, -300 * B))
+    known = end_grain_block(400, 300, A, B, 90.0)
+    assert (known.length_change_mm, known.width_change_mm) == pytest.approx((400 * A, 300 * B))
+    assert known.length_range_mm == (known.length_change_mm, known.length_change_mm)
+    assert known.width_range_mm == (known.width_change_mm, known.width_change_mm)
+
+
+def test_a_leg_lists_its_corners_and_diagonals():
+    corners = leg(60, 40, (0, 500), A, A)  # equal strains only scale
+    half = np.array([(-30, -20), (30, -20), (30, 20), (-30, 20)])
+    np.testing.assert_allclose(corners.points_mm - (0, 500), (half - (0, 500)) * (1 + A), atol=1e-9)
+    np.testing.assert_allclose(corners.corner_degrees, 90.0)
+    np.testing.assert_allclose(corners.diagonals_mm, np.hypot(60, 40) * (1 + A))
+    rift = leg(60, 40, (200, 200), A, B)
+    assert rift.diagonals_mm == pytest.approx(
+        [np.linalg.norm(rift.points_mm[i + 2] - rift.points_mm[i]) for i in (0, 1)]
+    )
+    sides = rift.points_mm[[1, 3]] - rift.points_mm[0]
+    cosine = sides[0] @ sides[1] / np.prod(np.linalg.norm(sides, axis=1))
+    assert rift.corner_degrees[0] == pytest.approx(np.degrees(np.arccos(cosine)))
