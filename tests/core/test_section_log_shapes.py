@@ -140,7 +140,7 @@ def test_slabs_and_strips_are_numbered_and_lose_the_kerf():
 
 def test_saw_lines_lie_in_the_wood_and_further_apart_than_the_kerf():
     board = Board(WOOD, 300, 40, (0, 300))
-    assert len(rip(board, [-148, 148, 144.9], 3)) == 4
+    assert len(rip(board, [-148, 148, 144.5], 3)) == 4
     for wrong in ([-148.6], [148.6], [], [0, 3], [3, 0], [200]):
         with pytest.raises(InputError, match="within -150 to 150 mm, further apart than the kerf"):
             rip(board, wrong, 3)
