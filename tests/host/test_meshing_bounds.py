@@ -54,3 +54,26 @@ def test_the_report_names_the_part_and_goes_on_with_the_others(doc):
     (error,) = report["errors"]
     assert error["message"].startswith("Ball: a round face of it would take ")
     assert [part["name"] for part in report["parts"]] == ["Board"]
+
+
+def test_balls_that_together_take_too_many_facets_are_told_and_the_others_are_checked(doc):
+    ball = doc.addObject("Part::Sphere", "Ball")
+    ball.Radius = 374
+    for i in range(20):
+        link = doc.addObject("App::Link", "Again")
+        link.LinkedObject = ball
+        link.Placement.Base = FreeCAD.Vector(0.1 * i, 0, 0)
+    for name, height in (("Board", 0), ("Other", 20)):
+        board = doc.addObject("Part::Box", name)
+        board.Length, board.Width, board.Height = 400, 100, 20
+        board.Placement.Base = FreeCAD.Vector(2000, 0, height)
+    doc.recompute()
+    before = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+    began = time.process_time()
+    report = check_document(doc)
+    assert time.process_time() - began < 30.0
+    (error,) = report["errors"]
+    assert "and 13 more: the curved faces of the piece would take over 1,000,000 facets" in error["message"]
+    assert len(report["parts"]) == 23
+    assert any(set(joint["parts"]) == {"Board", "Other"} for joint in report["joints"])
+    assert resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before < 700_000  # kB
