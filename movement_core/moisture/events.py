@@ -112,10 +112,7 @@ def event_of(name: str, course: March) -> Event:
     difference = course.face_difference_mc
     worst = int(np.abs(difference).argmax())
     above = np.abs(difference) > max(FADED * abs(difference[worst]), SLACK_MC)
-    last = int(np.nonzero(above)[0][-1]) if above.any() else 0
-    faded = float(course.time_days[last + 1]) if last + 1 < above.size else None
-    if not above.any():
-        faded = 0.0
+    faded = _after_the_last(above, course)
     change = course.mean_mc - course.mean_mc[0]
     return Event(
         name,
@@ -183,8 +180,12 @@ def delivery(board: BoardInAir, start_mc: ArrayLike, *, follow_days: float = 365
 
 def days_to_come_within(course: March, target_mc: float, within_mc: float) -> float | None:
     """First day from which the mean stays within so many points of a target; None if the course never does."""
-    outside = np.abs(course.mean_mc - target_mc) > within_mc
-    if not outside.any():
+    return _after_the_last(np.abs(course.mean_mc - target_mc) > within_mc, course)
+
+
+def _after_the_last(outside: NDArray[np.bool_], course: March) -> float | None:
+    """First day after every step that lies outside: 0 where none does, None where the last one does."""
+    last = np.flatnonzero(outside)[-1:]
+    if not last.size:
         return 0.0
-    last = int(np.nonzero(outside)[0][-1])
-    return float(course.time_days[last + 1]) if last + 1 < outside.size else None
+    return float(course.time_days[last[0] + 1]) if last[0] + 1 < outside.size else None
