@@ -37,10 +37,13 @@ class InputError(HeartsideError, ValueError):
 
 
 class UnknownName(InputError, LookupError):  # noqa: N818  (reads as what it is)
-    """A species, place, finish or kind that is in none of the tables; carries the nearest names."""
+    """A species, place, finish or kind that is in none of the tables; carries the nearest names.
 
-    def __init__(self, what: str, *, nearest: tuple[str, ...] = (), **more: str) -> None:
-        self.nearest = nearest
+    ``fits``: what was asked for is a part of each of these names, or may mean each of them.
+    """
+
+    def __init__(self, what: str, *, nearest: tuple[str, ...] = (), fits: bool = False, **more: str) -> None:
+        self.nearest, self.fits = nearest, fits
         super().__init__(what, **more)
 
 

@@ -14,7 +14,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Generic, TypeVar
 
 from movement_core.errors import UnknownName
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 T = TypeVar("T")
 SHOWN = 12  # candidates written out in a message
@@ -45,7 +45,7 @@ class NameIndex(Generic[T]):
     Parameters
     ----------
     named : each item with its names, the one to show first. Names may be shared: such a name is ambiguous.
-    noun : what the items are called in messages.
+    noun : what the items are called in messages, a ``phrase``.
     exact : names that always mean one item, in just this spelling (case and spaces aside).
     """
 
@@ -64,36 +64,39 @@ class NameIndex(Generic[T]):
 
     def find(self, name: str) -> T:
         """The one item of that name; UnknownName with the candidates or the nearest names otherwise."""
-        exact = self._exact.get(" ".join(name.casefold().split()))
+        exact, noun = self._exact.get(" ".join(name.casefold().split())), word(self._noun)
         if exact is not None:
             return exact
         asked = words(name)
         if not asked:
-            raise UnknownName(
-                say("no {noun} named", noun=self._noun), where=self._noun, todo=say("give a name")
-            )
+            raise UnknownName(say("no {noun} named", noun=noun), where=noun, todo=say("give a name"))
         items = self._found.get(tuple(sorted(asked))) or self._found.get(run_together(name)) or []
         if len(items) == 1:
             return items[0]
         items = items or [item for item, names in self._named if any({*asked} <= {*words(n)} for n in names)]
         if items:
             shown = tuple(self._shown[id(item)] for item in items)
-            what = say("can mean several") if len(shown) > 1 else say("is only a part of a name")
+            what = (
+                say("{name!r} can mean several", name=name)
+                if len(shown) > 1
+                else say("{name!r} is only a part of a name", name=name)
+            )
             raise UnknownName(
-                f"{name!r} {what}",
-                where=self._noun,
+                what,
+                where=noun,
                 nearest=shown,
+                fits=True,
                 allowed=listed(shown),
                 todo=say("name one of them"),
             )
         near = self.nearest(name)
         raise UnknownName(
-            say("no {noun} is called {name!r}", noun=self._noun, name=name),
-            where=self._noun,
+            say("no {noun} is called {name!r}", noun=noun, name=name),
+            where=noun,
             nearest=near,
             allowed=say("nearest: {listed}", listed=listed(near))
             if near
-            else say("the names of any known {noun}", noun=self._noun),
+            else say("the names of any known {noun}", noun=noun),
             todo=say("name one of them, or give figures of your own"),
         )
 

@@ -27,9 +27,14 @@ class Source:
             raise ValueError(f"provenance {self.provenance!r} is not one of {', '.join(PROVENANCES)}")
 
     def __str__(self) -> str:
-        """As it is kept and compared: ``told_basis`` says it in another language."""
+        """As it is kept and compared: ``told`` and ``told_basis`` say it in another language."""
         place = f", {self.locator}" if self.locator else ""
         return f"{self.title}{place} ({self.provenance})"
+
+    def told(self) -> str:
+        """The same in the language that is spoken; a title that has no translation stays."""
+        place = f", {word(self.locator)}" if self.locator else ""
+        return f"{word(self.title)}{place} ({word(self.provenance)})"
 
 
 def told_basis(basis: str) -> str:

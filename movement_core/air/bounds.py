@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 
 def within(
@@ -18,17 +18,17 @@ def within(
     except (TypeError, ValueError):
         raise InputError(
             say("{values!r} is not a number", values=values),
-            where=what,
-            allowed=say("{low:g} to {high:g} {unit}", low=low, high=high, unit=unit),
+            where=word(what),
+            allowed=say("{low:g} to {high:g} {unit}", low=low, high=high, unit=word(unit)),
         ) from None
     bad = ~((array >= low) & (array <= high))
     if bad.any():
         at = np.argwhere(np.atleast_1d(bad))[0]
-        value = f"{np.atleast_1d(array)[tuple(at)]:g} {unit}".rstrip()
+        value = f"{np.atleast_1d(array)[tuple(at)]:g} {word(unit)}".rstrip()
         raise InputError(
-            say("{value} is not a usable {what}", value=value, what=what),
-            where=f"{what}[{', '.join(map(str, at))}]" if array.ndim else what,
-            allowed=say("{low:g} to {high:g} {unit}", low=low, high=high, unit=unit).rstrip(),
+            say("{value} is not a usable {what}", value=value, what=word(what)),
+            where=f"{word(what)}[{', '.join(map(str, at))}]" if array.ndim else word(what),
+            allowed=say("{low:g} to {high:g} {unit}", low=low, high=high, unit=word(unit)).rstrip(),
             todo=todo,
         )
     return array

@@ -142,7 +142,9 @@ def daily_moisture(air: Air | ArrayLike) -> Array:
         at = int(np.argmax(bad))
         raise InputError(
             say("{values:g} % is not a moisture that air can give", values=values[at]),
-            where=f"{'month' if values.size == 12 else 'day'} {at + 1}",
+            where=say("month {number}", number=at + 1)
+            if values.size == 12
+            else say("day {number}", number=at + 1),
             allowed=say("0 to {fibre_saturation:g} %", fibre_saturation=FIBRE_SATURATION_MC),
             todo=say("give equilibrium moisture content, not relative humidity"),
         )

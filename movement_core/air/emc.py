@@ -14,7 +14,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
 from movement_core.tables import rows
-from movement_core.wording import say
+from movement_core.wording import phrase, say, word
 
 # The handbook tabulates −1.1 to 132 °C; colder is our extrapolation for sheds.
 TEMPERATURE_RANGE_C = (-30.0, 100.0)
@@ -58,8 +58,8 @@ def equilibrium_moisture(temperature_c: ArrayLike, rh_percent: ArrayLike) -> NDA
     """
     temperature = np.asarray(temperature_c, dtype=np.float64)
     rh = np.asarray(rh_percent, dtype=np.float64)
-    _refuse_outside(temperature, TEMPERATURE_RANGE_C, "temperature", "°C")
-    _refuse_outside(rh, (0.0, 100.0), "relative humidity", "%")
+    _refuse_outside(temperature, TEMPERATURE_RANGE_C, phrase("temperature"), "°C")
+    _refuse_outside(rh, (0.0, 100.0), phrase("relative humidity"), "%")
     W, K, K1, K2 = _coefficients(temperature)
     kh = K * rh / 100.0
     hydrate = K1 * kh + 2 * K1 * K2 * kh**2
@@ -70,10 +70,10 @@ def _refuse_outside(values: NDArray[np.float64], allowed: tuple[float, float], w
     bad = ~((values >= allowed[0]) & (values <= allowed[1]))
     if bad.any():
         first = np.argwhere(np.atleast_1d(bad))[0]
-        where = f"{what}[{', '.join(map(str, first))}]" if values.ndim else what
+        where = f"{word(what)}[{', '.join(map(str, first))}]" if values.ndim else word(what)
         value = np.atleast_1d(values)[tuple(first)]
         raise InputError(
-            say("{value:g} {unit} is not a usable {what}", value=value, unit=unit, what=what),
+            say("{value:g} {unit} is not a usable {what}", value=value, unit=unit, what=word(what)),
             where=where,
             allowed=say(
                 "{allowed:g} to {allowed2:g} {unit}", allowed=allowed[0], allowed2=allowed[1], unit=unit

@@ -201,7 +201,9 @@ def indoor_air(
 
 def _describe(rooms: Rooms) -> str:
     words = [
-        "unheated" if rooms.heating_c is None else say("heated to {heating:g} °C", heating=rooms.heating_c)
+        say("unheated")
+        if rooms.heating_c is None
+        else say("heated to {heating:g} °C", heating=rooms.heating_c)
     ]
     if rooms.cooling_c is not None:
         words.append(say("cooled to {cooling:g} °C", cooling=rooms.cooling_c))
@@ -215,9 +217,12 @@ def _describe(rooms: Rooms) -> str:
 
 
 def indoor_year(
-    outdoor: Air, rooms: Rooms, *, name: str = "", below_freezing: str = "water"
+    outdoor: Air, rooms: Rooms, *, name: str = "", weather: str = "", below_freezing: str = "water"
 ) -> Year | DailyAir:
-    """The rooms' year for the outdoor year: months in, months out; days in, days out."""
+    """The rooms' year for the outdoor year: months in, months out; days in, days out.
+
+    ``weather``: what the outdoor year rests on, where its own basis does not tell it in the language spoken.
+    """
     swing = DAY_SWING_C if isinstance(outdoor, DailyAir) else MONTH_SWING_C
     air = indoor_air(
         outdoor.temperature_c, outdoor.rh_percent, rooms, below_freezing=below_freezing, outdoor_swing_c=swing
@@ -234,7 +239,7 @@ def indoor_year(
     basis = say(
         "rooms {rooms}; weather: {weather}{wet}",
         rooms=_describe(rooms),
-        weather=told_basis(outdoor.basis),
+        weather=weather or told_basis(outdoor.basis),
         wet=wet,
     )
     label = name or say("indoors, {name}", name=outdoor.name)

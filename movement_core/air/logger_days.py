@@ -144,7 +144,7 @@ def logged_year(days: LoggedDays, *, complete_with: Air | None = None) -> DailyA
     if missing and complete_with is not None:
         basis += say(
             "; {names} taken from {name}",
-            names=", ".join(MONTHS[m] for m in missing),
+            names=", ".join(say(MONTHS[m]) for m in missing),
             name=complete_with.name,
         )
     return DailyAir(days.name, values[0], values[1], basis)

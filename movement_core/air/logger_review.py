@@ -186,7 +186,9 @@ def _without_repeats(
     _tell(
         findings, "repeat", np.nonzero(again)[0], lines, most,
         lambda i: (
-            f"{spoken(seconds[i])} once more{', with other readings' if differs[i] else ''}: the first kept"
+            say("{spoken} once more, with other readings: the first kept", spoken=spoken(seconds[i]))
+            if differs[i]
+            else say("{spoken} once more: the first kept", spoken=spoken(seconds[i]))
         ),
     )  # fmt: skip
     keep = ~again

@@ -69,7 +69,11 @@ def decode(data: str | bytes, name: str) -> str:
     elif isinstance(data, str):
         text = data.removeprefix("\ufeff")
     else:
-        raise InputError(f"a {type(data).__name__}", where=name, allowed=say("the file's text or its bytes"))
+        raise InputError(
+            say("a value of type {name}", name=type(data).__name__),
+            where=name,
+            allowed=say("the file's text or its bytes"),
+        )
     junk = _CONTROL.search(text)
     if junk:
         line = text.count("\n", 0, junk.start()) + 1
@@ -293,9 +297,9 @@ def _choose_columns(
         fits = [index for index, cell in enumerate(heading) if _means(cell, what) and index < len(cells)]
         if len(fits) != 1:
             several = (
-                say("{count} columns could be the {what}", count=len(fits), what=what)
+                say("{count} columns could be the {what}", count=len(fits), what=say(what))
                 if fits
-                else say("no heading names the {what}", what=what)
+                else say("no heading names the {what}", what=say(what))
             )
             raise FileError(
                 several,

@@ -7,7 +7,7 @@ import re
 from collections.abc import Sequence
 from itertools import pairwise
 
-from movement_core.air.year import MONTHS
+from movement_core.air.year import told_date
 from movement_core.errors import FileError
 from movement_core.wording import say
 
@@ -140,7 +140,7 @@ def settle_order(
     if len(distinct) > 1:
         example = next(i for i in range(len(dates)) if len({readings[order][i] for order in fitting}) > 1)
         written = "/".join(str(part) for part in dates[example][:3])
-        meanings = " or ".join(
+        meanings = say(" or ").join(
             f"{_spoken(readings[order][example])} ({order!r})" for order in distinct.values()
         )
         steady = [order for order in distinct.values() if _steady(readings[order])]
@@ -167,8 +167,7 @@ def settle_order(
 def _spoken(ordinal: int | None) -> str:
     if ordinal is None:
         return say("no date")
-    date = datetime.date.fromordinal(ordinal)
-    return f"{date.day} {MONTHS[date.month - 1]} {date.year}"
+    return told_date(datetime.date.fromordinal(ordinal))
 
 
 def _absurd(days: Sequence[int | None]) -> bool:

@@ -12,7 +12,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from movement_core.air.emc import FIBRE_SATURATION_MC, equilibrium_moisture
 from movement_core.errors import InputError
-from movement_core.wording import say
+from movement_core.wording import phrase, say, word
 
 Array = NDArray[np.float64]
 
@@ -31,12 +31,12 @@ def _checked(values: ArrayLike, what: str, low: float, high: float, unit: str) -
         at = np.argwhere(np.atleast_1d(bad))[0]
         raise InputError(
             say(
-                "{atleast_1d:g} {unit} is not a usable {what}",
-                atleast_1d=np.atleast_1d(array)[tuple(at)],
+                "{value:g} {unit} is not a usable {what}",
+                value=np.atleast_1d(array)[tuple(at)],
                 unit=unit,
-                what=what,
+                what=word(what),
             ),
-            where=f"{what}[{', '.join(map(str, at))}]" if array.ndim else what,
+            where=f"{word(what)}[{', '.join(map(str, at))}]" if array.ndim else word(what),
             allowed=say("{low:g} to {high:g} {unit}", low=low, high=high, unit=unit),
             todo=say("give °C, percent, pascal; °F readings must be converted first"),
         )
@@ -60,7 +60,7 @@ def saturation_pressure(temperature_c: ArrayLike, *, below_freezing: str = "ice"
             where=say("below_freezing"),
             allowed=say("'ice' or 'water'"),
         )
-    kelvin = _checked(temperature_c, "temperature", *SATURATION_RANGE_C, "°C") + 273.15
+    kelvin = _checked(temperature_c, phrase("temperature"), *SATURATION_RANGE_C, "°C") + 273.15
     log = np.log(kelvin)
     water = -6096.9385 / kelvin + 21.2409642 - 2.711193e-2 * kelvin + 1.673952e-5 * kelvin**2 + 2.433502 * log
     ice = -6024.5282 / kelvin + 29.32707 + 1.0613868e-2 * kelvin - 1.3198825e-5 * kelvin**2 - 0.49382577 * log
@@ -78,7 +78,7 @@ def humidity_ratio(
     """Mass of vapour per mass of dry air, kg/kg, of air at this temperature and relative humidity
     (percent).
     """
-    rh = _checked(rh_percent, "relative humidity", 0.0, 100.0, "%")
+    rh = _checked(rh_percent, phrase("relative humidity"), 0.0, 100.0, "%")
     vapour = rh / 100 * saturation_pressure(temperature_c, below_freezing=below_freezing)
     if np.any(vapour >= pressure_pa):
         raise InputError(
@@ -91,7 +91,7 @@ def humidity_ratio(
 
 def vapour_pressure(humidity_ratio_kg: ArrayLike, pressure_pa: float = STANDARD_PRESSURE_PA) -> Array:
     """Partial pressure of the vapour, Pa, of air with this humidity ratio (kg/kg)."""
-    ratio = _checked(humidity_ratio_kg, "humidity ratio", 0.0, 10.0, "kg/kg")
+    ratio = _checked(humidity_ratio_kg, phrase("humidity ratio"), 0.0, 10.0, "kg/kg")
     return np.asarray(pressure_pa * ratio / (WATER_TO_AIR_MASS + ratio))[()]
 
 
@@ -106,7 +106,7 @@ def relative_humidity(
 
 def dew_point(temperature_c: ArrayLike, rh_percent: ArrayLike) -> Array:
     """Dew point (frost point below 0 °C), °C, to a thousandth of a degree; RH must be above 0."""
-    rh = _checked(rh_percent, "relative humidity", 1e-3, 100.0, "%")
+    rh = _checked(rh_percent, phrase("relative humidity"), 1e-3, 100.0, "%")
     vapour = rh / 100 * saturation_pressure(temperature_c)
     low = np.full(np.shape(vapour), SATURATION_RANGE_C[0])
     high = np.full(np.shape(vapour), SATURATION_RANGE_C[1])
@@ -127,7 +127,7 @@ def humidity_of_moisture(temperature_c: ArrayLike, moisture: ArrayLike) -> Array
     """
     temperature, target = np.broadcast_arrays(
         np.asarray(temperature_c, dtype=np.float64),
-        _checked(moisture, "moisture content", 0.0, FIBRE_SATURATION_MC, "%"),
+        _checked(moisture, phrase("moisture content"), 0.0, FIBRE_SATURATION_MC, "%"),
     )
     low, high = np.zeros(target.shape), np.full(target.shape, 100.0)
     if np.any(equilibrium_moisture(temperature, high) < target):
@@ -147,6 +147,6 @@ def sorption_slope(temperature_c: ArrayLike, rh_percent: ArrayLike) -> Array:
     """How steeply the equilibrium moisture rises with humidity: MC percent per percent RH (central
     difference).
     """
-    rh = np.clip(_checked(rh_percent, "relative humidity", 0.0, 100.0, "%"), 0.5, 99.5)
+    rh = np.clip(_checked(rh_percent, phrase("relative humidity"), 0.0, 100.0, "%"), 0.5, 99.5)
     rise = equilibrium_moisture(temperature_c, rh + 0.5) - equilibrium_moisture(temperature_c, rh - 0.5)
     return np.asarray(rise)[()]

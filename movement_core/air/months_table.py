@@ -99,7 +99,7 @@ def _check_month(cell: str, index: int, where: str) -> None:
     month = MONTHS[index]
     if cell.lower() not in (month.lower(), month[:3].lower(), str(index + 1), f"{index + 1:02d}"):
         raise InputError(
-            say("{cell!r} stands where {month} should", cell=cell, month=month),
+            say("{cell!r} stands where {month} should", cell=cell, month=say(month)),
             where=say("{where}, column month", where=where),
             allowed=say("January to December in order, as names or as 1 to 12"),
         )

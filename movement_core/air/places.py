@@ -17,7 +17,7 @@ from movement_core.air.year import Year
 from movement_core.names import NameIndex
 from movement_core.sources import DERIVED, Source
 from movement_core.tables import rows
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 MONTH_COLUMNS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 
@@ -41,7 +41,14 @@ class Place:
 
     def indoors(self, rooms: Rooms) -> Year:
         """The year inside rooms kept like this."""
-        year = indoor_year(self.outdoor, rooms, name=say("indoors in {name}", name=self.name))
+        weather = say(
+            "monthly climate: temperature {temperature}; humidity {humidity}",
+            temperature=self.temperature_source.told(),
+            humidity=self.humidity_source.told(),
+        )
+        year = indoor_year(
+            self.outdoor, rooms, name=say("indoors in {name}", name=self.name), weather=weather
+        )
         assert not isinstance(year, DailyAir)
         return year
 
@@ -84,7 +91,7 @@ def _index() -> NameIndex[Place]:
     for place in all_places():
         region = place.country.partition(",")[0]
         named.append((place, (place.name, f"{place.name}, {place.country}", f"{place.name}, {region}")))
-    return NameIndex(named, "place")
+    return NameIndex(named, phrase("place"))
 
 
 def find_place(name: str) -> Place:

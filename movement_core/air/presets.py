@@ -13,6 +13,7 @@ from movement_core.air.year import Year
 from movement_core.names import NameIndex
 from movement_core.sources import Source
 from movement_core.tables import rows
+from movement_core.wording import phrase
 
 
 @dataclass(frozen=True)
@@ -63,7 +64,7 @@ def all_years() -> tuple[Year, ...]:
 
 @cache
 def _index() -> NameIndex[Year]:
-    return NameIndex([(p.year, (p.year.name, *p.other_names)) for p in all_presets()], "indoor year")
+    return NameIndex([(p.year, (p.year.name, *p.other_names)) for p in all_presets()], phrase("indoor year"))
 
 
 def find_year(name: str) -> Year:

@@ -67,7 +67,7 @@ class Stays:
                 )
         for before, after in pairwise(self.stays):
             if before.ends != after.begins:
-                kind = "a gap" if before.ends < after.begins else "an overlap"
+                kind = say("a gap") if before.ends < after.begins else say("an overlap")
                 raise InputError(
                     say(
                         "{kind}: {name!r} ends {ends}, {name2!r} begins {begins}",

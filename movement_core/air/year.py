@@ -6,6 +6,7 @@ follows is the business of ``movement_core.moisture``.
 
 from __future__ import annotations
 
+import datetime
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -20,6 +21,15 @@ MONTHS = (
     "January", "February", "March", "April", "May", "June",
     "July", "August", "September", "October", "November", "December",
 )  # fmt: skip
+
+
+def told_date(date: datetime.date) -> str:
+    """A date as people write it, in the language spoken: the month in words, so that no one swaps day and month.
+
+    >>> told_date(datetime.date(2026, 3, 15))
+    '15 March 2026'
+    """
+    return say("{day} {month} {year}", day=date.day, month=say(MONTHS[date.month - 1]), year=date.year)
 
 
 @dataclass(frozen=True)

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from movement_core.errors import InputError
 from movement_core.holding.fasteners import SAFETY, Kind
 from movement_core.sources import RECALLED, Source
-from movement_core.wording import phrase, say
+from movement_core.wording import phrase, say, word
 
 # Lengths sold in most places, mm (common practice).
 SCREW_LENGTHS_MM = (12, 16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100)
@@ -46,13 +46,13 @@ def lag_screw_withdrawal_n(
 
 def _check(gravity: float, shank: float, thread: float) -> None:
     for value, name, low, high in (
-        (gravity, "specific gravity", 0.1, 1.3),
-        (shank, "shank", 1.0, 25.0),
-        (thread, "thread in the wood", 0.0, 300.0),
+        (gravity, phrase("specific gravity"), 0.1, 1.3),
+        (shank, phrase("shank"), 1.0, 25.0),
+        (thread, phrase("thread in the wood"), 0.0, 300.0),
     ):
         if not (math.isfinite(value) and low <= value <= high):
             raise InputError(
-                f"{name} {value!r}",
+                f"{word(name)} {value!r}",
                 where=say("withdrawal"),
                 allowed=say("{low:g} to {high:g}", low=low, high=high),
             )

@@ -29,9 +29,9 @@ def _check(
         if isinstance(value, float | int) and not isinstance(value, bool):
             low_ok = value > 0 if field.name in positive else value >= 0 or field.name not in not_negative
             if not (np.isfinite(value) and low_ok):
-                allowed = "a finite number"
-                allowed += " above 0" if field.name in positive else ""
-                allowed += ", 0 or more" if field.name in not_negative else ""
+                allowed = say("a finite number")
+                allowed += say(" above 0") if field.name in positive else ""
+                allowed += say(", 0 or more") if field.name in not_negative else ""
                 raise InputError(
                     say("{name} is {value!r}", name=field.name, value=value), where=where, allowed=allowed
                 )
@@ -52,7 +52,7 @@ class Elastic:
     basis: str = ""
 
     def __post_init__(self) -> None:
-        _check(self, "elastic constants", ("e_along_mpa", "e_across_mpa", "shear_mpa"))
+        _check(self, say("elastic constants"), ("e_along_mpa", "e_across_mpa", "shear_mpa"))
         if self.poisson**2 * self.e_across_mpa >= self.e_along_mpa:
             raise InputError(
                 say("poisson {poisson:g} gives no stable material", poisson=self.poisson),

@@ -16,7 +16,7 @@ from movement_core.air.daily import Air, daily_moisture
 from movement_core.moisture.events import BoardInAir, days_to_come_within
 from movement_core.moisture.marching import DEFAULT_CELLS, March, grid, march
 from movement_core.moisture.meter import METER_SD, mean_of_core_and_skin, parabolic_profile
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 WITHIN_MC = 2.0  # percent points from the moisture in use (common practice)
 CORE_TO_SKIN_MC = (
@@ -73,9 +73,9 @@ def acceptance(
     within_mc, core_to_skin_mc : tolerances, percent points. reading_sd_mc : standard deviation of the
         readings (``MoistureReading.sd``).
     """
-    core = float(within(core_mc, "core moisture", 0.0, 120.0, "%"))
-    skin = core if skin_mc is None else float(within(skin_mc, "skin moisture", 0.0, 120.0, "%"))
-    tolerance = float(within(within_mc, "tolerance", 0.1, 10.0, "%"))
+    core = float(within(core_mc, phrase("core moisture"), 0.0, 120.0, "%"))
+    skin = core if skin_mc is None else float(within(skin_mc, phrase("skin moisture"), 0.0, 120.0, "%"))
+    tolerance = float(within(within_mc, phrase("tolerance"), 0.1, 10.0, "%"))
     year = daily_moisture(home)
     target, mean = float(year.mean()), float(mean_of_core_and_skin(core, skin))
     reasons = []
@@ -117,7 +117,7 @@ def acceptance(
         wait,
         stock.air_mc,
         abs(abs(mean - target) - tolerance)
-        < float(within(reading_sd_mc, "doubt of the readings", 0.0, 10.0, "%")),
+        < float(within(reading_sd_mc, phrase("doubt of the readings"), 0.0, 10.0, "%")),
         tuple(notes),
     )
 

@@ -18,6 +18,7 @@ from movement_core.moisture.finish import FaceFinish, as_face
 from movement_core.moisture.response import mean_air
 from movement_core.moisture.slab import uptake
 from movement_core.moisture.transport import DEFAULT_DIFFUSION, diffusivity, exchange
+from movement_core.wording import phrase
 
 Array = NDArray[np.float64]
 
@@ -69,7 +70,7 @@ def block_year(
     """
     temperature, daily, rh = mean_air(air)
     across = float(diffusivity(temperature, daily.mean(), specific_gravity, diffusion))
-    across *= float(within(diffusivity_factor, "diffusivity factor", 1e-3, 1e3, ""))
+    across *= float(within(diffusivity_factor, phrase("diffusivity factor"), 1e-3, 1e3, ""))
     side, end = (
         float(exchange(as_face(face).permeance_ng(), temperature, rh, specific_gravity))
         for face in (finish, end_finish)
@@ -80,7 +81,7 @@ def block_year(
     moments = np.arange(LONGEST_MEMORY_DAYS) + 0.5
     left = np.ones(moments.size)
     for size, rate, out in sides:
-        half = float(within(size, "size of the block", 0.5, 10000.0, "mm")) / 2
+        half = float(within(size, phrase("size of the block"), 0.5, 10000.0, "mm")) / 2
         left *= 1 - uptake(rate * moments / half**2, out * half / rate)
     taken = 1 - left
     kernel = np.diff(taken, prepend=0.0)

@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.air.bounds import within
+from movement_core.wording import phrase
 
 Array = NDArray[np.float64]
 
@@ -43,9 +44,9 @@ def compression_set(coefficient: ArrayLike, mc_rise: ArrayLike, let_out: ArrayLi
         percent; a fall gives no compression. let_out : share 0–1 of the swelling that slack or a yielding
         frame lets out.
     """
-    slope = within(coefficient, "coefficient", 0.0, 0.02, "per 1 % MC")
-    rise = within(mc_rise, "rise of moisture", -30.0, 30.0, "%")
-    share = within(let_out, "share let out", 0.0, 1.0, "")
+    slope = within(coefficient, phrase("coefficient"), 0.0, 0.02, phrase("per 1 % MC"))
+    rise = within(mc_rise, phrase("rise of moisture"), -30.0, 30.0, "%")
+    share = within(let_out, phrase("share let out"), 0.0, 1.0, "")
     held = np.maximum(slope * rise * (1 - share), 0.0)
     begins, certain = CRUSHING_STRAIN
     return CompressionSet(held, np.maximum(held - certain, 0.0), np.maximum(held - begins, 0.0))
@@ -53,5 +54,5 @@ def compression_set(coefficient: ArrayLike, mc_rise: ArrayLike, let_out: ArrayLi
 
 def narrower_after_mm(width_mm: ArrayLike, compressed: CompressionSet) -> tuple[Array, Array]:
     """(least, most) mm by which a board that was this wide comes back narrower: upper bounds."""
-    width = within(width_mm, "width", 1e-3, 1e5, "mm")
+    width = within(width_mm, phrase("width"), 1e-3, 1e5, "mm")
     return np.asarray(width * compressed.set_least)[()], np.asarray(width * compressed.set_most)[()]

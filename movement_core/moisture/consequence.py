@@ -12,6 +12,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from movement_core.air.bounds import within
 from movement_core.moisture.response import WoodYear
+from movement_core.wording import phrase
 
 Array = NDArray[np.float64]
 
@@ -34,7 +35,7 @@ def gradient_curvature(
     Source: κ = (12/t³) ∫ C ΔM y dy. A coefficient that differs through the thickness needs the integral
     itself.
     """
-    thickness = within(thickness_mm, "thickness", 0.1, 1000.0, "mm")
+    thickness = within(thickness_mm, phrase("thickness"), 0.1, 1000.0, "mm")
     difference = np.asarray(face_difference_mc, dtype=np.float64) - np.asarray(flattened_at, dtype=np.float64)
     return np.asarray(np.asarray(coefficient, dtype=np.float64) * difference / thickness)[()]
 
@@ -54,8 +55,8 @@ def width_through_year(
     width_mm: float, coefficient: float, year: WoodYear, width_taken_at_mc: ArrayLike
 ) -> Array:
     """(…, 365) width in mm of a board that was this wide at that moisture."""
-    taken = within(width_taken_at_mc, "moisture the width was taken at", 0.0, 30.0, "%")
-    width = float(within(width_mm, "width", 1e-3, 1e5, "mm"))
+    taken = within(width_taken_at_mc, phrase("moisture the width was taken at"), 0.0, 30.0, "%")
+    width = float(within(width_mm, phrase("width"), 1e-3, 1e5, "mm"))
     return np.asarray(width * (1 + coefficient * (year.mean_mc - np.asarray(taken)[..., None])))
 
 

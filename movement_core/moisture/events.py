@@ -18,7 +18,7 @@ from movement_core.errors import InputError
 from movement_core.moisture.finish import FaceFinish, as_face
 from movement_core.moisture.marching import March, Spell, march
 from movement_core.moisture.transport import DEFAULT_DIFFUSION, diffusivity, exchange
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 Array = NDArray[np.float64]
 
@@ -137,7 +137,7 @@ def wet_face(
     A film on that face is taken as passed by water only as fast as it passes vapour; bare wood takes it at
     once.
     """
-    hours = float(within(wet_hours, "hours wet", 0.01, 24 * 365.0, "h"))
+    hours = float(within(wet_hours, phrase("hours wet"), 0.01, 24 * 365.0, "h"))
     if face not in ("show", "back"):
         raise InputError(
             say("face {face!r}", face=face), where=say("wet face"), allowed=say("'show' or 'back'")

@@ -108,7 +108,7 @@ def find_finish(name: str, coats: int | None = None) -> FaceFinish:
             say("no finish {name!r}", name=name),
             where=say("finish"),
             allowed=", ".join(["bare", "blocked", "wrapped", *(row["word"] for row in rows("finish_words"))]),
-            todo=say("did you mean {names}?", names=" or ".join(nearest))
+            todo=say("did you mean {names}?", names=say(" or ").join(nearest))
             if nearest
             else say("choose the one nearest in kind"),
             nearest=nearest,

@@ -25,7 +25,7 @@ from movement_core.moisture.transport import (
     exchange,
     still_air_permeance,
 )
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 Array = NDArray[np.float64]
 
@@ -68,9 +68,9 @@ def glue_line_excess(
     diffusivity_factor: float = 1.0,
 ) -> Array:
     """Moisture above that of the rest of the board at the glue line, percent, mean through the thickness."""
-    time = within(days, "days after gluing", 1e-6, 1e5, "days")
-    share = float(within(water_share, "share of water in the glue", 0.0, 1.0, ""))
-    spread = float(within(spread_g_m2, "glue spread", 0.0, 2000.0, "g/m²"))
+    time = within(days, phrase("days after gluing"), 1e-6, 1e5, phrase("days"))
+    share = float(within(water_share, phrase("share of water in the glue"), 0.0, 1.0, ""))
+    spread = float(within(spread_g_m2, phrase("glue spread"), 0.0, 2000.0, "g/m²"))
     rate = float(diffusivity(temperature_c, wood_mc, specific_gravity, diffusion)) * diffusivity_factor
     out = float(exchange(still_air_permeance(), temperature_c, rh_percent, specific_gravity))
     water_depth = 100 * spread * share / 1000 / float(dry_density(specific_gravity)) * 1000  # percent × mm
@@ -100,8 +100,8 @@ def glue_wait(
 
     The diffusivity is known within a factor of three either way: both ends are given.
     """
-    within(thickness_mm, "thickness", 0.5, 1000.0, "mm")
-    within(sink_mm, "sink that may remain", 1e-4, 10.0, "mm")
+    within(thickness_mm, phrase("thickness"), 0.5, 1000.0, "mm")
+    within(sink_mm, phrase("sink that may remain"), 1e-4, 10.0, "mm")
     times = np.geomspace(0.01, LONGEST_WAIT_DAYS, 2000)
 
     def sink(factor: float, days: ArrayLike) -> Array:

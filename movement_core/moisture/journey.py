@@ -26,7 +26,7 @@ from movement_core.moisture.marching import Spell, march
 from movement_core.moisture.response import wood_year
 from movement_core.moisture.spread import Uncertain, between
 from movement_core.moisture.transport import DEFAULT_DIFFUSION, diffusivity, exchange
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 Array = NDArray[np.float64]
 
@@ -135,7 +135,7 @@ def built_moisture(
         own lag in the shop is taken (both faces bare), without them the air of the thirty days before.
     """
     if given_mc is not None:
-        mc = float(within(given_mc, "as-built moisture", 0.0, 30.0, "%"))
+        mc = float(within(given_mc, phrase("as-built moisture"), 0.0, 30.0, "%"))
         return BuiltMoisture(mc, "given", (mc - given_sd, mc + given_sd), Uncertain(mc, given_sd))
     if (shop is None) != (date is None):
         raise InputError(

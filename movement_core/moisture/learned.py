@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from movement_core.air.bounds import within
 from movement_core.errors import InputError
 from movement_core.moisture.spread import COEFFICIENT_CV, Uncertain
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 Array = NDArray[np.float64]
 
@@ -46,13 +46,13 @@ def learned_coefficient(
     Bayes' rule with normal errors, on a grid: given the coefficient, the measured change has the mean
     coefficient × size × mc_change and the variance (coefficient × size × mc_change_sd)² + caliper_sd².
     """
-    prior = float(within(coefficient, "coefficient", 1e-5, 0.02, "per 1 % MC"))
-    cv = float(within(coefficient_cv, "coefficient of variation", 1e-3, 1.0, ""))
-    size = float(within(size_mm, "size", 1.0, 1e5, "mm"))
-    measured = float(within(measured_change_mm, "measured change", -size / 4, size / 4, "mm"))
-    change = float(within(mc_change, "change of moisture", -30.0, 30.0, "%"))
-    moisture_sd = float(within(mc_change_sd, "doubt of the moisture", 0.0, 15.0, "%"))
-    caliper = float(within(caliper_sd_mm, "error of the calipers", 1e-4, 10.0, "mm"))
+    prior = float(within(coefficient, phrase("coefficient"), 1e-5, 0.02, phrase("per 1 % MC")))
+    cv = float(within(coefficient_cv, phrase("coefficient of variation"), 1e-3, 1.0, ""))
+    size = float(within(size_mm, phrase("size"), 1.0, 1e5, "mm"))
+    measured = float(within(measured_change_mm, phrase("measured change"), -size / 4, size / 4, "mm"))
+    change = float(within(mc_change, phrase("change of moisture"), -30.0, 30.0, "%"))
+    moisture_sd = float(within(mc_change_sd, phrase("doubt of the moisture"), 0.0, 15.0, "%"))
+    caliper = float(within(caliper_sd_mm, phrase("error of the calipers"), 1e-4, 10.0, "mm"))
     low = max(prior * (1 - REACH_SD * cv), prior * 1e-2)
     candidates = np.linspace(low, prior * (1 + REACH_SD * cv), STEPS)
     variance = (candidates * size * moisture_sd) ** 2 + caliper**2
@@ -167,12 +167,12 @@ def learn_lot(observed: Sequence[Observed], prior_sd: float = COEFFICIENT_CV) ->
     >>> round(lot.factor, 2), round(lot.sd, 3)
     (1.1, 0.115)
     """
-    prior = float(within(prior_sd, "spread of lots", 1e-4, 1.0, ""))
+    prior = float(within(prior_sd, phrase("spread of lots"), 1e-4, 1.0, ""))
     for one in observed:
         for name in ("moisture_sd", "tool_sd_mm", "start_sd_mc", "start_sd_mm"):
             within(getattr(one, name), name, 0.0, 1e6, "")
-        within(one.tool_sd_mm, "error of the tool", 1e-4, 1e6, "mm")
-        within(one.measured_mm, "measured change", -1e5, 1e5, "mm")
+        within(one.tool_sd_mm, phrase("error of the tool"), 1e-4, 1e6, "mm")
+        within(one.measured_mm, phrase("measured change"), -1e5, 1e5, "mm")
     outliers = tuple(i for i, one in enumerate(observed) if _surprise(one, prior) > OUTLIER_SD)
     used = tuple(i for i in range(len(observed)) if i not in outliers)
     if not used:

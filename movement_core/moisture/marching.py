@@ -18,7 +18,7 @@ from numpy.typing import ArrayLike, NDArray
 from movement_core.air.bounds import within
 from movement_core.errors import InputError
 from movement_core.moisture.transport import MOISTURE_RANGE
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 Array = NDArray[np.float64]
 Diffusivity = float | Callable[[Array], Array]
@@ -49,7 +49,7 @@ class Spell:
     back_exchange: float
 
     def __post_init__(self) -> None:
-        within(self.days, "days of the spell", 1e-6, 1e5, "days")
+        within(self.days, phrase("days of the spell"), 1e-6, 1e5, phrase("days"))
         for name in ("show_air_mc", "back_air_mc"):
             samples = within(getattr(self, name), name, *MOISTURE_RANGE, "%")
             if samples.ndim > 1 or samples.size == 0:
@@ -130,13 +130,13 @@ def march(
 
     Error: with the defaults within 0.1 % of the step against the exact solution (constant diffusivity).
     """
-    thickness = float(within(thickness_mm, "thickness", 0.1, 1000.0, "mm"))
+    thickness = float(within(thickness_mm, phrase("thickness"), 0.1, 1000.0, "mm"))
     if not 8 <= cells <= 400:
         raise InputError(say("{cells} cells", cells=cells), where=say("cells"), allowed=say("8 to 400"))
     if not spells:
         raise InputError(say("no spell to march through"), where=say("spells"), allowed=say("at least one"))
     middles, widths = grid(thickness, cells)
-    start = within(start_mc, "starting moisture", *MOISTURE_RANGE, "%")
+    start = within(start_mc, phrase("starting moisture"), *MOISTURE_RANGE, "%")
     if start.ndim and start.shape != (cells,):
         raise InputError(
             say("shape {shape}", shape=start.shape),

@@ -18,7 +18,7 @@ from movement_core.air.bounds import within
 from movement_core.air.emc import equilibrium_moisture
 from movement_core.errors import InputError
 from movement_core.moisture.transport import SPECIFIC_GRAVITY_RANGE
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 CALIBRATION_TEMPERATURE_C = 21.1  # 70 °F, what most meters are calibrated at (common practice)
 POINTS_PER_DEGREE = 0.5 / 5.6  # percent MC per °C below calibration (read)
@@ -83,7 +83,7 @@ def meter_moisture(
     ------
     InputError : readings that no meter shows, an unknown kind.
     """
-    values = np.atleast_1d(within(readings, "reading", 0.0, 120.0, "%"))
+    values = np.atleast_1d(within(readings, phrase("reading"), 0.0, 120.0, "%"))
     if values.size == 0:
         raise InputError(say("no reading"), where=say("meter"), allowed=say("at least one"))
     if kind not in ("pin", "pad"):
@@ -101,7 +101,7 @@ def meter_moisture(
             variance += NO_TEMPERATURE_SD**2
             notes.append(say("the wood's temperature is missing: pins read low in the cold"))
         else:
-            wood = float(within(wood_temperature_c, "wood temperature", -30.0, 80.0, "°C"))
+            wood = float(within(wood_temperature_c, phrase("wood temperature"), -30.0, 80.0, "°C"))
             points = (calibration_temperature_c - wood) * POINTS_PER_DEGREE
             mc += points
             steps.append(say("{points:+.1f} for {wood:.0f} °C", points=points, wood=wood))
@@ -112,7 +112,9 @@ def meter_moisture(
             allowed=say("both the density it is set to and the wood's, or neither"),
         )
     elif set_gravity is not None and specific_gravity is not None:
-        gravities = within([set_gravity, specific_gravity], "specific gravity", *SPECIFIC_GRAVITY_RANGE, "")
+        gravities = within(
+            [set_gravity, specific_gravity], phrase("specific gravity"), *SPECIFIC_GRAVITY_RANGE, ""
+        )
         mc *= float(gravities[0] / gravities[1])
         steps.append(say("× {factor:.2f} for density", factor=gravities[0] / gravities[1]))
         species_correction = species_correction or 0.0
@@ -120,7 +122,7 @@ def meter_moisture(
         variance += NO_SPECIES_SD**2
         notes.append(say("the species correction is missing: a wrong setting costs 2 % and more"))
     else:
-        mc += float(within(species_correction, "species correction", -10.0, 10.0, "points"))
+        mc += float(within(species_correction, phrase("species correction"), -10.0, 10.0, phrase("points")))
         steps.append(say("{points:+.1f} for the species", points=species_correction))
     if not TRUSTED_RANGE[0] <= mc <= TRUSTED_RANGE[1]:
         low, high = TRUSTED_RANGE
@@ -157,8 +159,8 @@ def air_moisture(temperature_c: float, rh_percent: float) -> MoistureReading:
     >>> round(air_moisture(20, 50).mc, 1)
     9.3
     """
-    warmth = float(within(temperature_c, "temperature of the air", -20.0, 60.0, "°C"))
-    damp = float(within(rh_percent, "relative humidity", 0.0, 95.0, "%"))
+    warmth = float(within(temperature_c, phrase("temperature of the air"), -20.0, 60.0, "°C"))
+    damp = float(within(rh_percent, phrase("relative humidity"), 0.0, 95.0, "%"))
     mc = float(equilibrium_moisture(warmth, damp))
     step = say("{warmth:.0f} °C and {damp:.0f} % relative humidity", warmth=warmth, damp=damp)
     note = say("only wood that has lain in this air for weeks is at its moisture; thick stock takes months")
@@ -181,13 +183,13 @@ def parabolic_profile(
     core_mc: float, skin_mc: float, height_share: ArrayLike
 ) -> np.ndarray[tuple[int, ...], np.dtype[np.float64]]:
     """Moisture, percent, at a height (0 back face … 1 show face) for a parabola from skin to core to skin."""
-    across = 2 * within(height_share, "height", 0.0, 1.0, "of the thickness") - 1
+    across = 2 * within(height_share, phrase("height"), 0.0, 1.0, phrase("of the thickness")) - 1
     return np.asarray(core_mc - (core_mc - skin_mc) * across**2)[()]
 
 
 def pin_depth_mm(thickness_mm: float) -> float:
     """Depth in mm at which pins read the mean of a board that dries evenly from both faces."""
-    return float(within(thickness_mm, "thickness", 1.0, 1000.0, "mm")) * float(MEAN_DEPTH_SHARE)
+    return float(within(thickness_mm, phrase("thickness"), 1.0, 1000.0, "mm")) * float(MEAN_DEPTH_SHARE)
 
 
 def stick_moisture(
@@ -204,10 +206,10 @@ def stick_moisture(
     Linear (Wood Handbook FPL-GTR-190 Eq. 13-2, p. 13-15). The spread holds the calipers (both measurements)
     and the coefficient of this one board, not the moisture it was first measured at.
     """
-    width = float(within(width_mm, "width now", 1.0, 5000.0, "mm"))
-    then = float(within(width_then_mm, "width then", 1.0, 5000.0, "mm"))
-    base = float(within(mc_then, "moisture then", 0.0, 30.0, "%"))
-    slope = float(within(coefficient, "coefficient", 1e-5, 0.02, "per 1 % MC"))
+    width = float(within(width_mm, phrase("width now"), 1.0, 5000.0, "mm"))
+    then = float(within(width_then_mm, phrase("width then"), 1.0, 5000.0, "mm"))
+    base = float(within(mc_then, phrase("moisture then"), 0.0, 30.0, "%"))
+    slope = float(within(coefficient, phrase("coefficient"), 1e-5, 0.02, phrase("per 1 % MC")))
     change = (width / then - 1) / slope
     mc = base + change
     if not 0 <= mc <= 30:

@@ -36,7 +36,7 @@ from movement_core.moisture.transport import (
     exchange,
     still_air_permeance,
 )
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 Array = NDArray[np.float64]
 Faces = FaceFinish | str | Sequence[FaceFinish | str]
@@ -140,9 +140,9 @@ def slab_transport(
     Parameters as ``wood_year``. ``diffusivity_factor`` scales the diffusivity within its range (see
     ``transport.RANGE_FACTOR``: 1/3 to 3 spans the sources).
     """
-    thickness = within(thickness_mm, "thickness", *THICKNESS_RANGE_MM, "mm")
+    thickness = within(thickness_mm, phrase("thickness"), *THICKNESS_RANGE_MM, "mm")
     gravity = np.asarray(specific_gravity, dtype=np.float64)
-    factor = within(diffusivity_factor, "diffusivity factor", 1e-3, 1e3, "")
+    factor = within(diffusivity_factor, phrase("diffusivity factor"), 1e-3, 1e3, "")
     temperature, daily, rh = mean_air(air)
     moisture = float(daily.mean())
     still = still_air_permeance(emission)
@@ -244,7 +244,9 @@ def slab_year(show_air_mc: ArrayLike, slab: SlabTransport, back_air_mc: ArrayLik
     ]
     closed = (fields[2] + fields[3]) == 0
     if closed.any():
-        where = f"board {np.argwhere(np.atleast_1d(closed))[0].tolist()}" if shape else "board"
+        where = say("board")
+        if shape:
+            where = say("board {name}", name=np.argwhere(np.atleast_1d(closed))[0].tolist())
         raise InputError(
             say("both faces are blocked: through its thickness it never answers the air"),
             where=where,

@@ -11,6 +11,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.air.bounds import within
+from movement_core.wording import phrase
 
 Array = NDArray[np.float64]
 
@@ -44,8 +45,8 @@ def uptake(fourier: ArrayLike, biot: ArrayLike) -> Array:
 
     Source: Crank (1975) §4.3.6 and, for short times, §4.3.2 (recalled).
     """
-    time = within(fourier, "Fourier number", 0.0, np.inf, "")
-    number = within(biot, "Biot number", 0.0, np.inf, "")
+    time = within(fourier, phrase("Fourier number"), 0.0, np.inf, "")
+    number = within(biot, phrase("Biot number"), 0.0, np.inf, "")
     finite = np.where(np.isinf(number), 1e9, number)
     roots = biot_roots(finite)
     weight = 2 * finite[..., None] ** 2 / (
@@ -67,10 +68,10 @@ def half_time_days(
 
     ``exchange_mm_day`` is that of each open face; ``faces`` 2, or 1 where the other face is blocked.
     """
-    thickness = within(thickness_mm, "thickness", 1e-3, 1e4, "mm")
+    thickness = within(thickness_mm, phrase("thickness"), 1e-3, 1e4, "mm")
     depth = thickness / 2 if faces == 2 else thickness
-    rate = within(diffusivity_mm2_day, "diffusivity", 1e-9, 1e9, "mm²/day")
-    biot = within(exchange_mm_day, "exchange", 0.0, np.inf, "mm/day") * depth / rate
+    rate = within(diffusivity_mm2_day, phrase("diffusivity"), 1e-9, 1e9, "mm²/day")
+    biot = within(exchange_mm_day, phrase("exchange"), 0.0, np.inf, "mm/day") * depth / rate
     biot, _ = np.broadcast_arrays(biot, depth)
     low, high = np.zeros(biot.shape), 1.0 + 2.0 / np.maximum(biot, 1e-9)
     for _ in range(60):

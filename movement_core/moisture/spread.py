@@ -16,7 +16,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from movement_core.air.bounds import within
 from movement_core.errors import InputError
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 Array = NDArray[np.float64]
 
@@ -44,8 +44,8 @@ class Uncertain:
     law: str = "normal"
 
     def __post_init__(self) -> None:
-        within(self.value, "value", -1e12, 1e12, "")
-        within(self.sd, "standard deviation", 0.0, 1e12, "")
+        within(self.value, phrase("value"), -1e12, 1e12, "")
+        within(self.sd, phrase("standard deviation"), 0.0, 1e12, "")
         if self.law not in ("normal", "uniform", "lognormal"):
             raise InputError(
                 say("law {law!r}", law=self.law),
@@ -245,15 +245,19 @@ def size_change_spread(
     ranges take the product as normal. Source: variance of a product of independent factors; E cos 2θ =
     e^(−2s²) cos 2θ.
     """
-    size = float(within(size_mm, "size", 1e-3, 1e5, "mm"))
-    radial = float(within(radial_coefficient, "radial coefficient", 0.0, 0.02, "per 1 % MC"))
-    tangential = float(within(tangential_coefficient, "tangential coefficient", 0.0, 0.02, "per 1 % MC"))
-    angle = np.radians(float(within(ring_angle_deg, "ring angle", 0.0, 90.0, "degrees")))
-    angle_sd = np.radians(float(within(ring_angle_sd_deg, "doubt of the ring angle", 0.0, 45.0, "degrees")))
-    change = float(within(mc_change, "change of moisture", -30.0, 30.0, "%"))
-    lot = float(within(coefficient_cv, "coefficient of variation", 0.0, 1.0, ""))
-    moisture_sd = float(within(mc_change_sd, "doubt of the moisture", 0.0, 15.0, "%"))
-    air_sd = float(within(climate_sd, "doubt of the climate", 0.0, 15.0, "%"))
+    size = float(within(size_mm, phrase("size"), 1e-3, 1e5, "mm"))
+    radial = float(within(radial_coefficient, phrase("radial coefficient"), 0.0, 0.02, phrase("per 1 % MC")))
+    tangential = float(
+        within(tangential_coefficient, phrase("tangential coefficient"), 0.0, 0.02, phrase("per 1 % MC"))
+    )
+    angle = np.radians(float(within(ring_angle_deg, phrase("ring angle"), 0.0, 90.0, phrase("degrees"))))
+    angle_sd = np.radians(
+        float(within(ring_angle_sd_deg, phrase("doubt of the ring angle"), 0.0, 45.0, phrase("degrees")))
+    )
+    change = float(within(mc_change, phrase("change of moisture"), -30.0, 30.0, "%"))
+    lot = float(within(coefficient_cv, phrase("coefficient of variation"), 0.0, 1.0, ""))
+    moisture_sd = float(within(mc_change_sd, phrase("doubt of the moisture"), 0.0, 15.0, "%"))
+    air_sd = float(within(climate_sd, phrase("doubt of the climate"), 0.0, 15.0, "%"))
     middle, half = (tangential + radial) / 2, (tangential - radial) / 2
     certain = middle + half * np.cos(2 * angle)
     mean_coefficient = middle + half * np.exp(-2 * angle_sd**2) * np.cos(2 * angle)

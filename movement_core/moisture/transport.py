@@ -18,7 +18,7 @@ from movement_core.air.moist_air import VAPOUR_GAS_CONSTANT, saturation_pressure
 from movement_core.errors import UnknownName
 from movement_core.sources import Source
 from movement_core.tables import rows
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 Array = NDArray[np.float64]
 
@@ -87,7 +87,7 @@ def transport_method(quantity: str, name: str) -> TransportMethod:
 
 def dry_density(specific_gravity: ArrayLike) -> Array:
     """Oven-dry mass per volume at use, kg/m³, from specific gravity on the volume at about 12 % MC."""
-    return 1000.0 * within(specific_gravity, "specific gravity", *SPECIFIC_GRAVITY_RANGE, "")
+    return 1000.0 * within(specific_gravity, phrase("specific gravity"), *SPECIFIC_GRAVITY_RANGE, "")
 
 
 def diffusivity(
@@ -105,9 +105,9 @@ def diffusivity(
     Source: carried by the method; all recalled or derived. Published figures differ by a factor of ten.
     """
     figures = transport_method("diffusivity", method)
-    kelvin = within(temperature_c, "temperature", -30.0, 100.0, "°C") + 273.15
-    moisture = within(mc, "moisture content", *MOISTURE_RANGE, "%")
-    gravity = within(specific_gravity, "specific gravity", *SPECIFIC_GRAVITY_RANGE, "")
+    kelvin = within(temperature_c, phrase("temperature"), -30.0, 100.0, "°C") + 273.15
+    moisture = within(mc, phrase("moisture content"), *MOISTURE_RANGE, "%")
+    gravity = within(specific_gravity, phrase("specific gravity"), *SPECIFIC_GRAVITY_RANGE, "")
     if figures.form == "exponential":
         rate = figures.value * np.exp(figures.per_mc * moisture) * M2_PER_S_IN_MM2_PER_DAY
         return np.asarray(
@@ -136,7 +136,7 @@ def exchange(
 
     Source: own derivation; Δp = p_sat ΔRH and ΔM = (dM/dRH) ΔRH.
     """
-    permeance = within(permeance_ng, "vapour permeance", 0.0, 1e9, "ng/(Pa s m²)") * 1e-12
+    permeance = within(permeance_ng, phrase("vapour permeance"), 0.0, 1e9, "ng/(Pa s m²)") * 1e-12
     per_mc = saturation_pressure(temperature_c) / sorption_slope(temperature_c, rh_percent)
     return np.asarray(permeance * per_mc / dry_density(specific_gravity) * M_PER_S_IN_MM_PER_DAY)[()]
 

@@ -10,6 +10,7 @@ from movement_core.air.daily import Air, daily_moisture
 from movement_core.moisture.response import Faces, SlabTransport, slab_transport, slab_year
 from movement_core.moisture.spread import DEFAULT_SEED, Spread, Uncertain, spread, within_factor
 from movement_core.moisture.transport import RANGE_FACTOR
+from movement_core.wording import phrase
 
 Array = NDArray[np.float64]
 
@@ -52,8 +53,12 @@ def year_moisture_spread(
     return spread(
         mean,
         {
-            "climate": Uncertain(0.0, float(within(climate_sd_mc, "doubt of the climate", 0.0, 10.0, "%"))),
-            "sorption": Uncertain(0.0, float(within(sorption_sd_mc, "doubt of sorption", 0.0, 10.0, "%"))),
+            "climate": Uncertain(
+                0.0, float(within(climate_sd_mc, phrase("doubt of the climate"), 0.0, 10.0, "%"))
+            ),
+            "sorption": Uncertain(
+                0.0, float(within(sorption_sd_mc, phrase("doubt of sorption"), 0.0, 10.0, "%"))
+            ),
             "diffusivity": within_factor(1.0, RANGE_FACTOR),
         },
         samples=samples,

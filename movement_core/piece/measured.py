@@ -300,7 +300,7 @@ def _told(
         worth = min(change_worth_measuring(probe, lot.prior_sd) for probe in probes)
         days = daily_moisture(air)
         away = np.abs(days - (part.fitted_mc.value or 0.0))
-        month = MONTHS[int(month_of_day(int(away.argmax())))]
+        month = say(MONTHS[int(month_of_day(int(away.argmax())))])
         lines.append(
             say("{lot}: nothing learned yet: the moisture has changed too little for its {n} measurements. "
                 "Measure when it differs by {change:.1f} % from when it was fitted; "

@@ -10,7 +10,7 @@ from movement_core.moisture.consequence import crown_mm, gradient_curvature
 from movement_core.moisture.events import BoardInAir
 from movement_core.moisture.finish import read_faces
 from movement_core.wood import Species
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 LYING = ("free", "bench", "floor", "wall", "sun", "frame", "steel", "cleats")
 HEARTS = ("show", "back", "mixed", "inside")
@@ -88,21 +88,21 @@ class WarpCase:
                 where=say("warp"),
                 allowed=say("woods"),
             )
-        within(self.width_mm, "width", 10.0, 5000.0, "mm")
-        within(self.thickness_mm, "thickness", 2.0, 200.0, "mm")
-        within(self.cup_mm, "cup", -self.width_mm / 4, self.width_mm / 4, "mm")
-        within(self.days, "days", 0.01, 3650.0, "days")
-        within(self.boards, "boards", 1, 200, "")
+        within(self.width_mm, phrase("width"), 10.0, 5000.0, "mm")
+        within(self.thickness_mm, phrase("thickness"), 2.0, 200.0, "mm")
+        within(self.cup_mm, phrase("cup"), -self.width_mm / 4, self.width_mm / 4, "mm")
+        within(self.days, phrase("days"), 0.01, 3650.0, phrase("days"))
+        within(self.boards, phrase("boards"), 1, 200, "")
         if self.length_mm is not None:
-            within(self.length_mm, say("length"), 10.0, 20000.0, "mm")
+            within(self.length_mm, phrase("length"), 10.0, 20000.0, "mm")
         if self.grain_slope is not None:
-            within(self.grain_slope, say("slope of the grain"), -0.5, 0.5, "")
+            within(self.grain_slope, phrase("slope of the grain"), -0.5, 0.5, "")
         if self.twist_mm is not None:
-            within(self.twist_mm, say("twist"), 0.0, self.width_mm, "mm")
+            within(self.twist_mm, phrase("twist"), 0.0, self.width_mm, "mm")
         if self.heart == "inside" and self.pith_mm is not None:
-            within(self.pith_mm, say("distance of the tree's centre"), 0.0, 0.49 * self.thickness_mm, "mm")
+            within(self.pith_mm, phrase("distance of the tree's centre"), 0.0, 0.49 * self.thickness_mm, "mm")
         if self.wet_hours is not None:
-            within(self.wet_hours, "hours wet", 0.1, 8760.0, "h")
+            within(self.wet_hours, phrase("hours wet"), 0.1, 8760.0, "h")
         for name in ("flat_mc", "now_mc", "show_mc", "back_mc", "most_mc"):
             if getattr(self, name) is not None:
                 within(getattr(self, name), name, 0.0, 30.0, "%")

@@ -31,7 +31,7 @@ from movement_core.section.lays import (
     valid_orders,
 )
 from movement_core.section.panel import Panel
-from movement_core.section.search import searched
+from movement_core.section.search import EXACT, searched
 from movement_core.wording import phrase, say
 
 MOST_EXACT = 2**16  # layouts that are simply all tried
@@ -126,7 +126,9 @@ def arrangement_study(
             say("no boards to arrange"), allowed=say("one board or more"), todo=say("list the boards")
         )
     check_candidates(candidates, wishes)
-    changes = numbers((driest_change, wettest_change), "moisture change", where="arrangement study")
+    changes = numbers(
+        (driest_change, wettest_change), phrase("moisture change"), where=phrase("arrangement study")
+    )
     if changes[0] > changes[1]:
         raise InputError(
             say(
@@ -178,7 +180,7 @@ def _layouts(table: Table, wishes: Wishes, rng: np.random.Generator, restarts: i
     pick_order, pick_lay = np.divmod(np.arange(len(order) * len(lay)), max(1, len(lay)))
     order = order[pick_order]
     # product_of_lays is by board; a layout is by place
-    return order, np.take_along_axis(lay[pick_lay], order, axis=-1), "exact: every allowed layout was tried"
+    return order, np.take_along_axis(lay[pick_lay], order, axis=-1), EXACT
 
 
 def _broken(candidates: Sequence[Candidate], wishes: Wishes) -> tuple[str, ...]:

@@ -14,7 +14,7 @@ from movement_core.section.boxed_heart import solve_boxed_heart
 from movement_core.section.elastic import TYPICAL, CrossStiffness
 from movement_core.section.field import Floats, free_shape, from_chord, numbers
 from movement_core.section.rings import Rings
-from movement_core.wording import say
+from movement_core.wording import phrase, say, word
 
 Surface = Literal["middle", "show", "back"]
 # What a board may measure: anything beyond is a slip of the unit (own judgement).
@@ -38,8 +38,8 @@ def checked_size(
     number = float(numbers(value, what, where=where))
     if not allowed[0] <= number <= allowed[1]:
         raise InputError(
-            f"{what} {number:g}{unit}",
-            where=where,
+            f"{word(what)} {number:g}{unit}",
+            where=word(where),
             allowed=say(
                 "{allowed:g} to {allowed2:g}{unit}", allowed=allowed[0], allowed2=allowed[1], unit=unit
             ),
@@ -50,11 +50,11 @@ def checked_size(
 
 def checked_pith(value: ArrayLike, where: str) -> tuple[float, float]:
     """A finite (x, y) in mm."""
-    pith = numbers(value, "pith", where=where, pairs=True)
+    pith = numbers(value, phrase("pith"), where=where, pairs=True)
     if pith.shape != (2,):
         raise InputError(
             say("pith has shape {shape}", shape=pith.shape),
-            where=where,
+            where=word(where),
             allowed=say("one (x, y) in mm"),
             todo=say("give two numbers"),
         )
@@ -115,13 +115,13 @@ class Board:
             if value is None or not np.isfinite(value) or not 0.0 <= value < 0.02:
                 raise InputError(
                     say("{what} is {value!r}", what=what, value=value),
-                    where=where,
+                    where=word(where),
                     allowed=say("0 to 0.02 per 1 % MC"),
                     todo=say("name a solid wood, or give its own coefficients"),
                 )
-        object.__setattr__(self, "width_mm", checked_size(self.width_mm, "width", where, WIDTH_MM))
+        object.__setattr__(self, "width_mm", checked_size(self.width_mm, phrase("width"), where, WIDTH_MM))
         object.__setattr__(
-            self, "thickness_mm", checked_size(self.thickness_mm, "thickness", where, THICKNESS_MM)
+            self, "thickness_mm", checked_size(self.thickness_mm, phrase("thickness"), where, THICKNESS_MM)
         )
         object.__setattr__(self, "mc_offset", float(numbers(self.mc_offset, "mc_offset", where=where)))
         object.__setattr__(self, "pith_mm", checked_pith(self.pith_mm, where))
@@ -130,7 +130,7 @@ class Board:
             object.__setattr__(self, "far_pith_mm", checked_pith(self.far_pith_mm, where))
             piths.append(self.far_pith_mm)
         if self.length_mm is not None:
-            checked_size(self.length_mm, "length", where, (1.0, 20000.0))
+            checked_size(self.length_mm, phrase("length"), where, (1.0, 20000.0))
         for pith in piths:
             if holds_pith(self.width_mm, self.thickness_mm, pith) and not self.boxed_heart:
                 raise InputError(
@@ -140,7 +140,7 @@ class Board:
                         pith=pith[0],
                         pith2=pith[1],
                     ),
-                    where=where,
+                    where=word(where),
                     allowed=say(
                         "|x| ≥ {width:g} mm or |y| ≥ {thickness:g} mm",
                         width=self.width_mm / 2,
@@ -189,7 +189,7 @@ class Board:
     @property
     def where(self) -> str:
         """How messages call this board."""
-        return f"board {self.name!r}" if self.name else "board"
+        return say("board {name!r}", name=self.name) if self.name else say("board")
 
     @property
     def holds_pith(self) -> bool:
@@ -198,7 +198,7 @@ class Board:
 
     def strains(self, mc_change: ArrayLike) -> tuple[Floats, Floats]:
         """Radial and tangential strain for changes of MC (…), percent points, offset included."""
-        change = numbers(mc_change, "moisture change", where=self.where) + self.mc_offset
+        change = numbers(mc_change, phrase("moisture change"), where=self.where) + self.mc_offset
         if change.size and not -100.0 <= change.min() <= change.max() <= 100.0:
             raise InputError(
                 say("moisture change from {min:g} to {max:g} points", min=change.min(), max=change.max()),
@@ -261,7 +261,7 @@ def checked_samples(samples: int, where: str, least: int = 2) -> int:
     if int(samples) != samples or not least <= samples <= 1_000_000:
         raise InputError(
             say("{samples!r} samples", samples=samples),
-            where=where,
+            where=word(where),
             allowed=say("{least} to 1000000", least=least),
             todo=say("ask for more points"),
         )
@@ -274,7 +274,7 @@ def surface_height(surface: str, where: str) -> float:
     if surface not in heights:
         raise InputError(
             say("surface {surface!r}", surface=surface),
-            where=where,
+            where=word(where),
             allowed=", ".join(heights),
             todo=say("name one of these"),
         )

@@ -43,7 +43,7 @@ class BoxedHeart:
 
     def moved(self, points_mm: ArrayLike, radial_strain: ArrayLike, tangential_strain: ArrayLike) -> Floats:
         """Where points (N, 2) go, mm: (…, N, 2) for strains (…); small strains, centre kept."""
-        points = numbers(points_mm, "points", pairs=True)
+        points = numbers(points_mm, phrase("points"), pairs=True)
         radial, tangential = (value[..., None, None] for value in strains(radial_strain, tangential_strain))
         return np.asarray(
             points * (1.0 + radial) + (tangential - radial) * self.unit.at(points)[0], dtype=np.float64

@@ -11,7 +11,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
-from movement_core.wording import say
+from movement_core.wording import phrase, say, word
 
 Floats = NDArray[np.float64]
 
@@ -22,23 +22,23 @@ def numbers(value: ArrayLike, what: str, *, where: str = "", pairs: bool = False
         array = np.asarray(value, dtype=np.float64)
     except (TypeError, ValueError):
         raise InputError(
-            say("{what} {value!r} is not a number", what=what, value=value),
-            where=where,
+            say("{what} {value!r} is not a number", what=word(what), value=value),
+            where=word(where),
             allowed=say("finite numbers"),
             todo=say("give numbers"),
         ) from None
     if pairs and (array.ndim == 0 or array.shape[-1] != 2):
         raise InputError(
-            say("{what} has shape {shape}", what=what, shape=array.shape),
-            where=where,
+            say("{what} has shape {shape}", what=word(what), shape=array.shape),
+            where=word(where),
             allowed=say("(…, 2): x and y in mm"),
             todo=say("give pairs"),
         )
     if not np.isfinite(array).all():
         bad = array[~np.isfinite(array)].flat[0]
         raise InputError(
-            say("{what} contains {bad}", what=what, bad=bad),
-            where=where,
+            say("{what} contains {bad}", what=word(what), bad=bad),
+            where=word(where),
             allowed=say("finite numbers"),
             todo=say("find the missing value"),
         )
@@ -48,12 +48,15 @@ def numbers(value: ArrayLike, what: str, *, where: str = "", pairs: bool = False
 def strains(radial_strain: ArrayLike, tangential_strain: ArrayLike, where: str = "") -> tuple[Floats, Floats]:
     """Both strains as checked arrays; a strain of −1 or less would leave no wood."""
     pair = []
-    for name, value in (("radial strain", radial_strain), ("tangential strain", tangential_strain)):
+    for name, value in (
+        (phrase("radial strain"), radial_strain),
+        (phrase("tangential strain"), tangential_strain),
+    ):
         array = numbers(value, name, where=where)
         if array.size and array.min() <= -1.0:
             raise InputError(
-                say("{name} {least:g} leaves no wood", name=name, least=array.min()),
-                where=where,
+                say("{name} {least:g} leaves no wood", name=word(name), least=array.min()),
+                where=word(where),
                 allowed=say("above −1 (a fraction: −0.01 is one percent of shrinkage)"),
                 todo=say("give strain as a fraction, not in percent"),
             )
@@ -132,8 +135,8 @@ def free_shape(
 def _bad_input(points: ArrayLike, pith: ArrayLike, radial: ArrayLike, tangential: ArrayLike) -> InputError:
     """Which of the arguments of ``free_shape`` cannot be used, and why."""
     try:
-        numbers(points, "points", pairs=True)
-        at = numbers(pith, "pith", pairs=True)
+        numbers(points, phrase("points"), pairs=True)
+        at = numbers(pith, phrase("pith"), pairs=True)
         strains(radial, tangential)
     except InputError as error:
         return error

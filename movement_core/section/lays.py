@@ -84,7 +84,7 @@ def check_candidates(candidates: Sequence[Candidate], wishes: Wishes) -> None:
     """InputError on a wish that names no board, a face that does not exist, a place outside the panel."""
     n = len(candidates)
     for i, candidate in enumerate(candidates):
-        where = candidate.board.name or f"board {i + 1}"
+        where = candidate.board.name or say("board {number}", number=i + 1)
         facts = (
             ("must_show", candidate.must_show, (None, "show", "back")),
             ("grain", candidate.grain, (None, 1, -1)),

@@ -14,7 +14,7 @@ import numpy as np
 from movement_core.errors import InputError
 from movement_core.section.board import Board, MovesAcrossGrain, checked_pith, checked_size, holds_pith
 from movement_core.section.field import Floats, numbers
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 
 def board_from_log(
@@ -33,7 +33,7 @@ def board_from_log(
     """
     where = f"board {name!r}" if name else "board"
     pith, centre = checked_pith(pith_mm, where), checked_pith(centre_mm, where)
-    turn = float(np.radians(numbers(turn_degrees, "turn", where=where)))
+    turn = float(np.radians(numbers(turn_degrees, phrase("turn"), where=where)))
     x, y = pith[0] - centre[0], pith[1] - centre[1]
     own = (x * np.cos(turn) + y * np.sin(turn), y * np.cos(turn) - x * np.sin(turn))
     at = (float(own[0]), float(own[1]))
@@ -63,7 +63,7 @@ def live_sawn(
     ------
     InputError : a line outside the log, or two lines closer than the kerf.
     """
-    diameter = checked_size(diameter_mm, "log diameter", name, (10.0, 5000.0))
+    diameter = checked_size(diameter_mm, phrase("log diameter"), name, (10.0, 5000.0))
     lines = _checked_lines(lines_mm, kerf_mm, -0.5 * diameter, 0.5 * diameter, name)
     boards = []
     for i, (low, high) in enumerate(zip(lines[:-1] + 0.5 * kerf_mm, lines[1:] - 0.5 * kerf_mm), 1):
@@ -114,8 +114,8 @@ def _split(board: Board, at_mm: Sequence[float], kerf: float, axis: int, size: f
 
 
 def _checked_lines(lines_mm: Sequence[float], kerf: float, low: float, high: float, where: str) -> Floats:
-    lines = np.sort(numbers(list(lines_mm), "saw lines", where=where))
-    checked_size(kerf, "kerf", where, (0.0, 50.0))
+    lines = np.sort(numbers(list(lines_mm), phrase("saw lines"), where=where))
+    checked_size(kerf, phrase("kerf"), where, (0.0, 50.0))
     edges = np.concatenate(([low - 0.5 * kerf], lines, [high + 0.5 * kerf]))
     if len(lines) == 0 or np.diff(edges).min() <= kerf:
         raise InputError(

@@ -13,7 +13,7 @@ from movement_core.section.boxed_heart import WARNING as BOXED_HEART
 from movement_core.section.boxed_heart import solve_boxed_heart
 from movement_core.section.field import Floats, free_shape, numbers, strains
 from movement_core.section.rings import Rings, cut_class
-from movement_core.wording import phrase, say
+from movement_core.wording import phrase, say, word
 
 FAR_MM = 1e7  # a pith so far away that its rings are straight (own judgement)
 RADIUS_UNKNOWN = phrase("ring radius unknown: the width moves as straight rings would, the cup is missing")
@@ -73,9 +73,9 @@ def free_section(
     ------
     InputError : non-finite values, sizes not above 0, strains of −1 or less, or a pith inside a section.
     """
-    width = checked_sizes(width_mm, "width")
-    thickness = checked_sizes(thickness_mm, "thickness")
-    pith = numbers(pith_mm, "pith", pairs=True)
+    width = checked_sizes(width_mm, phrase("width"))
+    thickness = checked_sizes(thickness_mm, phrase("thickness"))
+    pith = numbers(pith_mm, phrase("pith"), pairs=True)
     points = np.stack(
         np.broadcast_arrays(width[..., None] * _POINTS[:, 0], thickness[..., None] * _POINTS[:, 1]), axis=-1
     )
@@ -87,8 +87,8 @@ def checked_sizes(value: ArrayLike, what: str) -> Floats:
     sizes = numbers(value, what)
     if sizes.size and sizes.min() <= 0.0:
         raise InputError(
-            f"{what} {sizes.min():g} mm",
-            where="section",
+            f"{word(what)} {sizes.min():g} mm",
+            where=say("section"),
             allowed=say("above 0 mm"),
             todo=say("measure it again; sizes are in mm"),
         )
@@ -188,8 +188,8 @@ def section_movement(
     >>> round(float(moved.width_change_mm), 2), round(float(moved.cup_mm), 2)
     (-2.27, 0.72)
     """
-    width = checked_size(width_mm, "width", "section", WIDTH_MM)
-    thickness = checked_size(thickness_mm, "thickness", "section", THICKNESS_MM)
+    width = checked_size(width_mm, phrase("width"), phrase("section"), WIDTH_MM)
+    thickness = checked_size(thickness_mm, phrase("thickness"), phrase("section"), THICKNESS_MM)
     radial, tangential = np.broadcast_arrays(*strains(radial_strain, tangential_strain))
     flags: list[str] = []
     pith = rings.pith_mm

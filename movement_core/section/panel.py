@@ -154,7 +154,7 @@ class Panel:
         settle : False leaves the plain chain of free shapes.
         """
         n = len(self.boards)
-        change = numbers(mc_change, "moisture change", where="panel")
+        change = numbers(mc_change, phrase("moisture change"), where=phrase("panel"))
         if each_board and (change.ndim == 0 or change.shape[-1] != n):
             raise InputError(
                 say("moisture changes of shape {shape} for {n} boards", shape=change.shape, n=n), where=say("panel"),
@@ -230,7 +230,7 @@ class Panel:
         n = len(self.boards)
         if samples is None:
             return [40] * n
-        total = checked_samples(samples, "panel", least=n + 1) - 1
+        total = checked_samples(samples, phrase("panel"), least=n + 1) - 1
         wish = np.array([board.width_mm for board in self.boards]) / self.width_mm * total
         steps = np.maximum(1, np.floor(wish + 1e-9)).astype(int)
         while steps.sum() < total:

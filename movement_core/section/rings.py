@@ -9,7 +9,7 @@ from numpy.typing import ArrayLike
 
 from movement_core.errors import InputError
 from movement_core.section.field import numbers
-from movement_core.wording import say
+from movement_core.wording import phrase, say, word
 
 #: Ring angles (degrees between ring tangent and face) of the cut classes: least, nominal, most. The trade has
 #: no agreed limits (flat to 30 or 45, quarter from 60 or 75: common practice); these thirds are our own. The
@@ -68,22 +68,24 @@ class Rings:
                 todo=say("use Rings.at, Rings.angle, Rings.cut, Rings.curve or Rings.through"),
             )
         if self.pith_mm is not None:
-            x, y = numbers(self.pith_mm, "pith", where="rings", pairs=True)
+            x, y = numbers(self.pith_mm, phrase("pith"), where=phrase("rings"), pairs=True)
             object.__setattr__(self, "pith_mm", (float(x), float(y)))
         if self.angle_degrees is not None:
             object.__setattr__(
-                self, "angle_degrees", _within(self.angle_degrees, "ring angle", 0.0, 90.0, "°")
+                self, "angle_degrees", _within(self.angle_degrees, phrase("ring angle"), 0.0, 90.0, "°")
             )
         if self.angle_range_degrees is not None:
-            low, high = (_within(v, "ring angle", 0.0, 90.0, "°") for v in self.angle_range_degrees)
+            low, high = (_within(v, phrase("ring angle"), 0.0, 90.0, "°") for v in self.angle_range_degrees)
             object.__setattr__(self, "angle_range_degrees", (min(low, high), max(low, high)))
-        _one_of(self.heart, "heart side", HEART_SIDES)
-        _one_of(self.pith_side, "pith side", PITH_SIDES)
+        _one_of(self.heart, phrase("heart side"), HEART_SIDES)
+        _one_of(self.pith_side, phrase("pith side"), PITH_SIDES)
         if self.radius_range_mm is not None:
-            low, high = (_within(v, "ring radius", 0.1, FLATTEST_MM, " mm") for v in self.radius_range_mm)
+            low, high = (
+                _within(v, phrase("ring radius"), 0.1, FLATTEST_MM, " mm") for v in self.radius_range_mm
+            )
             object.__setattr__(self, "radius_range_mm", (min(low, high), max(low, high)))
         if self.slope is not None:
-            object.__setattr__(self, "slope", _within(self.slope, "grain slope", -1.0, 1.0, ""))
+            object.__setattr__(self, "slope", _within(self.slope, phrase("grain slope"), -1.0, 1.0, ""))
 
     @classmethod
     def at(cls, x_mm: float, y_mm: float) -> Rings:
@@ -110,12 +112,12 @@ class Rings:
             if radius_mm is None:
                 return rings
             return rings._with_range(radius_mm)
-        pith = rings.pith_at(_within(radius_mm, "ring radius", 0.1, FLATTEST_MM, " mm"))
+        pith = rings.pith_at(_within(radius_mm, phrase("ring radius"), 0.1, FLATTEST_MM, " mm"))
         unsure = pith_side is None and pith[0] != 0.0
         return cls(pith_mm=pith, heart=heart, radius_range_mm=radius_range_mm, side_assumed=unsure)
 
     def _with_range(self, radius_mm: float) -> Rings:
-        radius = _within(radius_mm, "ring radius", 0.1, FLATTEST_MM, " mm")
+        radius = _within(radius_mm, phrase("ring radius"), 0.1, FLATTEST_MM, " mm")
         low, high = self.radius_range_mm or (radius, radius)
         return replace(self, radius_range_mm=(min(low, radius), max(high, radius)))
 
@@ -145,9 +147,9 @@ class Rings:
 
         ``seen_at``: the point of the end where the ring was seen, mm; the section's centre if not given.
         """
-        radius = _within(radius_mm, "ring radius", 0.1, FLATTEST_MM, " mm")
-        way = numbers(toward, "direction of the pith", where="rings", pairs=True)
-        at = numbers(seen_at, "point on the ring", where="rings", pairs=True)
+        radius = _within(radius_mm, phrase("ring radius"), 0.1, FLATTEST_MM, " mm")
+        way = numbers(toward, phrase("direction of the pith"), where=phrase("rings"), pairs=True)
+        at = numbers(seen_at, phrase("point on the ring"), where=phrase("rings"), pairs=True)
         length = float(np.hypot(way[0], way[1]))
         if length == 0.0:
             raise InputError(
@@ -165,7 +167,7 @@ class Rings:
         of radii that the picks allow. Points in a straight line give a ring angle with the radius unknown;
         nearly so, within the pick error, a least radius too, but not the side of the heart.
         """
-        points = numbers(points_mm, "ring points", where="rings", pairs=True)
+        points = numbers(points_mm, phrase("ring points"), where=phrase("rings"), pairs=True)
         if points.shape != (3, 2):
             raise InputError(
                 say("ring points of shape {shape}", shape=points.shape),
@@ -253,10 +255,10 @@ def cut_class(degrees: float) -> str:
 
 
 def _within(value: float, what: str, low: float, high: float, unit: str) -> float:
-    number = float(numbers(value, what, where="rings"))
+    number = float(numbers(value, what, where=phrase("rings")))
     if not low <= number <= high:
         raise InputError(
-            f"{what} {number:g}{unit}",
+            f"{word(what)} {number:g}{unit}",
             where=say("rings"),
             allowed=say("{low:g} to {high:g}{unit}", low=low, high=high, unit=unit),
             todo=say("measure it again"),
@@ -267,7 +269,7 @@ def _within(value: float, what: str, low: float, high: float, unit: str) -> floa
 def _one_of(value: str | None, what: str, allowed: tuple[str, ...]) -> None:
     if value is not None and value not in allowed:
         raise InputError(
-            f"{what} {value!r}",
+            f"{word(what)} {value!r}",
             where=say("rings"),
             allowed=", ".join(allowed),
             todo=say("name one, or leave it unknown"),

@@ -26,11 +26,23 @@ from movement_core.section.lays import (
     product_of_lays,
     valid_orders,
 )
+from movement_core.wording import phrase
 
 MOST_LEVELS = 12
 MOST_STEPS = 200
 
 Layouts = tuple[Ints, Ints]
+
+# What is certain about the layouts found.
+EXACT = phrase("exact: every allowed layout was tried")
+SEARCHED = phrase(
+    "searched: no single flip, turn or swap of two boards makes a listed layout flatter at its looks; "
+    "a better one further away is possible"
+)
+SEARCHED_ALL_FLIPS = phrase(
+    "searched: no single flip, turn or swap of two boards makes a listed layout flatter at its looks; "
+    "a better one further away is possible; flips in the order given were all tried, so nothing there is better"
+)
 
 
 def searched(
@@ -62,13 +74,7 @@ def searched(
         (np.concatenate([pair[k] for pair in found]) for k in (0, 1)) if found else (own[:0], own[:0])
     )
     order, lay = _polished(table, wishes, options, order, lay)
-    words = (
-        "searched: no single flip, turn or swap of two boards makes a listed layout flatter at its looks; "
-        "a better one further away is possible"
-    )
-    if all_flips:
-        words += "; flips in the order given were all tried, so nothing there is better"
-    return order, lay, words
+    return order, lay, SEARCHED_ALL_FLIPS if all_flips else SEARCHED
 
 
 def _polished(

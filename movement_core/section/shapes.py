@@ -9,6 +9,7 @@ from numpy.typing import ArrayLike
 
 from movement_core.section.board import checked_size
 from movement_core.section.field import Floats, free_shape, numbers, strains
+from movement_core.wording import phrase
 
 END_GRAIN = (
     "end grain breathes some ten times faster than faces (common practice, no source): it follows the air in "
@@ -21,7 +22,7 @@ def strain_toward(angle_degrees: ArrayLike, along_strain: ArrayLike, across_stra
 
     ``angle_degrees``: between the line and the grain *at that place* (taper, curve, bend: the local grain).
     """
-    angle = np.radians(numbers(angle_degrees, "angle to the grain"))
+    angle = np.radians(numbers(angle_degrees, phrase("angle to the grain")))
     along, across = strains(along_strain, across_strain)
     return np.asarray(
         np.hypot((1 + along) * np.cos(angle), (1 + across) * np.sin(angle)) - 1.0, dtype=np.float64
@@ -43,10 +44,12 @@ def moved_outline(
     -------
     (…, N, 2) mm; the origin stays and the grain keeps its direction.
     """
-    points = numbers(points_mm, "points", pairs=True)
-    way = numbers(grain, "grain", pairs=True)
+    points = numbers(points_mm, phrase("points"), pairs=True)
+    way = numbers(grain, phrase("grain"), pairs=True)
     length = float(np.hypot(way[0], way[1]))
-    unit = way / checked_size(length, "length of the grain direction", "outline", (1e-9, 1e9), "")
+    unit = way / checked_size(
+        length, phrase("length of the grain direction"), phrase("outline"), (1e-9, 1e9), ""
+    )
     along, across = (value[..., None, None] for value in strains(along_strain, across_strain))
     lengthwise = (points @ unit)[:, None] * unit
     return np.asarray(lengthwise * (1 + along) + (points - lengthwise) * (1 + across), dtype=np.float64)
@@ -63,7 +66,7 @@ class Oval:
 
 def round_top(diameter_mm: float, across_strain: ArrayLike, along_strain: ArrayLike = 0.0) -> Oval:
     """What a round top turns into: an oval, long along the grain when it has dried."""
-    diameter = checked_size(diameter_mm, "diameter", "round top", (1.0, 10000.0))
+    diameter = checked_size(diameter_mm, phrase("diameter"), phrase("round top"), (1.0, 10000.0))
     along, across = strains(along_strain, across_strain)
     return Oval(diameter * (1 + along), diameter * (1 + across), diameter * (across - along))
 
@@ -91,9 +94,9 @@ def bend(
     it closes as it dries, free of stress and exactly so at any strain: the map of ``free_shape`` with the grain
     in the place of the rings. The set left from bending itself comes on top, and is not known.
     """
-    angle = checked_size(angle_degrees, "bend angle", "bend", (0.0, 360.0), "°")
-    inner = checked_size(inner_radius_mm, "inner radius", "bend", (0.0, 100000.0))
-    thick = checked_size(thickness_mm, "thickness", "bend", (0.1, 1000.0))
+    angle = checked_size(angle_degrees, phrase("bend angle"), phrase("bend"), (0.0, 360.0), "°")
+    inner = checked_size(inner_radius_mm, phrase("inner radius"), phrase("bend"), (0.0, 100000.0))
+    thick = checked_size(thickness_mm, phrase("thickness"), phrase("bend"), (0.1, 1000.0))
     through, along = strains(thickness_strain, along_strain)
     after = angle * (1 + along) / (1 + through)
     middle = inner + 0.5 * thick
@@ -128,8 +131,10 @@ def leg(
     ------
     InputError : the leg holds its pith (see ``solve_boxed_heart``), or a value that cannot be.
     """
-    width = checked_size(width_mm, "width", "leg", (0.1, 5000.0))
-    half = 0.5 * np.array((width, checked_size(thickness_mm, "thickness", "leg", (0.1, 5000.0))))
+    width = checked_size(width_mm, phrase("width"), phrase("leg"), (0.1, 5000.0))
+    half = 0.5 * np.array(
+        (width, checked_size(thickness_mm, phrase("thickness"), phrase("leg"), (0.1, 5000.0)))
+    )
     square = half * np.array([(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)])
     points = free_shape(square, pith_mm, radial_strain, tangential_strain)
     flat = points[..., 0] + 1j * points[..., 1]
@@ -163,8 +168,8 @@ def end_grain_block(
     Of many pieces with rings every way, each side moves by about the mean of both strains; the range is from
     one strain to the other, since a maker may have laid them alike.
     """
-    length = checked_size(length_mm, "length", "end-grain block", (1.0, 10000.0))
-    width = checked_size(width_mm, "width", "end-grain block", (1.0, 10000.0))
+    length = checked_size(length_mm, phrase("length"), phrase("end-grain block"), (1.0, 10000.0))
+    width = checked_size(width_mm, phrase("width"), phrase("end-grain block"), (1.0, 10000.0))
     radial, tangential = strains(radial_strain, tangential_strain)
     if ring_angle_degrees is None:
         mean = 0.5 * (radial + tangential)

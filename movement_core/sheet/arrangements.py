@@ -8,7 +8,7 @@ from typing import Any
 
 from movement_core.section.arrangement import Arrangement, Season, Study
 from movement_core.sheet.text import WIDTH, printable
-from movement_core.wording import phrase, say
+from movement_core.wording import phrase, say, word
 
 MOST_SHOWN = 12
 MESSAGE = phrase(
@@ -35,7 +35,7 @@ def study_entry(name: str, boards: Sequence[str], study: Study, keys: Sequence[s
         "as_drawn": own,
         "layouts": entries,
         "tried": study.tried,
-        "certainty": study.guarantee,
+        "certainty": word(study.guarantee),
     }
 
 
@@ -76,15 +76,8 @@ def study_text(entry: Mapping[str, Any]) -> str:
             name2=printable(entry["boards"][-1]["name"]),
         ),
         "",
-        f"  {'layout':{_room(entry)}}  looks  from flat  extra  driest         wettest",
+        *_table(entry),
     ]
-    lines.append(_line(say("as drawn  "), entry["as_drawn"], entry))
-    shown = entry["layouts"][:MOST_SHOWN]
-    for place, layout in enumerate(shown):
-        rank = _RANKS["flattest" if place == len(shown) - 1 else "best" if place == 0 else "between"]
-        lines.append(_line(rank, layout, entry))
-    if len(entry["layouts"]) > MOST_SHOWN:
-        lines.append(say("  … and {count} more between", count=len(entry["layouts"]) - MOST_SHOWN))
     lines.append("")
     certain = say(
         "{upper}{certainty}. mm; + is a crown (centre high), - a hollow. Extra: how much further "
@@ -99,31 +92,57 @@ def study_text(entry: Mapping[str, Any]) -> str:
     return "\n".join(lines)
 
 
-_RANKS = {"best": "best looks", "flattest": "flattest  ", "between": "          "}
+_RANKS = {
+    "drawn": phrase("as drawn"),
+    "best": phrase("best looks"),
+    "flattest": phrase("flattest"),
+    "between": "",
+}
+# The way that a panel goes; "flat" alone is a cut, so this one has a blank.
+_WAYS = {
+    "crown": phrase("crown"),
+    "hollow": phrase("hollow"),
+    "waves": phrase("waves"),
+    "flat": phrase("flat "),
+}
+_LEFT = (0, 4, 5)  # columns that are no figures
 
 
-def _room(entry: Mapping[str, Any]) -> int:
-    return max(len(_letters(layout, entry)) for layout in (entry["as_drawn"], *entry["layouts"])) + 11
+def _table(entry: Mapping[str, Any]) -> list[str]:
+    """A head and a line a layout: as drawn first, then from best looks to flattest."""
+    left_out = max(0, len(entry["layouts"]) - MOST_SHOWN)
+    shown = [*entry["layouts"][: MOST_SHOWN - 1], *entry["layouts"][MOST_SHOWN - 1 :][-1:]]
+    ranks = ["best", *["between"] * (len(shown) - 2), "flattest"][-len(shown) :]
+    wide = max(len(word(rank)) for rank in _RANKS.values())
+    heads = [say("layout"), say("looks"), say("from flat"), say("extra"), say("driest"), say("wettest")]
+    rows = [heads]
+    for rank, layout in zip(["drawn", *ranks], [entry["as_drawn"], *shown]):
+        figures = f"{layout['looks']:.1f}", f"{layout['departure_mm']:.2f}", f"{layout['price_mm']:.2f}"
+        seasons = _season_told(layout["driest"]), _season_told(layout["wettest"])
+        rows.append([f"{word(_RANKS[rank]):{wide}} {_letters(layout)}", *figures, *seasons])
+    widths = [max(len(row[column]) for row in rows) for column in range(len(heads))]
+    lines = [
+        "  "
+        + "  ".join(
+            f"{cell:{'<' if column in _LEFT else '>'}{width}}"
+            for column, (cell, width) in enumerate(zip(row, widths))
+        ).rstrip()
+        for row in rows
+    ]
+    if left_out:
+        lines.insert(-1, say("  … and {count} more between", count=left_out))
+    return lines
 
 
-def _letters(layout: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
+def _letters(layout: Mapping[str, Any]) -> str:
     return " ".join(
         f"{board['board']}{'v' if board['over'] else '^'}{'t' if board['turned'] else ''}"
         for board in layout["boards"]
     )
 
 
-def _signed(value: float) -> str:
-    text = f"{value:+.2f}"
-    return text[1:] if float(text) == 0 else text
-
-
-def _line(rank: str, layout: Mapping[str, Any], entry: Mapping[str, Any]) -> str:
-    seasons = "  ".join(
-        f"{layout[name]['way']:6} {_signed(layout[name]['departure_mm']):>6}"
-        for name in ("driest", "wettest")
-    )
-    return (
-        f"  {rank + ' ' + _letters(layout, entry):{_room(entry)}}  {layout['looks']:5.1f}  "
-        f"{layout['departure_mm']:9.2f}  {layout['price_mm']:5.2f}  {seasons}"
-    )
+def _season_told(season: Mapping[str, Any]) -> str:
+    wide = max(len(word(way).rstrip()) for way in _WAYS.values())
+    signed = f"{season['departure_mm']:+.2f}"
+    signed = signed[1:] if float(signed) == 0 else signed
+    return f"{word(_WAYS[season['way']]).rstrip():{wide}} {signed:>6}"

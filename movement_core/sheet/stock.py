@@ -15,7 +15,7 @@ from movement_core.moisture.events import BoardInAir
 from movement_core.moisture.meter import MoistureReading, meter_moisture
 from movement_core.sheet.text import WIDTH
 from movement_core.wood import Species
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 THICKNESS_MM = (1.0, 300.0)  # from veneer to beams (own)
 ROOM_C = (-30.0, 45.0)  # sheds in winter, lofts in summer (own)
@@ -48,7 +48,7 @@ def judge_stock(
     ------
     InputError : what is no wood, no density, or a value that cannot be.
     """
-    within(thickness_mm, "thickness", *THICKNESS_MM, "mm", todo="give the board's thickness in mm")
+    within(thickness_mm, phrase("thickness"), *THICKNESS_MM, "mm", todo="give the board's thickness in mm")
     _check_room(*room)
     if species.kind != "wood" or species.specific_gravity_12 is None:
         raise InputError(
@@ -88,8 +88,8 @@ def _check_room(temperature_c: float, rh_percent: float) -> None:
             allowed=say("{room:g} to {room2:g} °C", room=ROOM_C[0], room2=ROOM_C[1]),
             todo=say("write {temperature:.0f} if °F were meant", temperature=(temperature_c - 32) / 1.8),
         )
-    within(temperature_c, "room temperature", *ROOM_C, "°C")
-    within(rh_percent, "room humidity", 1.0, 100.0, "%")
+    within(temperature_c, phrase("room temperature"), *ROOM_C, "°C")
+    within(rh_percent, phrase("room humidity"), 1.0, 100.0, "%")
 
 
 def _entry(

@@ -12,12 +12,14 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from movement_core.errors import InputError
-from movement_core.wording import say
+from movement_core.wording import phrase, say, word
 
 REFERENCE_MC = 10.0  # percent; the size that a coefficient refers to is the size at this moisture
 LINEAR_RANGE_MC = (6.0, 14.0)  # percent; where the handbook uses the plain linear formula
 USUAL_START_MC = 30.0  # percent; where shrinkage starts unless a species is known to start lower
 HIGHEST_MC = 300.0  # percent; the wettest green wood holds some 250 % of its dry mass in water
+
+MOISTURE = phrase("moisture content")
 
 Floats = NDArray[np.float64]
 
@@ -28,19 +30,19 @@ def _numbers(values: ArrayLike, what: str, lowest: float, highest: float, unit: 
     if bad.any():
         raise InputError(
             say(
-                "{flat:g}{unit} cannot be used as {what}",
-                flat=float(array[bad].flat[0]),
+                "{value:g}{unit} cannot be used as {what}",
+                value=float(array[bad].flat[0]),
                 unit=unit,
-                what=what,
+                what=word(what),
             ),
-            where=what,
+            where=word(what),
             allowed=say("{lowest:g} to {highest:g}{unit}", lowest=lowest, highest=highest, unit=unit),
             todo=todo,
         )
     return array
 
 
-def moistures(values: ArrayLike, what: str = "moisture content") -> Floats:
+def moistures(values: ArrayLike, what: str = MOISTURE) -> Floats:
     """Moisture contents as an array, percent; refuses numbers that no wood can have (0 to 300 %)."""
     return _numbers(
         values,
@@ -48,13 +50,13 @@ def moistures(values: ArrayLike, what: str = "moisture content") -> Floats:
         0.0,
         HIGHEST_MC,
         " %",
-        "give moisture content in percent of the oven-dry mass, not humidity",
+        say("give moisture content in percent of the oven-dry mass, not humidity"),
     )
 
 
 def sizes(values: ArrayLike) -> Floats:
     """Sizes as an array, mm; refuses negative and infinite ones."""
-    return _numbers(values, "size", 0.0, 1e9, " mm", "give the size in mm")
+    return _numbers(values, phrase("size"), 0.0, 1e9, " mm", say("give the size in mm"))
 
 
 def dimension_change(

@@ -9,7 +9,7 @@ from movement_core.names import NameIndex
 from movement_core.tables import rows
 from movement_core.wood.catalogue import Incomplete, everything
 from movement_core.wood.record import SizeChange, Species
-from movement_core.wording import say
+from movement_core.wording import phrase, say
 
 __all__ = ["SizeChange", "Species", "all_species", "find_species"]
 
@@ -38,7 +38,7 @@ def _index() -> NameIndex[Species | Incomplete]:
         for row in rows("species")
         if row["coefficients"]
     }
-    return NameIndex(named, "species", printed)
+    return NameIndex(named, phrase("species"), printed)
 
 
 @lru_cache(maxsize=4096)

@@ -51,7 +51,7 @@ def test_trade_and_botanical_names(name, found):
 def test_an_ambiguous_name_lists_its_candidates_and_guesses_nothing(name):
     with pytest.raises(UnknownName) as caught:
         find_species(name)
-    assert len(caught.value.nearest) >= 2
+    assert len(caught.value.nearest) >= 2 and caught.value.fits
     assert all(find_species(candidate).name == candidate for candidate in caught.value.nearest)
     assert caught.value.nearest[0] in str(caught.value)
 
@@ -67,7 +67,7 @@ def test_an_ambiguous_name_lists_its_candidates_and_guesses_nothing(name):
 def test_a_misspelt_name_gets_the_nearest(wrong, near):
     with pytest.raises(UnknownName) as caught:
         find_species(wrong)
-    assert caught.value.nearest[0] == near
+    assert caught.value.nearest[0] == near and not caught.value.fits
 
 
 def test_nonsense_and_nothing_are_refused():

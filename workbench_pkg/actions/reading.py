@@ -117,7 +117,7 @@ def _tags(leaf: Leaf, name: str, table: dict[str, Tags]) -> Tags:
         counts = tags.species.name if tags.species else say("none of them")
         message = say(
             "it was fused of {woods}; {counts} counts. To do: keep boards of their own",
-            woods=", ".join(sorted(woods)),
+            woods=say(" and ").join(sorted(woods)),
             counts=counts,
         )
         return replace(tags, problems=(*tags.problems, TagProblem(name, "species", message)))

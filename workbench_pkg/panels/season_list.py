@@ -87,4 +87,6 @@ def month_name(month: int) -> str:
 def day_name(day: int) -> str:
     """A day of the year in the language of the window; 0 = 1 January."""
     date = QtCore.QDate(2025, 1, 1).addDays(day)
-    return str(QtCore.QLocale().toString(date, "d MMMM"))
+    return str(
+        translate("Heartside", "{day} {month}").format(day=date.day(), month=month_name(date.month() - 1))
+    )

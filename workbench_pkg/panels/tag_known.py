@@ -109,8 +109,7 @@ def species_like(card: str) -> list[str]:
     try:
         return [find_species(card).name]
     except UnknownName as error:
-        plain = "is only a part of a name" in error.what or "can mean several" in error.what
-        return list(error.nearest[:CANDIDATES]) if plain else []
+        return list(error.nearest[:CANDIDATES]) if error.fits else []
 
 
 class TagKnown(QtWidgets.QGroupBox):

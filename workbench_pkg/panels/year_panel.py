@@ -17,6 +17,7 @@ from movement_core.air.presets import all_years
 from movement_core.air.year import MONTHS
 from movement_core.errors import HeartsideError
 from movement_core.names import words
+from movement_core.sources import told_basis
 from movement_core.wording import say
 from workbench_pkg.actions.settings import DEFAULT_YEAR, FILES, LoggerAnswers, air_from_text, is_logger
 from workbench_pkg.actions.year import answers_of, year_of
@@ -191,7 +192,9 @@ class YearPanel(Accepting):
         words = translate("Heartside", "Wood is driest in {dry} and wettest in {wet}. Basis: {basis}")
         self.about.setText(
             words.format(
-                dry=say(MONTHS[year.driest_month]), wet=say(MONTHS[year.wettest_month]), basis=year.basis
+                dry=say(MONTHS[year.driest_month]),
+                wet=say(MONTHS[year.wettest_month]),
+                basis=told_basis(year.basis),
             )
         )
 

@@ -6,6 +6,7 @@ from __future__ import annotations
 DATA_COLUMNS = {
     "finish_words": {"note": ""},
     "year_presets": {"name": "", "basis": ""},
+    "places": {"source": "", "locator": ""},
     "fastener_kinds": {"kind": "", "name": "", "unknown_links": ";", "note": ""},
 }
 
@@ -30,6 +31,10 @@ DATA_WORDS = (
     "read", "recalled", "derived", "common practice", "own",
     # what makes most of the likely error
     "coefficient", "climate",
+    # the humidity of a place, derived from a table of the moisture of wood outdoors
+    "Table 13-1 (recalled): outdoor moisture",
+    # columns of a logger
+    "date", "time", "temperature", "humidity",
     # gravity of a finding
     "breaks", "jams", "seen",
     # how likely a split is

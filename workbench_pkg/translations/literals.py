@@ -24,6 +24,7 @@ PACKAGES = ("movement_core", "workbench_pkg")
 CHECKS = "movement_core/checks"
 _CHECK_NAME = re.compile(r'"([a-z]+(?:-[a-z]+)+)"')
 SENTENCES = "HeartsideCore"
+_DAY = "{day}"  # of a date, which languages write with points and in orders of their own
 _SAID = ("say", "tell", "phrase", "later")
 _CALLS = ("translate", "QT_TRANSLATE_NOOP")
 
@@ -81,7 +82,10 @@ def _in_file(path: Path) -> Iterator[tuple[Literal, int]]:
             if name not in _SAID and _is_ours(node.args[0]):
                 raise ValueError(f"{path}:{node.lineno}: the text is no literal, so it cannot be translated")
             continue
-        if not any(letter.isalpha() for letter in re.sub(r"{[^}]*}", "", texts[-1])):
+        if (
+            not any(letter.isalpha() for letter in re.sub(r"{[^}]*}", "", texts[-1]))
+            and _DAY not in texts[-1]
+        ):
             continue  # figures only
         yield Literal(*([SENTENCES, *texts] if wanted == 1 else texts)), node.lineno
 

@@ -6,7 +6,7 @@ import datetime
 from collections.abc import Mapping
 from typing import Any
 
-from movement_core.air.year import MONTHS
+from movement_core.air.year import told_date
 from movement_core.sheet.pages.lengths import percent
 from movement_core.sheet.pages.material import Material
 from movement_core.sheet.pages.model import Block, Field, Form, Text, tell
@@ -40,9 +40,8 @@ def head_form(material: Material, wish: SheetWish) -> Block:
 
 
 def day(date: str) -> str:
-    """A date as people write it: the month in words, so that no one swaps day and month."""
-    known = datetime.date.fromisoformat(date)
-    return f"{known.day} {say(MONTHS[known.month - 1])} {known.year}"
+    """A date of the report as people write it."""
+    return told_date(datetime.date.fromisoformat(date))
 
 
 def air(material: Material) -> Text:

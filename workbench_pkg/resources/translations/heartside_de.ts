@@ -2060,6 +2060,10 @@
         <translation>{count} Hölzer und Werkstoffe</translation>
     </message>
     <message>
+        <source>{day} {month}</source>
+        <translation>{day}. {month}</translation>
+    </message>
+    <message>
         <source>{fact} inferred on {count} boards</source>
         <translation>{fact} an {count} Brettern erschlossen</translation>
     </message>
@@ -2199,6 +2203,10 @@
         <translation> War {near!r} gemeint?</translation>
     </message>
     <message>
+        <source> above 0</source>
+        <translation> über 0</translation>
+    </message>
+    <message>
         <source> and </source>
         <translation> und </translation>
     </message>
@@ -2221,6 +2229,10 @@
     <message>
         <source> in the order {given!r}</source>
         <translation> in der Reihenfolge {given!r}</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
     </message>
     <message>
         <source>% of width per 1 % MC</source>
@@ -2309,6 +2321,10 @@
     <message>
         <source>(…, 2): x and y in mm</source>
         <translation>(…, 2): x und y in mm</translation>
+    </message>
+    <message>
+        <source>, 0 or more</source>
+        <translation>, 0 oder mehr</translation>
     </message>
     <message>
         <source>, column {column}</source>
@@ -2583,6 +2599,10 @@
         <translation>Zwischen {one} und {other}: von {least} {unit} im {tight} bis {most} {unit} im {wide}.</translation>
     </message>
     <message>
+        <source>Biot number</source>
+        <translation>Biot-Zahl</translation>
+    </message>
+    <message>
         <source>Block {number} on {rail}</source>
         <translation>Klotz {number} an {rail}</translation>
     </message>
@@ -2713,6 +2733,10 @@
     <message>
         <source>For</source>
         <translation>Für</translation>
+    </message>
+    <message>
+        <source>Fourier number</source>
+        <translation>Fourier-Zahl</translation>
     </message>
     <message>
         <source>Free on</source>
@@ -3263,6 +3287,14 @@
         <translation>Versteift durch {names}.</translation>
     </message>
     <message>
+        <source>Table 13-1</source>
+        <translation>Tabelle 13-1</translation>
+    </message>
+    <message>
+        <source>Table 13-1 (recalled): outdoor moisture</source>
+        <translation>Tabelle 13-1 (aus dem Gedächtnis): Holzfeuchte im Freien</translation>
+    </message>
+    <message>
         <source>Tables get lifted by their tops: movement anchors are not lifting points.</source>
         <translation>Tische werden an der Platte angehoben: Befestigungen, die das Arbeiten zulassen, sind keine Anschlagpunkte zum Heben.</translation>
     </message>
@@ -3377,6 +3409,18 @@
     <message>
         <source>Tongue: how deep to set it in its groove today.</source>
         <translation>Feder: wie tief sie heute in ihre Nut zu setzen ist.</translation>
+    </message>
+    <message>
+        <source>US Forest Products Laboratory, Wood Handbook FPL-GTR-190</source>
+        <translation>US Forest Products Laboratory, Wood Handbook FPL-GTR-190</translation>
+    </message>
+    <message>
+        <source>US National Renewable Energy Laboratory, typical meteorological year (TMY2)</source>
+        <translation>US National Renewable Energy Laboratory, typisches Wetterjahr (TMY2)</translation>
+    </message>
+    <message>
+        <source>US National Renewable Energy Laboratory, typical meteorological year (TMY3)</source>
+        <translation>US National Renewable Energy Laboratory, typisches Wetterjahr (TMY3)</translation>
     </message>
     <message>
         <source>Unlikely: {names}</source>
@@ -3599,8 +3643,16 @@
         <translation>ein Anstrich und seine Schichten, etwa „varnish 2“, oder „bare“</translation>
     </message>
     <message>
+        <source>a finite number</source>
+        <translation>eine endliche Zahl</translation>
+    </message>
+    <message>
         <source>a folder</source>
         <translation>ein Ordner</translation>
+    </message>
+    <message>
+        <source>a gap</source>
+        <translation>eine Lücke</translation>
     </message>
     <message>
         <source>a glued panel, or one board of 150 mm and wider, that lies level, is not housed on two sides and is no layer between others</source>
@@ -3779,6 +3831,10 @@
         <translation>eine Einheit im Kopf oder in der Zelle</translation>
     </message>
     <message>
+        <source>a value of type {name}</source>
+        <translation>ein Wert der Art {name}</translation>
+    </message>
+    <message>
         <source>a wet face</source>
         <translation>eine nasse Seite</translation>
     </message>
@@ -3789,6 +3845,14 @@
     <message>
         <source>a yearly mean of {temperature:.0f} °C</source>
         <translation>ein Jahresmittel von {temperature:.0f} °C</translation>
+    </message>
+    <message>
+        <source>about 1 °C uncertain</source>
+        <translation>auf etwa 1 °C unsicher</translation>
+    </message>
+    <message>
+        <source>about 5 % uncertain</source>
+        <translation>auf etwa 5 % unsicher</translation>
     </message>
     <message>
         <source>above 0 MPa</source>
@@ -3915,6 +3979,10 @@
         <translation>ein Ende nach dem Anfang</translation>
     </message>
     <message>
+        <source>an overlap</source>
+        <translation>eine Überlappung</translation>
+    </message>
+    <message>
         <source>anchors together are allowed less than {times:g} times the top's weight</source>
         <translation>die Befestigungen dürfen zusammen weniger als das {times:g}-fache Gewicht der Platte tragen</translation>
     </message>
@@ -3929,6 +3997,10 @@
     <message>
         <source>and {unreadable_count} more lines unread</source>
         <translation>und {unreadable_count} weitere Zeilen ungelesen</translation>
+    </message>
+    <message>
+        <source>angle to the grain</source>
+        <translation>Winkel zur Faser</translation>
     </message>
     <message>
         <source>any other (x, y)</source>
@@ -3953,10 +4025,6 @@
     <message>
         <source>as drawn</source>
         <translation>wie gezeichnet</translation>
-    </message>
-    <message>
-        <source>as drawn  </source>
-        <translation>wie gezeichnet  </translation>
     </message>
     <message>
         <source>as far as its arm swings</source>
@@ -4079,6 +4147,14 @@
         <translation>below_freezing</translation>
     </message>
     <message>
+        <source>bend</source>
+        <translation>Biegung</translation>
+    </message>
+    <message>
+        <source>bend angle</source>
+        <translation>Biegewinkel</translation>
+    </message>
+    <message>
         <source>bending and shear of the tongue</source>
         <translation>Biegung und Abscheren der Feder</translation>
     </message>
@@ -4097,6 +4173,10 @@
     <message>
         <source>bent by more than half its thickness: beyond thin-plate theory, forces are a guess</source>
         <translation>um mehr als die halbe Dicke gebogen: jenseits der Theorie dünner Platten, die Kräfte sind geraten</translation>
+    </message>
+    <message>
+        <source>best looks</source>
+        <translation>schönste</translation>
     </message>
     <message>
         <source>between</source>
@@ -4119,6 +4199,14 @@
         <translation>Brett {name!r}</translation>
     </message>
     <message>
+        <source>board {name}</source>
+        <translation>Brett {name}</translation>
+    </message>
+    <message>
+        <source>board {number}</source>
+        <translation>Brett {number}</translation>
+    </message>
+    <message>
         <source>boards</source>
         <translation>Bretter</translation>
     </message>
@@ -4137,6 +4225,10 @@
     <message>
         <source>boards whose answer settles within that time</source>
         <translation>Bretter, die sich in dieser Zeit einschwingen</translation>
+    </message>
+    <message>
+        <source>botanical</source>
+        <translation>botanisch</translation>
     </message>
     <message>
         <source>both ends are housed and the part is thin, as a drawer bottom</source>
@@ -4223,10 +4315,6 @@
         <translation>Byte {byte} ist kein Text: Dies ist keine Textdatei eines Loggers</translation>
     </message>
     <message>
-        <source>can mean several</source>
-        <translation>kann mehrere meinen</translation>
-    </message>
-    <message>
         <source>cells</source>
         <translation>Zellen</translation>
     </message>
@@ -4237,6 +4325,10 @@
     <message>
         <source>change its permissions</source>
         <translation>ihre Zugriffsrechte ändern</translation>
+    </message>
+    <message>
+        <source>change of moisture</source>
+        <translation>Änderung der Feuchte</translation>
     </message>
     <message>
         <source>check both widths, in mm, and that the coefficient is that across this stick</source>
@@ -4339,6 +4431,10 @@
         <translation>Klima</translation>
     </message>
     <message>
+        <source>climate normals</source>
+        <translation>Klimamittelwerte</translation>
+    </message>
+    <message>
         <source>clip</source>
         <translation>Klammer</translation>
     </message>
@@ -4353,6 +4449,14 @@
     <message>
         <source>coefficient</source>
         <translation>Beiwert</translation>
+    </message>
+    <message>
+        <source>coefficient of variation</source>
+        <translation>Variationskoeffizient</translation>
+    </message>
+    <message>
+        <source>coefficients are</source>
+        <translation>Beiwerte sind</translation>
     </message>
     <message>
         <source>column {given}</source>
@@ -4425,6 +4529,10 @@
     <message>
         <source>copying</source>
         <translation>Kopieren</translation>
+    </message>
+    <message>
+        <source>core moisture</source>
+        <translation>Kernfeuchte</translation>
     </message>
     <message>
         <source>core {core:.1f} %, skin {skin:.1f} %: not even through its thickness</source>
@@ -4523,8 +4631,20 @@
         <translation>Bezugsende: {end}</translation>
     </message>
     <message>
+        <source>day {number}</source>
+        <translation>Tag {number}</translation>
+    </message>
+    <message>
         <source>days</source>
         <translation>Tage</translation>
+    </message>
+    <message>
+        <source>days after gluing</source>
+        <translation>Tage nach dem Leimen</translation>
+    </message>
+    <message>
+        <source>days of the spell</source>
+        <translation>Tage der Zeitspanne</translation>
     </message>
     <message>
         <source>deepen the groove, divide the panel, or accept less cover</source>
@@ -4533,6 +4653,10 @@
     <message>
         <source>deepen the grooves or widen the panel, keep it centred with a pin or a spot of glue at the middle of each end, and finish its edges before it goes in</source>
         <translation>Nuten vertiefen oder die Füllung breiter machen, sie mit einem Stift oder einem Tupfer Leim in der Mitte jedes Endes mittig halten, und ihre Kanten behandeln, bevor sie hineinkommt</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>Grad</translation>
     </message>
     <message>
         <source>delete {name!r} first, or undo step by step</source>
@@ -4571,6 +4695,10 @@
         <translation>Taupunkt unter −60 °C</translation>
     </message>
     <message>
+        <source>diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
         <source>did you mean {names}?</source>
         <translation>war {names} gemeint?</translation>
     </message>
@@ -4579,8 +4707,20 @@
         <translation>war {near!r} gemeint?</translation>
     </message>
     <message>
+        <source>diffusivity</source>
+        <translation>Diffusivität</translation>
+    </message>
+    <message>
+        <source>diffusivity factor</source>
+        <translation>Faktor der Diffusivität</translation>
+    </message>
+    <message>
         <source>direction</source>
         <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>direction of the pith</source>
+        <translation>Richtung des Marks</translation>
     </message>
     <message>
         <source>direction of the pith (0, 0) points nowhere</source>
@@ -4609,6 +4749,26 @@
     <message>
         <source>does not hold it</source>
         <translation>hält sie nicht</translation>
+    </message>
+    <message>
+        <source>doubt of sorption</source>
+        <translation>Unsicherheit der Sorption</translation>
+    </message>
+    <message>
+        <source>doubt of the climate</source>
+        <translation>Unsicherheit des Klimas</translation>
+    </message>
+    <message>
+        <source>doubt of the moisture</source>
+        <translation>Unsicherheit der Feuchte</translation>
+    </message>
+    <message>
+        <source>doubt of the readings</source>
+        <translation>Unsicherheit der Messwerte</translation>
+    </message>
+    <message>
+        <source>doubt of the ring angle</source>
+        <translation>Unsicherheit des Ringwinkels</translation>
     </message>
     <message>
         <source>dovetailed</source>
@@ -4739,8 +4899,20 @@
         <translation>Hirnholz stößt an: Leim allein hielte nicht, und sonst ist nichts gezeichnet</translation>
     </message>
     <message>
+        <source>end-grain block</source>
+        <translation>Hirnholzklotz</translation>
+    </message>
+    <message>
         <source>ends {ends} but begins {begins}</source>
         <translation>endet {ends}, beginnt aber {begins}</translation>
+    </message>
+    <message>
+        <source>error of the calipers</source>
+        <translation>Fehler der Schieblehre</translation>
+    </message>
+    <message>
+        <source>error of the tool</source>
+        <translation>Fehler des Werkzeugs</translation>
     </message>
     <message>
         <source>every board lies heart side down</source>
@@ -4755,12 +4927,20 @@
         <translation>jeder Körper darin ist ausgeblendet. Zu tun: die Teile einblenden, die geprüft werden sollen</translation>
     </message>
     <message>
+        <source>exact: every allowed layout was tried</source>
+        <translation>genau: jede erlaubte Lage wurde versucht</translation>
+    </message>
+    <message>
         <source>exactly 12, January to December</source>
         <translation>genau 12, Januar bis Dezember</translation>
     </message>
     <message>
         <source>exactly one of pith_mm and angle_degrees</source>
         <translation>genau eines von pith_mm und angle_degrees</translation>
+    </message>
+    <message>
+        <source>exchange</source>
+        <translation>Austausch</translation>
     </message>
     <message>
         <source>expect a check from the centre outward; rip the centre out, and glue up what is left</source>
@@ -4781,6 +4961,10 @@
     <message>
         <source>export with semicolons, or with decimal points</source>
         <translation>mit Semikolons oder mit Dezimalpunkten ausgeben</translation>
+    </message>
+    <message>
+        <source>extra</source>
+        <translation>mehr</translation>
     </message>
     <message>
         <source>face {face!r}</source>
@@ -4955,6 +5139,10 @@
         <translation>liegend</translation>
     </message>
     <message>
+        <source>flat </source>
+        <translation>eben </translation>
+    </message>
+    <message>
         <source>flat-sawn</source>
         <translation>liegend</translation>
     </message>
@@ -4973,6 +5161,10 @@
     <message>
         <source>flattened</source>
         <translation>eben gemacht</translation>
+    </message>
+    <message>
+        <source>flattest</source>
+        <translation>ebenste</translation>
     </message>
     <message>
         <source>for weeks above</source>
@@ -5009,6 +5201,10 @@
     <message>
         <source>from behind, below</source>
         <translation>von hinten unten</translation>
+    </message>
+    <message>
+        <source>from flat</source>
+        <translation>uneben</translation>
     </message>
     <message>
         <source>from the air of {name} on {date} ({mean_temperature:.0f} °C mean)</source>
@@ -5099,6 +5295,10 @@
         <translation>Moduln in MPa angeben</translation>
     </message>
     <message>
+        <source>give moisture content in percent of the oven-dry mass, not humidity</source>
+        <translation>die Holzfeuchte in Prozent der Darrmasse angeben, nicht die Luftfeuchte</translation>
+    </message>
+    <message>
         <source>give numbers</source>
         <translation>Zahlen angeben</translation>
     </message>
@@ -5163,6 +5363,10 @@
         <translation>die Objekte selbst angeben</translation>
     </message>
     <message>
+        <source>give the size in mm</source>
+        <translation>das Maß in mm angeben</translation>
+    </message>
+    <message>
         <source>give the strain as a fraction: 0.0025 means 0.25 % for 1 % of moisture</source>
         <translation>die Dehnung als Bruchteil angeben: 0.0025 heißt 0,25 % für 1 % Feuchte</translation>
     </message>
@@ -5189,6 +5393,10 @@
     <message>
         <source>glue it over {width:.0f} mm at one end of the board and hold the rest with screws in slots from inside, or with keys; or let the carcase's grain run along it: upright in the sides, level in top and bottom{confirm}</source>
         <translation>an einem Ende des Bretts auf {width:.0f} mm leimen und den Rest von innen mit Schrauben in Langlöchern oder mit Federn halten; oder die Faser des Korpus mitlaufen lassen: senkrecht in den Seiten, waagerecht in Deckel und Boden{confirm}</translation>
+    </message>
+    <message>
+        <source>glue spread</source>
+        <translation>Leimauftrag</translation>
     </message>
     <message>
         <source>glue the front rail, and the runners into it; leave their tenons in the back rail dry, with {room:.1f} mm of room at the shoulders, and the runners dry in the side's grooves</source>
@@ -5239,6 +5447,10 @@
         <translation>Faser läuft aus</translation>
     </message>
     <message>
+        <source>grain slope</source>
+        <translation>Neigung der Faser</translation>
+    </message>
+    <message>
         <source>green_dimension_change</source>
         <translation>green_dimension_change</translation>
     </message>
@@ -5287,6 +5499,10 @@
         <translation>Kernseite (sagen, welche Seite der Stammmitte näher war, oder wo das Mark lag)</translation>
     </message>
     <message>
+        <source>heart side</source>
+        <translation>Kernseite</translation>
+    </message>
+    <message>
         <source>heart side shows</source>
         <translation>Kernseite sichtbar</translation>
     </message>
@@ -5317,6 +5533,10 @@
     <message>
         <source>heel, inside</source>
         <translation>Innenecke</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>held at its back by {what}</source>
@@ -5399,6 +5619,22 @@
         <translation>heiß und feucht, ohne Kühlung</translation>
     </message>
     <message>
+        <source>hourly file 12839.tm2 as shipped inside pvlib (US government data); monthly means computed</source>
+        <translation>Stundendatei 12839.tm2, wie sie in pvlib beiliegt (Daten der US-Regierung); Monatsmittel berechnet</translation>
+    </message>
+    <message>
+        <source>hourly file 703165TY.csv as shipped inside pvlib (US government data); monthly means computed</source>
+        <translation>Stundendatei 703165TY.csv, wie sie in pvlib beiliegt (Daten der US-Regierung); Monatsmittel berechnet</translation>
+    </message>
+    <message>
+        <source>hourly file 723170TYA.CSV as shipped inside pvlib (US government data); monthly means computed</source>
+        <translation>Stundendatei 723170TYA.CSV, wie sie in pvlib beiliegt (Daten der US-Regierung); Monatsmittel berechnet</translation>
+    </message>
+    <message>
+        <source>hours wet</source>
+        <translation>Stunden nass</translation>
+    </message>
+    <message>
         <source>housed free</source>
         <translation>frei in der Nut</translation>
     </message>
@@ -5425,6 +5661,10 @@
     <message>
         <source>humidified to {humidifier:g} %</source>
         <translation>auf {humidifier:g} % befeuchtet</translation>
+    </message>
+    <message>
+        <source>humidity</source>
+        <translation>Feuchte</translation>
     </message>
     <message>
         <source>humidity outside 0 to 100 %</source>
@@ -5463,12 +5703,20 @@
         <translation>in der Mitte</translation>
     </message>
     <message>
+        <source>indoor year</source>
+        <translation>Jahresgang</translation>
+    </message>
+    <message>
         <source>indoors in {name}</source>
         <translation>innen in {name}</translation>
     </message>
     <message>
         <source>indoors, {name}</source>
         <translation>innen, {name}</translation>
+    </message>
+    <message>
+        <source>inner radius</source>
+        <translation>Innenradius</translation>
     </message>
     <message>
         <source>inset jams</source>
@@ -5493,10 +5741,6 @@
     <message>
         <source>is held fast, if both rails are glued in it,</source>
         <translation>ist festgehalten, wenn beide Riegel in ihr geleimt sind,</translation>
-    </message>
-    <message>
-        <source>is only a part of a name</source>
-        <translation>ist nur ein Teil eines Namens</translation>
     </message>
     <message>
         <source>is then</source>
@@ -5883,6 +6127,10 @@
         <translation>in anderer Luft aufbewahrt ({air}) und so eingelegt, wie sie von dort kommt, steht sie {steps} über ihr Gegenüber vor (+) oder bleibt dahinter zurück (-)</translation>
     </message>
     <message>
+        <source>kerf</source>
+        <translation>Schnittfuge</translation>
+    </message>
+    <message>
         <source>kind</source>
         <translation>Art</translation>
     </message>
@@ -5903,6 +6151,10 @@
         <translation>Lage</translation>
     </message>
     <message>
+        <source>layout</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
         <source>leaf kept elsewhere</source>
         <translation>anderswo aufbewahrte Einlegeplatte</translation>
     </message>
@@ -5920,11 +6172,11 @@
     </message>
     <message>
         <source>least</source>
-        <translation>kleinste</translation>
+        <translation>min.</translation>
     </message>
     <message>
         <source>least, month</source>
-        <translation>kleinste, Monat</translation>
+        <translation>min., Monat</translation>
     </message>
     <message>
         <source>leave</source>
@@ -5967,6 +6219,10 @@
         <translation>verlässt ihre Nut</translation>
     </message>
     <message>
+        <source>leg</source>
+        <translation>Bein</translation>
+    </message>
+    <message>
         <source>legs moved apart</source>
         <translation>Beine auseinandergeschoben</translation>
     </message>
@@ -5981,6 +6237,10 @@
     <message>
         <source>length not stated: the twist is unknown</source>
         <translation>Länge nicht gesagt: Die Verdrehung ist unbekannt</translation>
+    </message>
+    <message>
+        <source>length of the grain direction</source>
+        <translation>Länge der Faserrichtung</translation>
     </message>
     <message>
         <source>length {length:.4g} is under {ask_below_ratio} × width {width:.4g} mm</source>
@@ -6059,6 +6319,10 @@
         <translation>Schlosslinie wandert</translation>
     </message>
     <message>
+        <source>log diameter</source>
+        <translation>Stammdurchmesser</translation>
+    </message>
+    <message>
         <source>log longer, or name a year to complete it with: complete_with=…</source>
         <translation>länger aufzeichnen, oder ein Jahr nennen, das ergänzt: complete_with=…</translation>
     </message>
@@ -6081,6 +6345,10 @@
     <message>
         <source>look for a quote that is never closed</source>
         <translation>nach einem Anführungszeichen suchen, das nie geschlossen wird</translation>
+    </message>
+    <message>
+        <source>looks</source>
+        <translation>Aussehen</translation>
     </message>
     <message>
         <source>looks {looks}</source>
@@ -6145,6 +6413,10 @@
     <message>
         <source>measure the width and moisture of an offcut of the lot in two seasons, and enter its own coefficient</source>
         <translation>Breite und Feuchte eines Abschnitts des Postens in zwei Jahreszeiten messen und seinen eigenen Beiwert eintragen</translation>
+    </message>
+    <message>
+        <source>measured change</source>
+        <translation>gemessene Änderung</translation>
     </message>
     <message>
         <source>measurement</source>
@@ -6216,7 +6488,7 @@
     </message>
     <message>
         <source>mm, N. Edge: screw into the top, from the outer edge of {edge}, as the top is today. End: from the top's end at {end}. On rail: from the rail's own end (tenon included) toward {edge} or {end}. Moves: how far the top has gone there since it was fitted, + toward {other}: least/today/most, its likely error included.</source>
-        <translation>mm, N. Kante: Schraube in der Platte, von der Außenkante bei {edge}, wie die Platte heute ist. Ende: vom Ende der Platte bei {end}. An der Zarge: vom eigenen Ende der Zarge (mit Zapfen) zu {edge} oder {end} hin. Weg: wie weit die Platte dort seit dem Einpassen gegangen ist, + zu {other} hin: kleinster/heute/größter, ihr wahrscheinlicher Fehler ist enthalten.</translation>
+        <translation>mm, N. Kante: Schraube in der Platte, von der Außenkante bei {edge}, wie die Platte heute ist. Ende: vom Ende der Platte bei {end}. An der Zarge: vom eigenen Ende der Zarge (mit Zapfen) zu {edge} oder {end} hin. Weg: wie weit die Platte dort seit dem Einpassen gegangen ist, + zu {other} hin: min./heute/max., ihr wahrscheinlicher Fehler ist enthalten.</translation>
     </message>
     <message>
         <source>mm. As drawn: length × width × thickness. Today, driest, wettest: width across the grain, with the month.</source>
@@ -6239,6 +6511,10 @@
         <translation>Holzfeuchte</translation>
     </message>
     <message>
+        <source>moisture change</source>
+        <translation>Feuchteänderung</translation>
+    </message>
+    <message>
         <source>moisture change from {min:g} to {max:g} points</source>
         <translation>Feuchteänderung von {min:g} bis {max:g} Punkten</translation>
     </message>
@@ -6255,6 +6531,14 @@
         <translation>Feuchte bewegt es nicht</translation>
     </message>
     <message>
+        <source>moisture the width was taken at</source>
+        <translation>Feuchte, bei der die Breite gemessen ist</translation>
+    </message>
+    <message>
+        <source>moisture then</source>
+        <translation>Feuchte damals</translation>
+    </message>
+    <message>
         <source>moisture when built not said: shown for {low:g} to {high:g} %, and no cup</source>
         <translation>Feuchte beim Bau nicht gesagt: für {low:g} bis {high:g} % gezeigt, ohne Wölbung</translation>
     </message>
@@ -6265,6 +6549,14 @@
     <message>
         <source>monsoon home</source>
         <translation>Monsunklima</translation>
+    </message>
+    <message>
+        <source>month {number}</source>
+        <translation>Monat {number}</translation>
+    </message>
+    <message>
+        <source>monthly climate: temperature {temperature}; humidity {humidity}</source>
+        <translation>Klima nach Monaten: Temperatur {temperature}; Feuchte {humidity}</translation>
     </message>
     <message>
         <source>months</source>
@@ -6292,11 +6584,11 @@
     </message>
     <message>
         <source>most</source>
-        <translation>größte</translation>
+        <translation>max.</translation>
     </message>
     <message>
         <source>most, month</source>
-        <translation>größte, Monat</translation>
+        <translation>max., Monat</translation>
     </message>
     <message>
         <source>moulding across the side</source>
@@ -6321,6 +6613,10 @@
     <message>
         <source>museum</source>
         <translation>Museum</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
     </message>
     <message>
         <source>name a like wood's row, or use typical_ratios knowingly</source>
@@ -6831,6 +7127,10 @@
         <translation>von Teilen</translation>
     </message>
     <message>
+        <source>of the thickness</source>
+        <translation>der Dicke</translation>
+    </message>
+    <message>
         <source>on</source>
         <translation>auf</translation>
     </message>
@@ -6939,6 +7239,10 @@
         <translation>Außentemperatur, Wert {at}</translation>
     </message>
     <message>
+        <source>outline</source>
+        <translation>Umriss</translation>
+    </message>
+    <message>
         <source>outline of {shape} values</source>
         <translation>Umriss aus {shape} Werten</translation>
     </message>
@@ -7011,6 +7315,10 @@
         <translation>vernagelt (Holznagel)</translation>
     </message>
     <message>
+        <source>per 1 % MC</source>
+        <translation>je 1 % Holzfeuchte</translation>
+    </message>
+    <message>
         <source>percent, 0 to 100</source>
         <translation>Prozent, 0 bis 100</translation>
     </message>
@@ -7043,6 +7351,10 @@
         <translation>Stück</translation>
     </message>
     <message>
+        <source>pith</source>
+        <translation>Mark</translation>
+    </message>
+    <message>
         <source>pith (0, 0) is the centre of the section</source>
         <translation>Mark (0, 0) ist die Mitte des Querschnitts</translation>
     </message>
@@ -7071,8 +7383,16 @@
         <translation>ein Mark außerhalb des Querschnitts</translation>
     </message>
     <message>
+        <source>pith side</source>
+        <translation>Seite des Marks</translation>
+    </message>
+    <message>
         <source>pith side unknown: it may diamond either way</source>
         <translation>Seite des Marks unbekannt: Der Querschnitt kann sich nach beiden Seiten zur Raute verziehen</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
     </message>
     <message>
         <source>place more of them, or others</source>
@@ -7125,6 +7445,14 @@
     <message>
         <source>plausible range</source>
         <translation>plausibler Bereich</translation>
+    </message>
+    <message>
+        <source>point on the ring</source>
+        <translation>Punkt auf dem Jahrring</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>Punkte</translation>
     </message>
     <message>
         <source>poisson {poisson:g} gives no stable material</source>
@@ -7207,6 +7535,14 @@
         <translation>radial</translation>
     </message>
     <message>
+        <source>radial coefficient</source>
+        <translation>radialer Beiwert</translation>
+    </message>
+    <message>
+        <source>radial strain</source>
+        <translation>radiale Dehnung</translation>
+    </message>
+    <message>
         <source>rail</source>
         <translation>Zarge</translation>
     </message>
@@ -7231,6 +7567,10 @@
         <translation>die Platte neu lesen</translation>
     </message>
     <message>
+        <source>reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
         <source>readings in order of time, newest last or newest first</source>
         <translation>Messwerte nach der Zeit geordnet, der neueste zuletzt oder zuerst</translation>
     </message>
@@ -7241,6 +7581,10 @@
     <message>
         <source>recalled</source>
         <translation>aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>relative humidity</source>
+        <translation>relative Feuchte</translation>
     </message>
     <message>
         <source>relative humidity in percent</source>
@@ -7267,12 +7611,24 @@
         <translation>schräg</translation>
     </message>
     <message>
+        <source>ring angle</source>
+        <translation>Ringwinkel</translation>
+    </message>
+    <message>
         <source>ring angle {ring_angle_deg:g}°</source>
         <translation>Ringwinkel {ring_angle_deg:g}°</translation>
     </message>
     <message>
+        <source>ring points</source>
+        <translation>Punkte auf dem Jahrring</translation>
+    </message>
+    <message>
         <source>ring points of shape {shape}</source>
         <translation>Ringpunkte der Form {shape}</translation>
+    </message>
+    <message>
+        <source>ring radius</source>
+        <translation>Ringradius</translation>
     </message>
     <message>
         <source>ring radius not said: cup shown for radii from half the width, at least 40 mm, to 250 mm or the width</source>
@@ -7323,6 +7679,10 @@
         <translation>Ringe?</translation>
     </message>
     <message>
+        <source>rise of moisture</source>
+        <translation>Anstieg der Feuchte</translation>
+    </message>
+    <message>
         <source>rising order</source>
         <translation>steigende Reihenfolge</translation>
     </message>
@@ -7333,6 +7693,14 @@
     <message>
         <source>room beside both edges, {unit}</source>
         <translation>Spielraum neben beiden Kanten, {unit}</translation>
+    </message>
+    <message>
+        <source>room humidity</source>
+        <translation>Raumfeuchte</translation>
+    </message>
+    <message>
+        <source>room temperature</source>
+        <translation>Raumtemperatur</translation>
     </message>
     <message>
         <source>room temperatures</source>
@@ -7355,6 +7723,10 @@
         <translation>Rundzapfen lockert sich</translation>
     </message>
     <message>
+        <source>round top</source>
+        <translation>runde Platte</translation>
+    </message>
+    <message>
         <source>run its grain from side to side, fix it in the front's groove, and let it slide under the back: a slotted screw there, and room behind</source>
         <translation>seine Faser von Seite zu Seite laufen lassen, ihn in der Nut des Vorderstücks befestigen und unter dem Hinterstück gleiten lassen: dort eine Schraube im Langloch, und Platz dahinter</translation>
     </message>
@@ -7373,6 +7745,10 @@
     <message>
         <source>save it as UTF-8</source>
         <translation>sie als UTF-8 speichern</translation>
+    </message>
+    <message>
+        <source>saw lines</source>
+        <translation>Sägeschnitte</translation>
     </message>
     <message>
         <source>saw lines at {lines} mm with a kerf of {kerf:g} mm</source>
@@ -7475,6 +7851,18 @@
         <translation>Schrauben bei {screws_mm}</translation>
     </message>
     <message>
+        <source>searched: no single flip, turn or swap of two boards makes a listed layout flatter at its looks; a better one further away is possible</source>
+        <translation>gesucht: kein einzelnes Wenden, Drehen oder Tauschen zweier Bretter macht eine aufgeführte Lage bei ihrem Aussehen ebener; eine bessere, die weiter entfernt liegt, ist möglich</translation>
+    </message>
+    <message>
+        <source>searched: no single flip, turn or swap of two boards makes a listed layout flatter at its looks; a better one further away is possible; flips in the order given were all tried, so nothing there is better</source>
+        <translation>gesucht: kein einzelnes Wenden, Drehen oder Tauschen zweier Bretter macht eine aufgeführte Lage bei ihrem Aussehen ebener; eine bessere, die weiter entfernt liegt, ist möglich; in der gegebenen Reihenfolge wurde jedes Wenden versucht, dort ist also nichts besser</translation>
+    </message>
+    <message>
+        <source>section</source>
+        <translation>Querschnitt</translation>
+    </message>
+    <message>
         <source>see 'heartside years' and 'heartside places'</source>
         <translation>siehe „heartside years“ und „heartside places“</translation>
     </message>
@@ -7493,6 +7881,10 @@
     <message>
         <source>select two parts</source>
         <translation>zwei Teile auswählen</translation>
+    </message>
+    <message>
+        <source>shank</source>
+        <translation>Schaft</translation>
     </message>
     <message>
         <source>shape {shape}</source>
@@ -7515,8 +7907,16 @@
         <translation>Formen, die zueinander passen</translation>
     </message>
     <message>
+        <source>share let out</source>
+        <translation>nachgelassener Anteil</translation>
+    </message>
+    <message>
         <source>share let out {let_out!r}</source>
         <translation>nachgelassener Anteil {let_out!r}</translation>
+    </message>
+    <message>
+        <source>share of water in the glue</source>
+        <translation>Wasseranteil des Leims</translation>
     </message>
     <message>
         <source>shear of the groove's lip</source>
@@ -7575,8 +7975,24 @@
         <translation>über zwei Richtscheite peilen oder messen, wie weit eine Ecke von einer ebenen Bank absteht: bis {one:.1f} mm spricht für die erste Ursache, bis {two:.1f} mm für die zweite</translation>
     </message>
     <message>
+        <source>sink that may remain</source>
+        <translation>Einfall, der bleiben darf</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
+        <source>size of the block</source>
+        <translation>Größe des Klotzes</translation>
+    </message>
+    <message>
         <source>sizes in mm</source>
         <translation>Maße in mm</translation>
+    </message>
+    <message>
+        <source>skin moisture</source>
+        <translation>Feuchte der Oberfläche</translation>
     </message>
     <message>
         <source>slide line</source>
@@ -7687,6 +8103,10 @@
         <translation>einige der angegebenen Ringradien legten das Mark in den Querschnitt: in den Bereichen weggelassen</translation>
     </message>
     <message>
+        <source>some tenths of a degree to one degree uncertain</source>
+        <translation>auf einige Zehntelgrad bis ein Grad unsicher</translation>
+    </message>
+    <message>
         <source>something that was not told, or several causes at once</source>
         <translation>etwas, das nicht gesagt wurde, oder mehrere Ursachen zugleich</translation>
     </message>
@@ -7695,12 +8115,24 @@
         <translation>Holzart</translation>
     </message>
     <message>
+        <source>species correction</source>
+        <translation>Holzartkorrektur</translation>
+    </message>
+    <message>
+        <source>specific gravity</source>
+        <translation>Rohdichte (relativ)</translation>
+    </message>
+    <message>
         <source>spells</source>
         <translation>Zeitspannen</translation>
     </message>
     <message>
         <source>spread</source>
         <translation>Streuung</translation>
+    </message>
+    <message>
+        <source>spread of lots</source>
+        <translation>Streuung der Chargen</translation>
     </message>
     <message>
         <source>spread {spread!r}</source>
@@ -7713,6 +8145,10 @@
     <message>
         <source>stand it on stickers, both faces open, out of the sun</source>
         <translation>auf Stapelleisten stellen, beide Seiten offen, nicht in die Sonne</translation>
+    </message>
+    <message>
+        <source>standard deviation</source>
+        <translation>Standardabweichung</translation>
     </message>
     <message>
         <source>start_mc {start!r} is impossible</source>
@@ -7839,8 +8275,28 @@
         <translation>Befestigung entfernen</translation>
     </message>
     <message>
+        <source>tang.</source>
+        <translation>tang.</translation>
+    </message>
+    <message>
         <source>tangential</source>
         <translation>tangential</translation>
+    </message>
+    <message>
+        <source>tangential coefficient</source>
+        <translation>tangentialer Beiwert</translation>
+    </message>
+    <message>
+        <source>tangential strain</source>
+        <translation>tangentiale Dehnung</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>temperature of the air</source>
+        <translation>Lufttemperatur</translation>
     </message>
     <message>
         <source>temperature outside {temperature_range:g} to {temperature_range2:g} °C</source>
@@ -8507,6 +8963,10 @@
         <translation>Dicken in einem Verhältnis bis {most_thickness_ratio:g} in einer Platte</translation>
     </message>
     <message>
+        <source>thread in the wood</source>
+        <translation>Gewinde im Holz</translation>
+    </message>
+    <message>
         <source>three points on one ring (x y x y x y, mm)</source>
         <translation>drei Punkte auf einem Ring (x y x y x y, mm)</translation>
     </message>
@@ -8525,6 +8985,10 @@
     <message>
         <source>tight</source>
         <translation>eng</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>Uhrzeit</translation>
     </message>
     <message>
         <source>tips off its support: its weight or an anchor beyond the support turns it over</source>
@@ -8549,6 +9013,10 @@
     <message>
         <source>toe, outside</source>
         <translation>Außenecke</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>Toleranz</translation>
     </message>
     <message>
         <source>tongue</source>
@@ -8631,6 +9099,10 @@
         <translation>ein kürzeres Wort versuchen</translation>
     </message>
     <message>
+        <source>turn</source>
+        <translation>Drehung</translation>
+    </message>
+    <message>
         <source>turn the grain along the line of the hinges, or frame the panel; or screw one hinge fast and the other in slots along that line</source>
         <translation>die Faser in die Linie der Bänder drehen, oder die Füllung rahmen; oder ein Band fest schrauben und das andere in Langlöchern längs dieser Linie</translation>
     </message>
@@ -8681,6 +9153,10 @@
     <message>
         <source>unequal finish</source>
         <translation>ungleiche Oberfläche</translation>
+    </message>
+    <message>
+        <source>unheated</source>
+        <translation>ungeheizt</translation>
     </message>
     <message>
         <source>unheated shop, continental</source>
@@ -8783,8 +9259,16 @@
         <translation>für sehr dicke oder dicht geschlossene Bretter das spektrale Jahr nehmen</translation>
     </message>
     <message>
+        <source>value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
         <source>value_mm is empty</source>
         <translation>value_mm ist leer</translation>
+    </message>
+    <message>
+        <source>vapour permeance</source>
+        <translation>Dampfdurchlässigkeit</translation>
     </message>
     <message>
         <source>veneer of {thick:.1f} mm follows what it is glued to (common practice, no source)</source>
@@ -8809,6 +9293,14 @@
     <message>
         <source>water from the glue</source>
         <translation>Wasser aus dem Leim</translation>
+    </message>
+    <message>
+        <source>waves</source>
+        <translation>wellig</translation>
+    </message>
+    <message>
+        <source>weather: {source}</source>
+        <translation>Wetter: {source}</translation>
     </message>
     <message>
         <source>web frame across the side</source>
@@ -8891,6 +9383,10 @@
         <translation>breiter, als die Praxis zulässt</translation>
     </message>
     <message>
+        <source>width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
         <source>width across the grain, {unit}</source>
         <translation>Breite quer zur Faser, {unit}</translation>
     </message>
@@ -8899,8 +9395,16 @@
         <translation>Breite wie gezeichnet</translation>
     </message>
     <message>
+        <source>width now</source>
+        <translation>Breite jetzt</translation>
+    </message>
+    <message>
         <source>width strain</source>
         <translation>Dehnung der Breite</translation>
+    </message>
+    <message>
+        <source>width then</source>
+        <translation>Breite damals</translation>
     </message>
     <message>
         <source>width today {size}</source>
@@ -8953,6 +9457,14 @@
     <message>
         <source>wood at {wood:.1f} % by meter</source>
         <translation>Holz bei {wood:.1f} %, gemessen</translation>
+    </message>
+    <message>
+        <source>wood or material</source>
+        <translation>Holz oder Werkstoff</translation>
+    </message>
+    <message>
+        <source>wood temperature</source>
+        <translation>Holztemperatur</translation>
     </message>
     <message>
         <source>wood?</source>
@@ -9035,6 +9547,10 @@
         <translation>Jahr</translation>
     </message>
     <message>
+        <source>year of air</source>
+        <translation>Jahresgang</translation>
+    </message>
+    <message>
         <source>year {name!r}</source>
         <translation>Jahr {name!r}</translation>
     </message>
@@ -9069,10 +9585,6 @@
     <message>
         <source>{ask}, so the longest edge does not tell; tag the grain</source>
         <translation>{ask}, darum sagt die längste Kante nichts; die Faser angeben</translation>
-    </message>
-    <message>
-        <source>{atleast_1d:g} {unit} is not a usable {what}</source>
-        <translation>{atleast_1d:g} {unit} ist unbrauchbar: {what}</translation>
     </message>
     <message>
         <source>{axis} edge</source>
@@ -9251,6 +9763,10 @@
         <translation>{cover} bleiben in der Nut</translation>
     </message>
     <message>
+        <source>{day} {month} {year}</source>
+        <translation>{day}. {month} {year}</translation>
+    </message>
+    <message>
         <source>{degrees:g} is no temperature of a room</source>
         <translation>{degrees:g} ist keine Temperatur eines Raums</translation>
     </message>
@@ -9341,10 +9857,6 @@
     <message>
         <source>{flat:g} °C outdoors</source>
         <translation>{flat:g} °C im Freien</translation>
-    </message>
-    <message>
-        <source>{flat:g}{unit} cannot be used as {what}</source>
-        <translation>{flat:g}{unit} ist unbrauchbar: {what}</translation>
     </message>
     <message>
         <source>{given} is no part</source>
@@ -9515,6 +10027,10 @@
         <translation>{lot}: noch nichts gelernt: Die Feuchte hat sich für {n} Messungen zu wenig geändert. Messen, wenn sie um {change:.1f} % von der beim Einpassen abweicht; am weitesten weicht sie im {month} ab, um {most:.1f} %</translation>
     </message>
     <message>
+        <source>{low:5.1f} % in {dry}, {high:.1f} % in {wet}</source>
+        <translation>{low:5.1f} % im {dry}, {high:.1f} % im {wet}</translation>
+    </message>
+    <message>
         <source>{low:g} to {high:g}</source>
         <translation>{low:g} bis {high:g}</translation>
     </message>
@@ -9567,6 +10083,10 @@
         <translation>{mm} {unit} {way} an jeder Kante, {when}</translation>
     </message>
     <message>
+        <source>{name!r} can mean several</source>
+        <translation>{name!r} kann mehreres meinen</translation>
+    </message>
+    <message>
         <source>{name!r} cannot be {value:g}</source>
         <translation>{name!r} kann nicht {value:g} sein</translation>
     </message>
@@ -9581,6 +10101,10 @@
     <message>
         <source>{name!r} is of another document</source>
         <translation>{name!r} gehört zu einem anderen Dokument</translation>
+    </message>
+    <message>
+        <source>{name!r} is only a part of a name</source>
+        <translation>{name!r} ist nur ein Teil eines Namens</translation>
     </message>
     <message>
         <source>{name!r} is to be a number, not {value!r}</source>
@@ -9963,6 +10487,14 @@
         <translation>{spoken} kommt nach {spoken2}: Uhr zurückgestellt; geordnet</translation>
     </message>
     <message>
+        <source>{spoken} once more, with other readings: the first kept</source>
+        <translation>{spoken} noch einmal, mit anderen Messwerten: der erste behalten</translation>
+    </message>
+    <message>
+        <source>{spoken} once more: the first kept</source>
+        <translation>{spoken} noch einmal: der erste behalten</translation>
+    </message>
+    <message>
         <source>{spot}: the ring radius is unknown, so the cup is too</source>
         <translation>{spot}: Der Ringradius ist unbekannt, also auch die Wölbung</translation>
     </message>
@@ -10077,6 +10609,10 @@
     <message>
         <source>{value:g} {unit} is out of range for {what}</source>
         <translation>{value:g} {unit} liegt außerhalb des Bereichs: {what}</translation>
+    </message>
+    <message>
+        <source>{value:g}{unit} cannot be used as {what}</source>
+        <translation>{value:g}{unit} ist unbrauchbar: {what}</translation>
     </message>
     <message>
         <source>{values!r} is not a number</source>
