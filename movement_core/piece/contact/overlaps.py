@@ -251,12 +251,20 @@ def _corners(scene: Scene) -> tuple[Floats, Ints]:
         solid = None if body.placed is None else body.placed.solid
         distinct = known.get(solid) if solid is not None else None
         if distinct is None:
-            distinct = np.unique(np.round(cloud, 6), axis=0, return_index=True)[1]
+            distinct = _distinct(np.round(cloud, 6))
             if solid is not None:
                 known[solid] = distinct
         clouds.append(cloud[distinct])
     starts = np.concatenate([[0], np.cumsum([len(cloud) for cloud in clouds])])
     return np.concatenate(clouds), starts
+
+
+def _distinct(points: Floats) -> Ints:
+    """Indices of the points (N, 3) of which none is the same as another."""
+    order = np.lexsort(points.T)
+    new = np.ones(len(points), dtype=bool)
+    new[1:] = (points[order[1:]] != points[order[:-1]]).any(axis=1)
+    return np.asarray(order[new])
 
 
 def _is_hole(curved: CurvedFace) -> bool:
