@@ -5,6 +5,7 @@ from __future__ import annotations
 import FreeCAD
 import FreeCADGui
 import numpy as np
+import Part
 import pytest
 
 from tests.gui import bench_piece as bench
@@ -304,6 +305,28 @@ def test_no_view_cuts_off_what_moves_toward_the_eye(table, see, pump):
         heights = np.concatenate([vectors_of(lines.vectors)[:, 2] for lines in (scene.edges, *scene.marks)])
         heights = heights + scene.carrier.origin[2]
         assert bottom < heights.min() and heights.max() < top
+
+
+def test_rings_stay_on_the_end_of_a_stub_tenon(see, pump, shot):
+    doc = FreeCAD.newDocument("Stub")
+    rail = doc.addObject("Part::Feature", "Rail")
+    stub = Part.makeBox(30, 30, 8, FreeCAD.Vector(400, 25, 6))
+    rail.Shape = Part.makeBox(400, 80, 20).fuse(stub)
+    rail.Label = "Rail wood{white oak; grain x; show z; pith 0 60; built 9}"
+    doc.recompute()
+    bench.isometric()
+    panel = see()
+    find("HeartsideSeason_rings").setChecked(True)
+    pump(0.2)
+    shot("season-stub-tenon")
+    rings = panel.scene._grain_marks(0).rings
+    spans = [
+        np.ptp(np.concatenate([line for line in rings if sign * line[0, 2] > 0]), axis=0)
+        for sign in (-1.0, 1.0)
+    ]
+    (stub, sawn) = sorted(spans, key=lambda span: span[0])
+    assert 20 < stub[0] <= 30 and 4 < stub[1] <= 8  # the stub alone
+    assert 70 < sawn[0] <= 80 and 15 < sawn[1] <= 20  # the other end is as wide as the rail
 
 
 def test_true_size_and_magnified(table, see, tmp_path, pump):

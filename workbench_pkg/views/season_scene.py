@@ -13,9 +13,10 @@ from pivy import coin
 
 from movement_core.piece.part import Part
 from movement_core.sheet.carried import Carrier
-from movement_core.sheet.grain_marks import grain_marks
+from movement_core.sheet.grain_marks import GrainMarks, grain_marks
 from movement_core.sheet.margins import Margin
 from movement_core.sheet.motion import PieceMotion
+from workbench_pkg.actions.pointing import end_outlines
 from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.panels.palette import INK, PAPER, Colour, fraction
 from workbench_pkg.panels.season_colours import DRY, POINTED, WET, share_colour
@@ -205,7 +206,7 @@ class SeasonScene:
 
     def _show_rings(self, on: bool) -> None:
         if on and not self.marks:
-            marks = {index: grain_marks(self.parts[index]) for index in self.figures}
+            marks = {index: self._grain_marks(index) for index in self.figures}
             for name, width in (("rings", 1.5), ("arrow", 2.5)):
                 lines = self._lines({index: getattr(mark, name) for index, mark in marks.items()})
                 self.marks.append(lines)
@@ -215,6 +216,12 @@ class SeasonScene:
         self.mark_switch.whichChild = coin.SO_SWITCH_ALL if on else coin.SO_SWITCH_NONE
         if on:
             self.show(self.day, self.factor)
+
+    def _grain_marks(self, index: int) -> GrainMarks:
+        part = self.parts[index]
+        return grain_marks(
+            part, end_outlines(self.leaves[part.key], part) if part.frame.grain.known else None
+        )
 
     # ---- single parts -------------------------------------------------------------------------------------
 
