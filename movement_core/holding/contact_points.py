@@ -57,7 +57,7 @@ def contact_points(
     count = 0
     for index, bearing in enumerate(bearings):
         outline = clip_to_rectangle(np.asarray(bearing.outline_mm, dtype=float), half)
-        if len(outline) < 2:
+        if not len(outline):
             continue
         pieces = (
             [_edge(outline[0], outline[1], spacing, glue_lines_mm)]
@@ -85,8 +85,8 @@ def _on_the_plate(plate: Plate, places: Array, reach: Array) -> list[tuple[Array
     if not plate.outline_mm:
         return [(places, reach)]
     inside = np.concatenate([[False], plate.holds(places), [False]])
-    starts = np.nonzero(~inside[:-1] & inside[1:])[0]
-    ends = np.nonzero(inside[:-1] & ~inside[1:])[0]
+    starts = np.flatnonzero(~inside[:-1] & inside[1:])
+    ends = np.flatnonzero(inside[:-1] & ~inside[1:])
     return [(places[a:b], reach[a:b]) for a, b in zip(starts, ends)]
 
 

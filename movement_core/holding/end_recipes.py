@@ -95,9 +95,9 @@ def breadboard_end(
     edges = (strain.lines_mm[0], strain.lines_mm[-1])
     margin = tenon_width_mm / 2 + thickness_mm  # keep the last mortise closed toward the end piece's own end
     room = strain.width_mm - 2 * margin
-    count = max(1, math.floor(room / (2.5 * tenon_width_mm)) + 1) if room > 0 else 1
+    count = math.floor(room / (2.5 * tenon_width_mm)) + 1 if room > 0 else 1
     count += 1 - count % 2
-    if room <= 0 or count == 1:
+    if count == 1:
         centres = np.array([fixed_mm])
     else:
         centres = np.linspace(edges[0] + margin, edges[1] - margin, count)

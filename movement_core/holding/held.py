@@ -233,8 +233,8 @@ def _lifted(trial: Trial, gap: Array) -> tuple[Lifted, ...]:
     found = []
     for first, last in contacts.runs:
         open_here = np.concatenate([[False], gap[first:last] > LIFT_MM, [False]])
-        starts = np.nonzero(~open_here[:-1] & open_here[1:])[0] + first
-        ends = np.nonzero(open_here[:-1] & ~open_here[1:])[0] + first
+        starts = np.flatnonzero(~open_here[:-1] & open_here[1:]) + first
+        ends = np.flatnonzero(open_here[:-1] & ~open_here[1:]) + first
         for a, b in zip(starts, ends):
             head, tail = contacts.points_mm[a], contacts.points_mm[b - 1]
             found.append(

@@ -152,8 +152,8 @@ def equilibrium(body: Body, springs: Springs, start: NDArray[np.int8], most_step
 def _solve(body: Body, springs: Springs, states: NDArray[np.int8]) -> tuple[Array, Array]:
     """(m,) forces and (r,) rigid motion if every spring stayed in its state."""
     force = np.where(states == 2, springs.limit_n, 0.0)
-    active = np.nonzero((states == 1) | (states == -1))[0]
-    slipped = np.nonzero(states == 2)[0]
+    active = np.flatnonzero((states == 1) | (states == -1))
+    slipped = np.flatnonzero(states == 2)
     pulls = states[active] == 1
     stiffness = np.where(pulls, springs.pull_n_mm[active], springs.push_n_mm[active])
     begins = np.where(pulls, springs.pull_from_mm[active], springs.push_from_mm[active])

@@ -13,7 +13,7 @@ import numpy as np
 
 from movement_core.air.bounds import within
 from movement_core.air.daily import Air, daily_moisture
-from movement_core.moisture.events import BoardInAir, days_to_come_within
+from movement_core.moisture.events import BoardInAir, day_after_the_last, days_to_come_within
 from movement_core.moisture.marching import DEFAULT_CELLS, March, grid, march
 from movement_core.moisture.meter import METER_SD, mean_of_core_and_skin, parabolic_profile
 from movement_core.wording import phrase, say
@@ -126,8 +126,5 @@ def _wait(course: March, target: float, tolerance: float, core_to_skin: float) -
     """First day from which the mean is near the target and the board even, for good."""
     near = days_to_come_within(course, target, tolerance)
     skin = (course.show_mc + course.back_mc) / 2
-    uneven = np.nonzero(np.abs(course.core_mc - skin) > core_to_skin)[0]
-    if near is None or (uneven.size and uneven[-1] + 1 >= course.time_days.size):
-        return None
-    even = float(course.time_days[uneven[-1] + 1]) if uneven.size else 0.0
-    return max(near, even)
+    even = day_after_the_last(np.abs(course.core_mc - skin) > core_to_skin, course)
+    return None if near is None or even is None else max(near, even)

@@ -112,7 +112,7 @@ def event_of(name: str, course: March) -> Event:
     difference = course.face_difference_mc
     worst = int(np.abs(difference).argmax())
     above = np.abs(difference) > max(FADED * abs(difference[worst]), SLACK_MC)
-    faded = _after_the_last(above, course)
+    faded = day_after_the_last(above, course)
     change = course.mean_mc - course.mean_mc[0]
     return Event(
         name,
@@ -180,10 +180,10 @@ def delivery(board: BoardInAir, start_mc: ArrayLike, *, follow_days: float = 365
 
 def days_to_come_within(course: March, target_mc: float, within_mc: float) -> float | None:
     """First day from which the mean stays within so many points of a target; None if the course never does."""
-    return _after_the_last(np.abs(course.mean_mc - target_mc) > within_mc, course)
+    return day_after_the_last(np.abs(course.mean_mc - target_mc) > within_mc, course)
 
 
-def _after_the_last(outside: NDArray[np.bool_], course: March) -> float | None:
+def day_after_the_last(outside: NDArray[np.bool_], course: March) -> float | None:
     """First day after every step that lies outside: 0 where none does, None where the last one does."""
     last = np.flatnonzero(outside)[-1:]
     if not last.size:

@@ -113,7 +113,7 @@ def glue_wait(
 
     def wait(factor: float) -> float:
         depth = sink(factor, times)
-        enough = np.nonzero(depth <= sink_mm)[0]
+        enough = np.flatnonzero(depth <= sink_mm)
         if enough.size == 0:
             raise InputError(
                 say("the joint would still sink by more than {sink:g} mm after a year", sink=sink_mm),

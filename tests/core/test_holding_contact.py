@@ -11,7 +11,7 @@ from movement_core.holding.plate import _joints
 
 OAK = Elastic(13000.0, 1000.0, 900.0, 0.4)
 PLATE = Plate(1200.0, 600.0, 20.0, OAK, 700.0)
-# a U lying on its side: open toward +along between 100 and 200 across
+# a U lying on its side: a notch 100 mm across, open toward +along
 TROUGH = ((-300.0, -150.0), (300.0, -150.0), (300.0, -50.0), (-100.0, -50.0), (-100.0, 50.0), (300.0, 50.0),
           (300.0, 150.0), (-300.0, 150.0))  # fmt: skip
 
