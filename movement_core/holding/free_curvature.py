@@ -147,7 +147,7 @@ class FreeCurvature:
         board = np.clip(np.searchsorted(lines, x, side="right") - 1, 0, len(crown) - 1)
         step = np.clip(x, lines[0], lines[-1]) - lines[board]
         height = start[board] + slope[board] * step - crown[board] * step**2 / 2
-        height = height + np.where(x < lines[0], (x - lines[0]) * slope[0], 0.0)
+        # before the first edge the level start runs on
         height = height + np.where(x > lines[-1], (x - lines[-1]) * (slope[-1] - crown[-1] * widths[-1]), 0.0)
         chord = start[-1] * (x - lines[0]) / (lines[-1] - lines[0])
         result: Array = height - chord

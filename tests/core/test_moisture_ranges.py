@@ -7,8 +7,12 @@ import re
 import numpy as np
 import pytest
 
+from movement_core.air.year import Year
 from movement_core.errors import InputError
+from movement_core.moisture import acceptance as accepting
+from movement_core.moisture.acceptance import acceptance
 from movement_core.moisture.compression import compression_set, narrower_after_mm
+from movement_core.moisture.consequence import gradient_curvature, width_through_year
 from movement_core.moisture.events import BoardInAir, wet_face
 from movement_core.moisture.glue import glue_line_excess, glue_wait
 from movement_core.moisture.journey import built_moisture
@@ -22,6 +26,7 @@ from movement_core.moisture.meter import (
     pin_depth_mm,
     stick_moisture,
 )
+from movement_core.moisture.response import wood_year
 from movement_core.moisture.slab import half_time_days, uptake
 from movement_core.moisture.spread import Uncertain, size_change_spread
 from movement_core.moisture.transport import diffusivity, dry_density, exchange
@@ -62,6 +67,16 @@ def stick(**given):
     """A moisture from a stick, with one figure given."""
     figures = {"width_mm": 302.0, "width_then_mm": 300.0, "mc_then": 8.0, "coefficient": 0.0036}
     return stick_moisture(**{**figures, **given})
+
+
+HOME = Year("invented", (21,) * 12, (50,) * 12, "invented for a test")
+YEAR = wood_year(HOME, 20, 0.65)
+STOCK = BoardInAir(20, 0.65, 20, 50, depends_on_moisture=False)
+
+
+def accepted(**given):
+    """Stock accepted for a home, with one figure given."""
+    return acceptance(STOCK, HOME, **{"core_mc": 9.0, "skin_mc": 9.0, **given})
 
 
 RANGES = [
@@ -114,8 +129,29 @@ RANGES = [
     ("calipers", lambda v: learned(caliper_sd_mm=v), 1e-4, 10.0),
     ("spread of lots", lambda v: learn_lot([observed()], v), 1e-4, 1.0),
     ("tool", lambda v: learn_lot([observed(tool_sd_mm=v)]), 1e-4, 1e6),
+    ("doubt of its moisture", lambda v: learn_lot([observed(moisture_sd=v)]), 0.0, 1e6),
+    ("doubt of its start", lambda v: learn_lot([observed(start_sd_mc=v)]), 0.0, 1e6),
+    ("doubt of its first size", lambda v: learn_lot([observed(start_sd_mm=v)]), 0.0, 1e6),
+    ("width of a stick", lambda v: stick(width_mm=v, width_then_mm=300.0), 1.0, 5000.0),
+    ("width of it then", lambda v: stick(width_mm=300.0, width_then_mm=v), 1.0, 5000.0),
+    ("coefficient of a stick", lambda v: stick(coefficient=v), 1e-5, 0.02),
+    ("thickness that cups", lambda v: gradient_curvature(0.0036, 1.0, v), 0.1, 1000.0),
+    ("moisture of a width", lambda v: width_through_year(300.0, 0.0036, YEAR, v), 0.0, 30.0),
+    ("width in a year", lambda v: width_through_year(v, 0.0036, YEAR, 9.0), 1e-3, 1e5),
+    ("core of stock", lambda v: accepted(core_mc=v), 0.0, 120.0),
+    ("skin of stock", lambda v: accepted(skin_mc=v), 0.0, 120.0),
+    ("tolerance", lambda v: accepted(within_mc=v), 0.1, 10.0),
+    ("doubt of readings", lambda v: accepted(reading_sd_mc=v), 0.0, 10.0),
+    ("moisture of a diffusivity", lambda v: diffusivity(20, v, 0.6), 0.0, 30.0),
+    ("density of a diffusivity", lambda v: diffusivity(20, 10, v), 0.1, 1.3),
     ("measured", lambda v: learn_lot([observed(measured_mm=v)]), -1e5, 1e5),
 ]
+
+
+@pytest.fixture(autouse=True)
+def short_waits(monkeypatch):
+    """A week of waiting is marched instead of two years."""
+    monkeypatch.setattr(accepting, "LONGEST_WAIT_DAYS", 7.0)
 
 
 def beyond(end, sign):

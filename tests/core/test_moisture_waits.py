@@ -23,7 +23,7 @@ from movement_core.moisture.events import (
 )
 from movement_core.moisture.glue import glue_line_excess, glue_wait
 from movement_core.moisture.journey import built_moisture, over_plausible
-from movement_core.moisture.marching import March
+from movement_core.moisture.marching import March, march
 from movement_core.moisture.spread import Uncertain
 from movement_core.moisture.transport import diffusivity
 
@@ -186,6 +186,18 @@ def test_wet_stock_waits_from_thirty_percent_on(monkeypatch):
     assert acceptance(SHOP, STEADY, 12).core_minus_skin_mc == 0
 
 
+def test_stock_dries_at_the_mean_of_what_it_is_and_what_the_room_makes_of_it(monkeypatch):
+    """The diffusivity of its own march: constant, at the mean of its moisture and the room's."""
+    monkeypatch.setattr(accepting, "LONGEST_WAIT_DAYS", 120.0)
+    target = float(equilibrium_moisture(20, 50))
+    rate = float(diffusivity(20, (16.0 + SHOP.air_mc) / 2, 0.65))
+    drying = march(20, 16.0, [SHOP.spell(120.0)], rate)
+    expected = days_to_come_within(drying, target, 2.0)
+    found = acceptance(SHOP, STEADY, 16.0, 16.0, core_to_skin_mc=9.0)
+    assert found.days_to_wait == pytest.approx(expected)
+    assert found.room_mc == SHOP.air_mc
+
+
 def test_the_wait_ends_when_both_conditions_hold_for_good(monkeypatch):
     monkeypatch.setattr(accepting, "LONGEST_WAIT_DAYS", 200.0)
     target = acceptance(SHOP, STEADY, 9).target_mc
@@ -212,8 +224,8 @@ def test_moisture_as_built_is_given_told_by_the_shop_or_missing():
     )  # thick wood is still damper than the winter's air
     for half in ({"thickness_mm": 40}, {"specific_gravity": 0.65}):
         assert built_moisture(shop=HOME, date=day, **half).mc == built_moisture(shop=HOME, date=day).mc
-    for half in ({"shop": HOME}, {"date": day}):
-        with pytest.raises(InputError, match="belong together"):
+    for half, missing in (({"shop": HOME}, "add the date"), ({"date": day}, "add the shop's year")):
+        with pytest.raises(InputError, match=f"belong together.*{missing}"):
             built_moisture(**half)
 
 

@@ -150,8 +150,9 @@ def test_a_pith_is_one_point(pith):
 
 @pytest.mark.parametrize("pith", [(50.0, 0.0), (0.0, -10.0), (80.0, 80.0)])
 def test_a_boxed_heart_lies_inside(pith):
-    with pytest.raises(InputError, match="free_shape"):
+    with pytest.raises(InputError, match="free_shape") as caught:
         solve_boxed_heart(100.0, 20.0, pith)
+    assert f"pith ({pith[0]:g}, {pith[1]:g}) mm is outside a section of 100 × 20 mm" in str(caught.value)
 
 
 def test_a_laying_is_of_the_boards_there_are():

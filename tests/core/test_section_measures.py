@@ -130,6 +130,14 @@ def test_an_unsure_side_leaves_either_lean():
     assert unsure.diamond_range_degrees == pytest.approx((-most, most))
 
 
+@pytest.mark.parametrize("heart", ["show", "back"])
+def test_an_unsure_side_of_a_class_leaves_the_greatest_lean_of_its_range(heart):
+    """Flat-sawn is 0 to 30°: level rings do not lean, those at 30° most, one way or the other by the heart side."""
+    most = section_movement(60.0, 60.0, Rings.angle(30, heart=heart, pith_side="right"), A, B).diamond_degrees
+    found = section_movement(60.0, 60.0, Rings.cut("flat", heart=heart), A, B)
+    assert found.diamond_range_degrees == pytest.approx((-abs(most), abs(most)), rel=1e-6)
+
+
 def test_an_edge_points_as_a_bending_moment_feels_it():
     """x = c·y³ on −1 … 1: ∫ y·(c·y³ + i·y) dy = 2c/5 + 2i/3, by calculus."""
     heights = np.concatenate(([-1.0], np.polynomial.legendre.leggauss(8)[0], [1.0]))

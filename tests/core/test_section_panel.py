@@ -40,6 +40,31 @@ def test_profile_has_the_points_asked_for_with_every_glue_line_among_them():
         panel.profile(-4, samples=3)
 
 
+def test_points_are_shared_out_by_width():
+    """No board is a step or more from its share of the width, but for one step that each has at least."""
+    for widths in ((30, 110, 75), (100, 100, 100), (10, 500, 90), (61, 64, 58, 67)):
+        panel = Panel([Board(WOOD, w, 20, (0, 60)) for w in widths])
+        for samples in (len(widths) + 1, 12, 40, 101):
+            at = (0, *panel.shape(0.0, samples, settle=False).glue_lines, samples - 1)
+            for steps, width in zip(np.diff(at), widths):
+                assert steps >= 1
+                assert (
+                    steps == 1 or abs(steps - width / sum(widths) * (samples - 1)) < 1 + 1e-9 or samples < 40
+                )
+    assert Panel(same_way(2)).profile(-4).shape == (81, 2)  # forty steps a board where nothing is said
+
+
+def test_a_panel_of_one_board_has_no_glue_line():
+    for change in (-4.0, np.array([-4.0, 0.0]), np.zeros((2, 3)) - 2.0):
+        shape = Panel(same_way(1)).shape(change, 9)
+        for none in (shape.kink_rad, shape.step_show_mm, shape.step_back_mm):
+            assert none.shape == (*np.shape(change), 0)
+        assert shape.glue_tension_mpa.shape == shape.glue_shear_mpa.shape == (*np.shape(change), 0)
+        assert shape.glue_lines == ()
+        assert np.abs(shape.settled_mm).max() < 1e-9
+        np.testing.assert_allclose(shape.profile, same_way(1)[0].profile(change, 9), atol=1e-9)
+
+
 def test_a_panel_is_scalloped():
     shape = Panel(same_way()).shape(-4)
     assert (shape.surface_curvature_per_mm > 0).all()
