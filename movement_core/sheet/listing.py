@@ -69,10 +69,16 @@ def list_years(word: str = "") -> str:
     for year in all_years():
         if word.strip().lower() not in year.name.lower():
             continue
-        lines.append(f"{year.name:32} {_dry_and_wet(year)}\n    {told_basis(year.basis)}")
+        lines.append(f"{year.name:32} {_dry_and_wet(year)}\n    {_also_called(year)}{told_basis(year.basis)}")
     if not lines:
         _raise_unknown(phrase("year of air"), word, [(one.name,) for one in all_years()])
     return "\n".join(lines)
+
+
+def _also_called(year: Year) -> str:
+    """What reports call a year, where that is not the name that is typed."""
+    called = say(year.name)
+    return "" if called == year.name else f"{called}: "
 
 
 def _dry_and_wet(year: Year) -> str:

@@ -56,7 +56,7 @@ BEFORE_SET_UP = {
     "workbench_pkg.batch.forms",
     "workbench_pkg.batch.html_index",
     "workbench_pkg.batch.known",
-    "workbench_pkg.batch.speech",
+    "workbench_pkg.setup.speech",
     "workbench_pkg.batch.output",
     "workbench_pkg.batch.parsing",
     "workbench_pkg.batch.pool",

@@ -152,7 +152,7 @@ def test_a_fault_of_our_own_is_one_line_and_debug_shows_it(capsys, monkeypatch):
         raise ZeroDivisionError("by design")
 
     monkeypatch.setattr(
-        cli, "parse", lambda arguments: argparse.Namespace(carry_out=broken, needs_host=False, debug=False)
+        cli, "parse", lambda *_: argparse.Namespace(carry_out=broken, needs_host=False, debug=False)
     )
     assert cli.run(["check"]) == 2
     told = capsys.readouterr()

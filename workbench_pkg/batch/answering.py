@@ -13,6 +13,7 @@ from typing import Any
 
 from workbench_pkg.batch.output import REPORTS, print_json
 from workbench_pkg.setup import run_in_host
+from workbench_pkg.setup.speech import say
 
 ALL_HOLD, FINDINGS, NOT_CHECKED, INTERRUPTED = 0, 1, 2, 130
 WORKER = "workbench_pkg.batch.worker"
@@ -28,7 +29,7 @@ def ask_worker(job: dict[str, Any]) -> dict[str, Any]:
             return dict(json.loads(run.stdout or ""))
         except ValueError:
             pass
-    message = f"{job.get('shown', job['command'])}: the CAD host stopped without an answer"
+    message = say("{name}: the CAD host stopped without an answer", name=job.get("shown", job["command"]))
     if job.get("debug"):
         print(run.chatter, file=sys.stderr)
     return {"errors": [{"message": message, "part": ""}]}

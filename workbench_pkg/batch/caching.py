@@ -10,6 +10,7 @@ import time
 from pathlib import Path
 
 from workbench_pkg.setup import UseError, written_whole
+from workbench_pkg.setup.speech import say
 
 UNUSED_S = 90 * 24 * 3600.0
 STAMP, DAY_S = "swept", 24 * 3600.0
@@ -34,13 +35,15 @@ def ready_cache(named: Path | None) -> Path | None:
         folder = named or cache_folder()
         folder.mkdir(parents=True, exist_ok=True)
         if not os.access(folder, os.W_OK):
-            raise PermissionError(13, "you may not write there")
+            raise PermissionError(13, say("you may not write there"))
     except (OSError, RuntimeError) as error:
         if named is None:
             return None
         reason = getattr(error, "strerror", None) or error
         raise UseError(
-            f"no cache can be kept there ({reason})", where=str(named), todo="name another folder"
+            say("no cache can be kept there ({reason})", reason=reason),
+            where=str(named),
+            todo=say("name another folder"),
         ) from None
     _sweep(folder)
     return folder

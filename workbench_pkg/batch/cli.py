@@ -13,8 +13,11 @@ import threading
 from workbench_pkg.batch.answering import INTERRUPTED, NOT_CHECKED
 from workbench_pkg.batch.output import leave_stdout, prepare_streams, print_failure, wants_json
 from workbench_pkg.batch.parsing import TypingError
+from workbench_pkg.batch.shared_words import language_typed
 from workbench_pkg.batch.words import help_text, parse
 from workbench_pkg.setup import PlainError, ensure_host
+from workbench_pkg.setup.speech import say, speak
+from workbench_pkg.translations.files import catalogue
 
 
 def run(arguments: list[str]) -> int:
@@ -26,7 +29,7 @@ def run(arguments: list[str]) -> int:
         sys.stdout.flush()
         return code
     except KeyboardInterrupt:
-        print("heartside: stopped", file=sys.stderr)
+        print("heartside: " + say("stopped"), file=sys.stderr)
         return INTERRUPTED
     except BrokenPipeError:  # whoever reads us has seen enough
         leave_stdout()
@@ -35,15 +38,20 @@ def run(arguments: list[str]) -> int:
         if "--debug" in arguments:
             raise
         where = f"{error.filename}: " if isinstance(error.filename, str) else ""
-        told = f"{where}the answer cannot be written out ({error.strerror or error})"
-        print(f"heartside: {told}", file=sys.stderr)
+        told = say("the answer cannot be written out ({reason})", reason=error.strerror or error)
+        print(f"heartside: {where}{told}", file=sys.stderr)
         leave_stdout()
         return NOT_CHECKED
     except Exception as error:  # a fault of ours
         if "--debug" in arguments:
             raise
-        print(f"heartside: a fault in Heartside itself ({type(error).__name__}: {error}). "
-              "To do: tell its makers what was typed and what --debug adds to it.", file=sys.stderr)  # fmt: skip
+        told = say(
+            "a fault in Heartside itself ({kind}: {error}). "
+            "To do: tell its makers what was typed and what --debug adds to it.",
+            kind=type(error).__name__,
+            error=error,
+        )
+        print(f"heartside: {told}", file=sys.stderr)
         return NOT_CHECKED
 
 
@@ -59,16 +67,19 @@ def _stop_tidily() -> None:
 
 
 def _run(arguments: list[str]) -> int:
+    language = language_typed(arguments)
+    speak({} if language == "en" else catalogue(language))
     if not arguments:
         print(help_text(), end="")
         return NOT_CHECKED
     try:
-        options = parse(arguments)
+        options = parse(arguments, language)
         if getattr(options, "needs_host", True):
             ensure_host(install=options.install, again=_again(arguments))
         return int(options.carry_out(options))
     except TypingError as error:
-        more = f"\nAll options: heartside {arguments[0]} --help" if " COMMAND " not in error.usage else ""
+        more = "\n" + say("All options: heartside {command} --help", command=arguments[0])
+        more = more if " COMMAND " not in error.usage else ""
         print(f"{error.usage}heartside: {error}{more}", file=sys.stderr)
         message = str(error)
     except PlainError as error:

@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from workbench_pkg.setup import UseError
+from workbench_pkg.setup.speech import phrase, say
 
 SCHEMA = "heartside-check-1"
 SIZES = ("today_mm", "driest_mm", "wettest_mm")
@@ -40,30 +41,36 @@ def read_report(path: Path) -> dict[str, Any]:
     try:
         text = path.read_bytes().decode("utf-8-sig")
     except OSError as error:
-        raise UseError(f"it cannot be read ({error.strerror})", where=where, todo="check its name") from None
+        raise UseError(
+            say("it cannot be read ({reason})", reason=error.strerror),
+            where=where,
+            todo=say("check its name"),
+        ) from None
     except UnicodeDecodeError:
-        raise UseError("it is not written in UTF-8", where=where, allowed=_WHAT) from None
+        raise UseError(say("it is not written in UTF-8"), where=where, allowed=say(_WHAT)) from None
     try:
         report = _parsed(text)
     except json.JSONDecodeError as error:
         raise UseError(
-            f"it is not JSON ({error.msg})", where=f"{where}, line {error.lineno}", allowed=_WHAT
+            say("it is not JSON ({reason})", reason=error.msg),
+            where=say("{name}, line {line}", name=where, line=error.lineno),
+            allowed=say(_WHAT),
         ) from None
     except (RecursionError, ValueError):
-        raise UseError("it is not JSON of ours", where=where, allowed=_WHAT) from None
+        raise UseError(say("it is not JSON of ours"), where=where, allowed=say(_WHAT)) from None
     files = report.get("files") if isinstance(report, dict) else None
     if not isinstance(files, list) or report.get("schema") != SCHEMA or not all(_is_entry(e) for e in files):
-        raise UseError("it is no report of a check", where=where, allowed=_WHAT)
+        raise UseError(say("it is no report of a check"), where=where, allowed=say(_WHAT))
     if any("id" not in finding for entry in files for finding in entry["findings"]):
         raise UseError(
-            "its findings have no identities: it was made by an older Heartside",
+            say("its findings have no identities: it was made by an older Heartside"),
             where=where,
-            todo="check anew",
+            todo=say("check anew"),
         )
     return dict(report)
 
 
-_WHAT = "what 'check --format json' or '--format jsonl' wrote"
+_WHAT = phrase("what 'check --format json' or '--format jsonl' wrote")
 
 
 def compare(old: Mapping[str, Any], new: Mapping[str, Any], tolerance: Tolerance) -> list[dict[str, Any]]:

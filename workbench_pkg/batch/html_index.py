@@ -9,13 +9,16 @@ import html
 import tempfile
 from typing import IO, Any
 
+from workbench_pkg.setup.speech import phrase, say, word
+
 SEVERITIES = ("breaks", "jams", "seen", "unknown")
 MEANING = {
-    "breaks": "something splits, is crushed or comes loose",
-    "jams": "something no longer does its work in some season",
-    "seen": "a gap, step or cup that shows",
-    "unknown": "cannot be judged until something is said",
+    "breaks": phrase("something splits, is crushed or comes loose"),
+    "jams": phrase("something no longer does its work in some season"),
+    "seen": phrase("a gap, step or cup that shows"),
+    "unknown": phrase("cannot be judged until something is said"),
 }
+NOT_CHECKED, KNOWN = phrase("not checked"), phrase("known")
 STYLE = """
 :root { color-scheme: light dark; --line: #8886; --soft: #8882; }
 body { font: 15px/1.45 system-ui, sans-serif; max-width: 72rem; margin: 2rem auto; padding: 0 1rem; }
@@ -65,18 +68,23 @@ class HtmlForm:
 
     def end(self, summary: str) -> None:
         head = "".join(
-            f'<th scope="col" class="n">{word}</th>' for word in ("not checked", *SEVERITIES, "known")
+            f'<th scope="col" class="n">{word(name)}</th>' for name in (NOT_CHECKED, *SEVERITIES, KNOWN)
         )
         legend = "".join(
-            f'<li><span class="tag {word}">{word}</span> {meaning}</li>\n'
-            for word, meaning in MEANING.items()
+            f'<li><span class="tag {name}">{word(name)}</span> {word(meaning)}</li>\n'
+            for name, meaning in MEANING.items()
         )
+        count = len(self.rows)
+        title = say("Heartside: check of {count} models", count=count)
+        heading = say("What the seasons do to {count} models", count=count)
+        if count == 1:
+            title, heading = say("Heartside: check of 1 model"), say("What the seasons do to 1 model")
         self.out.write(
-            '<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
+            f'<!DOCTYPE html>\n<html lang="{say("en")}">\n<head>\n<meta charset="utf-8">\n'
             '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
-            f"<title>Heartside: check of {_many(len(self.rows), 'model')}</title>\n<style>{STYLE}</style>\n</head>\n"
-            f"<body>\n<h1>What the seasons do to {_many(len(self.rows), 'model')}</h1>\n<p>{_text(summary)}</p>\n"
-            '<table>\n<thead><tr><th scope="col">model</th><th scope="col" class="n">parts</th>'
+            f"<title>{_text(title)}</title>\n<style>{STYLE}</style>\n</head>\n"
+            f"<body>\n<h1>{_text(heading)}</h1>\n<p>{_text(summary)}</p>\n"
+            f'<table>\n<thead><tr><th scope="col">{say("model")}</th><th scope="col" class="n">{say("parts")}</th>'
             f"{head}</tr></thead>\n<tbody>\n"
         )
         self.out.writelines(row for _, row in sorted(self.rows, key=lambda row: row[0]))
@@ -85,41 +93,38 @@ class HtmlForm:
         for chunk in iter(lambda: self.details.read(1 << 16), ""):
             self.out.write(chunk)
         self.details.close()
-        self.out.write(
-            '<p class="note">Estimates from averages, for movement only: a board differs from its species by some '
-            "15 %. Loads, overhead, children, stairs and wall fixings belong to local codes and licensed "
-            "practice.</p>\n</body>\n</html>\n"
+        note = say(
+            "Estimates from averages, for movement only: a board differs from its species by some 15 %. Loads, "
+            "overhead, children, stairs and wall fixings belong to local codes and licensed practice."
         )
+        self.out.write(f'<p class="note">{_text(note)}</p>\n</body>\n</html>\n')
 
 
 def _section(number: int, entry: dict[str, Any]) -> str:
     lines = [f'<h2 id="m{number}">{_text(entry["path"])}</h2>\n']
     if entry.get("year"):
         year, today = entry["year"], entry["today"]
-        lines.append(f'<p class="note">Year: {_text(year["name"])}. Today: {_text(today["date"])}.</p>\n')
+        told = say("Year: {year}. Today: {date}.", year=word(year["name"]), date=today["date"])
+        lines.append(f'<p class="note">{_text(told)}</p>\n')
     items = [
-        f'<li><span class="tag error">not checked</span> {_text(error["message"])}</li>\n'
+        f'<li><span class="tag error">{word(NOT_CHECKED)}</span> {_text(error["message"])}</li>\n'
         for error in entry["errors"]
     ]
     items += [_item(finding) for finding in entry["findings"]]
-    lines.append(f"<ul>\n{''.join(items)}</ul>\n" if items else "<p>No findings.</p>\n")
+    lines.append(f"<ul>\n{''.join(items)}</ul>\n" if items else f"<p>{say('No findings.')}</p>\n")
     return "".join(lines)
 
 
 def _item(finding: dict[str, Any]) -> str:
-    when = f" (worst in {_text(finding['month'])})" if finding["month"] else ""
+    when = _text(say(" (worst in {month})", month=word(finding["month"]))) if finding["month"] else ""
     known = finding.get("known")
     severity = finding["severity"] if finding["severity"] in SEVERITIES else "unknown"
     return (
         f"<li{' class=' + chr(34) + 'known' + chr(34) if known else ''}>"
-        f'<span class="tag {severity}">{"known" if known else severity}</span> '
+        f'<span class="tag {severity}">{word(KNOWN if known else severity)}</span> '
         f"<b>{_text(' + '.join(finding['parts']))}</b>: {_text(finding['message'])}{when}"
         f'<span class="remedy">→ {_text(finding["remedy"])}</span></li>\n'
     )
-
-
-def _many(count: int, what: str) -> str:
-    return f"{count} {what}{'' if count == 1 else 's'}"
 
 
 def _text(text: Any) -> str:

@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from workbench_pkg.setup import UseError, written_whole
+from workbench_pkg.setup.speech import say
 
 SCHEMA = "heartside-known-1"
 
@@ -59,19 +60,22 @@ def read_known(path: Path) -> Known:
         said = json.loads(path.read_bytes().decode("utf-8-sig"))
     except OSError as error:
         raise UseError(
-            f"the known findings cannot be read ({error.strerror})",
+            say("the known findings cannot be read ({reason})", reason=error.strerror),
             where=where,
-            todo="write the file with --write-known first, or check its name",
+            todo=say("write the file with --write-known first, or check its name"),
         ) from None
     except (ValueError, RecursionError) as error:
-        line = f", line {error.lineno}" if isinstance(error, json.JSONDecodeError) else ""
+        if isinstance(error, json.JSONDecodeError):
+            where = say("{name}, line {line}", name=where, line=error.lineno)
         raise UseError(
-            "it is not JSON", where=where + line, todo="write it anew with --write-known"
+            say("it is not JSON"), where=where, todo=say("write it anew with --write-known")
         ) from None
     models = said.get("models") if isinstance(said, dict) and said.get("schema") == SCHEMA else None
     if not isinstance(models, dict) or not all(
         isinstance(ids, dict) and all(isinstance(severity, str) for severity in ids.values())
         for ids in models.values()
     ):
-        raise UseError("it holds no known findings", where=where, todo="write it with --write-known")
+        raise UseError(
+            say("it holds no known findings"), where=where, todo=say("write it with --write-known")
+        )
     return Known(path, models)

@@ -13,6 +13,7 @@ from typing import Any
 
 from workbench_pkg.batch.answering import ONE_THREAD, WORKER
 from workbench_pkg.setup import HostEnded, HostHung, SetupError, StandingHost
+from workbench_pkg.setup.speech import say
 
 # A host keeps a little of every document that it had open: it is started anew after so many, or so much memory.
 MOST_JOBS = 250
@@ -133,7 +134,9 @@ class _Work:
                     break
                 self._finish(index, answer)
                 if failed_starts >= MOST_FAILED_STARTS:
-                    raise SetupError(f"the CAD host does not come up: {answer['errors'][0]['message']}")
+                    raise SetupError(
+                        say("the CAD host does not come up: {why}", why=answer["errors"][0]["message"])
+                    )
                 if host is not None and self._is_worn(host, answer):
                     self._forget(host)
                     host.close()
@@ -174,16 +177,18 @@ class _Work:
     def _told(self, job: Job, failure: HostEnded, started: bool) -> Answer:
         """The answer that stands for a host that gave none."""
         if not started:
-            how = f"the CAD host does not start ({failure})."
+            how = say("the CAD host does not start ({failure}).", failure=failure)
         elif isinstance(failure, HostHung):
-            how = (
-                f"it took longer than {self._limit_s:g} s and was stopped. To do: allow more with --time-limit, or "
-                "see in FreeCAD what makes it so large."
+            how = say(
+                "it took longer than {seconds:g} s and was stopped. To do: allow more with --time-limit, or "
+                "see in FreeCAD what makes it so large.",
+                seconds=self._limit_s,
             )
         else:
-            how = (
-                f"the CAD host stopped without an answer ({failure}). To do: open it in FreeCAD and look for the part "
-                "at which the host fails."
+            how = say(
+                "the CAD host stopped without an answer ({failure}). To do: open it in FreeCAD and look for the part "
+                "at which the host fails.",
+                failure=failure,
             )
         if job.get("debug"):
             print(failure.chatter, file=sys.stderr)

@@ -5,6 +5,8 @@ from __future__ import annotations
 import sys
 import time
 
+from workbench_pkg.setup.speech import say
+
 LEAST_S = 0.2
 
 
@@ -24,7 +26,7 @@ class Progress:
         if not self._shown or now - self._last < LEAST_S:
             return
         self._last = now
-        self._put(f"{done} of {self._count} models{self._left(done, now)}")
+        self._put(say("{done} of {count} models", done=done, count=self._count) + self._left(done, now))
 
     def clear(self) -> None:
         """Take the line away, for others to write."""
@@ -43,7 +45,7 @@ class Progress:
         spent = now - self._began
         if done < 3 or spent < 2:
             return ""
-        return f", about {duration(spent / done * (self._count - done))} left"
+        return say(", about {time} left", time=duration(spent / done * (self._count - done)))
 
 
 def duration(seconds: float) -> str:

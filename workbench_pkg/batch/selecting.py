@@ -9,8 +9,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from workbench_pkg.setup.speech import phrase, say
+
 ENDINGS = (".fcstd", ".step", ".stp", ".brep", ".brp")
-MODELS = "FCStd, STEP (.step, .stp) or BREP (.brep, .brp)"
+MODELS = phrase("FCStd, STEP (.step, .stp) or BREP (.brep, .brp)")
 
 
 @dataclass(frozen=True)
@@ -33,7 +35,10 @@ def select(typed: Sequence[str], leave_out: Sequence[str] = ()) -> list[Wanted]:
     seen = set()
     for word in typed:
         if os.path.isdir(word):
-            found, problem = list(_below(word)), f"there is no model in this folder. Allowed: {MODELS}."
+            found, problem = (
+                list(_below(word)),
+                say("there is no model in this folder. Allowed: {models}.", models=say(MODELS)),
+            )
         elif glob.has_magic(word) and not os.path.lexists(word):
             found, problem = _fitting(word)
         else:
@@ -42,7 +47,7 @@ def select(typed: Sequence[str], leave_out: Sequence[str] = ()) -> list[Wanted]:
             continue
         kept = [path for path in found if not _left_out(path, leave_out)]
         if found and not kept:
-            problem = "every model here is left out. To do: look at --leave-out."
+            problem = say("every model here is left out. To do: look at --leave-out.")
         if not kept:
             wanted.append(Wanted(word, f"{word}: {problem}"))
         for path in kept:
@@ -76,8 +81,10 @@ def _fitting(pattern: str) -> tuple[list[str], str]:
         elif is_model(path):
             found.append(path)
     if fits:
-        return found, f"none of the {len(fits)} it fits is a model. Allowed: {MODELS}."
-    return found, "no file fits this pattern. To do: check it, and put it in quotes."
+        return found, say(
+            "none of the {count} it fits is a model. Allowed: {models}.", count=len(fits), models=say(MODELS)
+        )
+    return found, say("no file fits this pattern. To do: check it, and put it in quotes.")
 
 
 def _left_out(path: str, patterns: Sequence[str]) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from workbench_pkg.batch.html_index import SEVERITIES
-from workbench_pkg.batch.speech import Speech
+from workbench_pkg.setup.speech import say
 
 
 class Tally:
@@ -32,9 +32,8 @@ class Tally:
             self.with_findings += bool(new)
             self.hold += not new
 
-    def summary(self, speech: Speech | None = None) -> str:
+    def summary(self) -> str:
         """One or two sentences."""
-        say = (speech or Speech()).say
         told = ", ".join(
             [
                 say("1 holds") if self.hold == 1 else say("{count} hold", count=self.hold),

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from workbench_pkg.batch.selecting import ENDINGS
 from workbench_pkg.setup import UseError
+from workbench_pkg.setup.speech import say
 
 READ_BY_US = (*ENDINGS, ".wood.csv", ".joints.csv", "heartside.json")
 
@@ -17,17 +18,17 @@ def check_target(target: Path, read: Iterable[str], replace: bool) -> None:
     where = str(target)
     if where.lower().endswith(READ_BY_US):
         raise UseError(
-            "that is the name of a file that Heartside reads", where=where, todo="name it otherwise"
+            say("that is the name of a file that Heartside reads"), where=where, todo=say("name it otherwise")
         )
     if target.is_dir():
-        raise UseError("it is a folder", where=where, todo="name a file in it")
+        raise UseError(say("it is a folder"), where=where, todo=say("name a file in it"))
     if not target.parent.is_dir():
-        raise UseError("its folder does not exist", where=where, todo="make the folder first")
+        raise UseError(say("its folder does not exist"), where=where, todo=say("make the folder first"))
     if not os.path.lexists(target):
         return
     if any(os.path.exists(one) and target.exists() and os.path.samefile(target, one) for one in read):
-        raise UseError("that is a file that is read", where=where, todo="name another file")
+        raise UseError(say("that is a file that is read"), where=where, todo=say("name another file"))
     if not replace:
         raise UseError(
-            "it exists already", where=where, todo="name another file, or add --force to replace it"
+            say("it exists already"), where=where, todo=say("name another file, or add --force to replace it")
         )

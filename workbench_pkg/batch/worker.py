@@ -19,6 +19,7 @@ from typing import IO, Any
 from movement_core.piece.limits import judged_by
 from movement_core.wording import speaking
 from workbench_pkg.batch.wording import told
+from workbench_pkg.setup.speech import speak
 from workbench_pkg.translations.files import catalogue
 
 # command → module of batch.inside that carries it out, imported when it is first asked for
@@ -52,7 +53,9 @@ def carry_out(job: dict[str, Any], tell: Callable[[dict[str, Any]], None] | None
     ``tell`` takes what a job has to say before its answer.
     """
     language = job.get("language") or "en"
-    with speaking(None if language == "en" else catalogue(language)):
+    spoken = {} if language == "en" else catalogue(language)
+    speak(spoken)
+    with speaking(spoken):
         return _carry_out(job, tell)
 
 

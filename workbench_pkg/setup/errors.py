@@ -5,6 +5,8 @@ A test holds the two against each other: the same four facts, told in the same w
 
 from __future__ import annotations
 
+from workbench_pkg.setup.speech import say
+
 
 class PlainError(Exception):
     """Base of every error that is raised on purpose before the host is there: what, where, allowed, what to do.
@@ -16,7 +18,7 @@ class PlainError(Exception):
     def __init__(self, what: str, *, where: str = "", allowed: str = "", todo: str = "") -> None:
         self.what, self.where, self.allowed, self.todo = what, where, allowed, todo
         text = f"{where}: {what}" if where else what
-        for heading, more in (("Allowed", allowed), ("To do", todo)):
+        for heading, more in ((say("Allowed"), allowed), (say("To do"), todo)):
             if more:
                 text = f"{text.rstrip('.')}. {heading}: {more}"
         a_command = text.rpartition("\n")[2].startswith("  ")  # to be copied as it stands

@@ -18,6 +18,7 @@ from typing import IO, Any
 from workbench_pkg.setup.errors import SetupError
 from workbench_pkg.setup.packages import ensure_packages
 from workbench_pkg.setup.profile import link_project
+from workbench_pkg.setup.speech import say
 from workbench_pkg.setup.whole_files import work_folder
 
 HOST_PACKAGES = ("freecad",)
@@ -76,7 +77,7 @@ def find_host(explicit: str | None = None) -> str | None:
         if name:
             found = shutil.which(name)
             if found is None:
-                raise SetupError(f"{source}no such program: {name}")
+                raise SetupError(say("{source}no such program: {name}", source=source, name=name))
             return found
     for name in NAMES:
         found = shutil.which(name)
@@ -95,24 +96,40 @@ def ensure_host(*, install: bool, again: str) -> str:
     """
     host = find_host()
     if host is None:
-        ensure_packages(HOST_PACKAGES, install=install, why="reading FreeCAD models", again=again)
+        ensure_packages(HOST_PACKAGES, install=install, why=say("reading FreeCAD models"), again=again)
         host = find_host()
         if host is None:
-            raise SetupError("FreeCAD was installed but its command line, freecadcmd, is not on the path")
+            raise SetupError(
+                say("FreeCAD was installed but its command line, freecadcmd, is not on the path")
+            )
     facts = ask_host(host)
     if not facts.supported:
         oldest = ".".join(str(n) for n in OLDEST_HOST)
-        raise SetupError(f"{host} is FreeCAD {facts.version}; Heartside needs {oldest} or newer")
+        raise SetupError(
+            say(
+                "{host} is FreeCAD {version}; Heartside needs {oldest} or newer",
+                host=host,
+                version=facts.version,
+                oldest=oldest,
+            )
+        )
     return host
 
 
 def ask_host(host: str) -> HostFacts:
     """Start the host and ask it for its version. SetupError where it cannot answer."""
     if sys.platform.startswith("linux") and not os.path.exists("/proc/self"):
-        raise SetupError("FreeCAD cannot start without /proc. Type as root:\n  mount -t proc proc /proc")
+        raise SetupError(say("FreeCAD cannot start without /proc. Type as root:\n  mount -t proc proc /proc"))
     run = run_in_host(Path(__file__).with_name("asking.py"), host=host, capture=True, timeout_s=120)
     if run.returncode != 0 or not run.stdout:
-        raise SetupError(f"{host} does not start (code {run.returncode}):\n{run.chatter}")
+        raise SetupError(
+            say(
+                "{host} does not start (code {code}):\n{chatter}",
+                host=host,
+                code=run.returncode,
+                chatter=run.chatter,
+            )
+        )
     facts = json.loads(run.stdout)
     return HostFacts(version=facts["version"], python=facts["python"], home=facts["home"])
 
@@ -180,7 +197,7 @@ def prepared(
     """Everything that a host needs to start on a module or script; the arguments are those of ``run_in_host``."""
     program = find_host(host)
     if program is None:
-        raise SetupError("FreeCAD's command line, freecadcmd, was not found")
+        raise SetupError(say("FreeCAD's command line, freecadcmd, was not found"))
     with work_folder(tempfile.gettempdir(), "heartside-") as scratch:
         home = profile if profile is not None else scratch / "profile"
         home.mkdir(parents=True, exist_ok=True)  # the host ignores a folder that is not there
@@ -239,7 +256,9 @@ def start(
     try:
         return subprocess.Popen(ready.command, env=environment, stdin=stdin, **streams)
     except OSError as error:
-        raise SetupError(f"{ready.command[0]} cannot be started: {error}") from error
+        raise SetupError(
+            say("{command} cannot be started: {error}", command=ready.command[0], error=error)
+        ) from error
     finally:
         for descriptor in descriptors:
             os.close(descriptor)

@@ -13,6 +13,7 @@ import sys
 from collections.abc import Sequence
 
 from workbench_pkg.setup.errors import SetupError
+from workbench_pkg.setup.speech import say
 
 
 def is_root() -> bool:
@@ -57,32 +58,53 @@ def ensure_packages(packages: Sequence[str], *, install: bool, why: str, again: 
     """
     if not has_apt():
         raise SetupError(
-            f"{', '.join(packages)} needed for {why}, and this system has no apt-get.\n"
-            "Install FreeCAD 0.20 or newer with your system's own package manager; where its command line "
-            "is not on the path, name it in the environment variable FREECADCMD."
+            say(
+                "{names} needed for {why}, and this system has no apt-get.\n"
+                "Install FreeCAD 0.20 or newer with your system's own package manager; where its command "
+                "line is not on the path, name it in the environment variable FREECADCMD.",
+                names=", ".join(packages),
+                why=why,
+            )
         )
     missing = missing_packages(packages)
     if not missing:
         return
-    needed = (
-        f"{', '.join(missing)} {'is' if len(missing) == 1 else 'are'} needed for {why}, and not installed."
-    )
+    names = ", ".join(missing)
+    needed = say("{names} are needed for {why}, and not installed.", names=names, why=why)
+    if len(missing) == 1:
+        needed = say("{name} is needed for {why}, and not installed.", name=names, why=why)
     if not install:
-        raise SetupError(f"{needed} Nothing was installed. To install, type as root:\n  {again}")
+        raise SetupError(
+            say(
+                "{needed} Nothing was installed. To install, type as root:\n  {again}",
+                needed=needed,
+                again=again,
+            )
+        )
     if not is_root():
-        raise SetupError(f"{needed} Installing needs root. Type as root:\n  {install_command(missing)}")
+        raise SetupError(
+            say(
+                "{needed} Installing needs root. Type as root:\n  {command}",
+                needed=needed,
+                command=install_command(missing),
+            )
+        )
     _apt("update")
     _apt("install", "-y", "--no-install-recommends", *missing)
     still = missing_packages(missing)
     if still:
         raise SetupError(
-            f"{', '.join(still)} could not be installed; try as root:\n  {install_command(still)}"
+            say(
+                "{names} could not be installed; try as root:\n  {command}",
+                names=", ".join(still),
+                command=install_command(still),
+            )
         )
 
 
 def _apt(*arguments: str) -> None:
     command = ["apt-get", "-q", "-o", "DPkg::Lock::Timeout=300", *arguments]
-    print("setting up:", shlex.join(command), file=sys.stderr, flush=True)
+    print(say("setting up:"), shlex.join(command), file=sys.stderr, flush=True)
     # Its progress is of use only when it fails: hundreds of lines otherwise.
     done = subprocess.run(
         command,
@@ -95,4 +117,11 @@ def _apt(*arguments: str) -> None:
     )
     if done.returncode != 0:
         last = "\n  ".join(done.stdout.strip().splitlines()[-8:])
-        raise SetupError(f"{shlex.join(command)} failed with code {done.returncode}:\n  {last}")
+        raise SetupError(
+            say(
+                "{names} failed with code {code}:\n  {last}",
+                names=shlex.join(command),
+                code=done.returncode,
+                last=last,
+            )
+        )

@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import Any
 
 from workbench_pkg.setup.hostrun import last_words, prepared, start, stop
+from workbench_pkg.setup.speech import say
 
 START_LIMIT_S = 120.0
 PATIENCE_S = 5.0  # for a host to end by itself
@@ -127,10 +128,12 @@ class StandingHost:
                 left = None if until is None else max(0.0, until - time.monotonic())
                 line = self._lines.get(timeout=left)
             except queue.Empty:
-                raise HostHung(f"no answer in {timeout_s:g} s", last_words(self._scratch), begun) from None
+                raise HostHung(
+                    say("no answer in {seconds:g} s", seconds=timeout_s), last_words(self._scratch), begun
+                ) from None
             if line is None:
                 code = self._process.wait()
-                how = f"signal {-code}" if code < 0 else f"code {code}"
+                how = say("signal {number}", number=-code) if code < 0 else say("code {number}", number=code)
                 raise HostEnded(how, last_words(self._scratch), begun)
             if wanted in line:
                 return dict(line[wanted])

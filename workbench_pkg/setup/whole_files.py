@@ -16,6 +16,8 @@ import time
 from collections.abc import Iterator
 from pathlib import Path
 
+from workbench_pkg.setup.speech import say
+
 PREFIX = ".heartside-"
 OWNER = "owner.json"
 HOUR_S = 3600.0
@@ -41,7 +43,7 @@ def written_whole(target: str | os.PathLike[str], *, replace: bool) -> Iterator[
     """
     goal = Path(target)
     if not replace and os.path.lexists(goal):
-        raise FileExistsError(17, "it exists already", str(goal))
+        raise FileExistsError(17, say("it exists already"), str(goal))
     goal = Path(os.path.realpath(goal))  # through a link to what it points at, which stays a link
     try:
         with work_folder(goal.parent) as folder:
@@ -64,10 +66,10 @@ def put_in_place(made: Path, goal: Path, *, replace: bool) -> None:
         try:
             os.link(made, goal)  # unlike a rename it never replaces what is there
         except FileExistsError:
-            raise FileExistsError(17, "it exists already", str(goal)) from None
+            raise FileExistsError(17, say("it exists already"), str(goal)) from None
         except OSError:  # a file system without hard links
             if os.path.lexists(goal):
-                raise FileExistsError(17, "it exists already", str(goal)) from None
+                raise FileExistsError(17, say("it exists already"), str(goal)) from None
             os.replace(made, goal)
     flush_folder(goal.parent)
 

@@ -23,10 +23,10 @@ from workbench_pkg.batch.pool import answers, processors
 from workbench_pkg.batch.progress import Progress
 from workbench_pkg.batch.selecting import Wanted, select
 from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
-from workbench_pkg.batch.speech import Speech
 from workbench_pkg.batch.tally import Tally
 from workbench_pkg.batch.targets import check_target
 from workbench_pkg.setup import UseError, work_folder, written_whole
+from workbench_pkg.setup.speech import say
 
 MOST_HOSTS = 8  # unless more are asked for: each holds some 200 MB
 TIME_LIMIT_S = 600.0
@@ -35,48 +35,60 @@ TIME_LIMIT_S = 600.0
 def add_words(commands: Any, shared: Shared) -> None:
     check = commands.add_parser(
         "check",
-        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings],
-        help="report what every part does in the year",
-        description="Report what every part does in the year, and what comes of it. Models are never written to.",
-        epilog="Ends with 0 when all holds, 1 with findings, 2 when something could not be checked.",
+        parents=[shared.common, shared.air, shared.day, shared.settings],
+        help=say("report what every part does in the year"),
+        description=say(
+            "Report what every part does in the year, and what comes of it. Models are never written to."
+        ),
+        epilog=say("Ends with 0 when all holds, 1 with findings, 2 when something could not be checked."),
     )
     check.add_argument(
         "models", nargs="+", metavar="FILE",
-        help="FCStd, STEP or BREP; a folder, with all below it; a pattern in quotes, such as 'shop/**/*.step'",
+        help=say("FCStd, STEP or BREP; a folder, with all below it; a pattern in quotes, such as 'shop/**/*.step'"),
     )  # fmt: skip
     check.add_argument(
         "--leave-out", action="append", default=[], metavar="PATTERN",
-        help="models in folders and patterns to pass over, such as '*-annotated.FCStd'; may be given again",
+        help=say("models in folders and patterns to pass over, such as '*-annotated.FCStd'; may be given again"),
     )  # fmt: skip
-    told = check.add_argument_group("how it is told")
+    told = check.add_argument_group(say("how it is told"))
     told.add_argument("--format", choices=tuple(FORMS), default="text",
-                       help="text; json, jsonl (a line a model); csv (a line a part), findings-csv (a line a finding); "
-                       "html (one page)")  # fmt: skip
+                       help=say(
+                           "text; json, jsonl (a line a model); csv (a line a part), findings-csv (a line a "
+                           "finding); html (one page)"))  # fmt: skip
     told.add_argument(
-        "--output", type=Path, default=None, metavar="FILE", help="write to a file, whole or not at all"
+        "--output", type=Path, default=None, metavar="FILE", help=say("write to a file, whole or not at all")
     )
-    told.add_argument("--force", action="store_true", help="replace the files to be written if they exist")
-    counts = check.add_argument_group("what counts")
+    told.add_argument(
+        "--force", action="store_true", help=say("replace the files to be written if they exist")
+    )
+    counts = check.add_argument_group(say("what counts"))
     counts.add_argument("--fail-on", choices=(*SEVERITIES, "never"), default=SEVERITIES[-1],
-                       help="end with 1 only for findings as grave as this: "
-                       f"{', '.join(SEVERITIES)} (default: any), never")  # fmt: skip
+                       help=say(
+                           "end with 1 only for findings as grave as this: {names} (default: any), never", names=
+                               ', '.join(SEVERITIES)))  # fmt: skip
     counts.add_argument("--known", type=Path, default=None, metavar="FILE",
-                       help="a baseline: findings that are accepted: only new or graver ones count")  # fmt: skip
+                       help=say("a baseline: findings that are accepted: only new or graver ones count"))  # fmt: skip
     counts.add_argument("--write-known", type=Path, default=None, metavar="FILE",
-                       help="accept all that is found now, and write that baseline")  # fmt: skip
-    work = check.add_argument_group("how it goes on")
+                       help=say("accept all that is found now, and write that baseline"))  # fmt: skip
+    work = check.add_argument_group(say("how it goes on"))
     work.add_argument("--jobs", type=values.jobs, default=None, metavar="N",
-                       help="models worked at side by side (default: one a processor)")  # fmt: skip
+                       help=say("models worked at side by side (default: one a processor)"))  # fmt: skip
     work.add_argument("--time-limit", type=values.seconds, default=TIME_LIMIT_S, metavar="SECONDS",
-                       help=f"stop a model that takes longer (default {TIME_LIMIT_S:.0f}; 0: never)")  # fmt: skip
+                       help=say(
+                           "stop a model that takes longer (default {seconds:.0f}; 0: never)",
+                           seconds=TIME_LIMIT_S))  # fmt: skip
     cache = work.add_mutually_exclusive_group()
     cache.add_argument("--cache", type=Path, default=None, metavar="DIR",
-                       help="keep reports here, to be found again while nothing they rest on has changed "
-                       "(default: in your cache folder). A run that was stopped goes on by that")  # fmt: skip
-    cache.add_argument("--no-cache", action="store_true", help="work everything out anew, and keep nothing")
+                       help=say(
+                           "keep reports here, to be found again while nothing they rest on has changed (default:"
+                           " in your cache folder). A run that was stopped goes on by that"))  # fmt: skip
+    cache.add_argument(
+        "--no-cache", action="store_true", help=say("work everything out anew, and keep nothing")
+    )
     work.add_argument("--resume", action="store_true",
-                       help="go on with a run that was stopped, leaving out what crashed or hung in it")  # fmt: skip
-    told.add_argument("--quiet", action="store_true", help="do not show how far it is")
+                       help=say(
+                           "go on with a run that was stopped, leaving out what crashed or hung in it"))  # fmt: skip
+    told.add_argument("--quiet", action="store_true", help=say("do not show how far it is"))
     check.set_defaults(command="check", carry_out=carry_out)
 
 
@@ -88,7 +100,7 @@ def carry_out(options: argparse.Namespace) -> int:
         if target is not None:
             check_target(target, [one.shown for one in wanted], options.force)
     cache = None if options.no_cache else ready_cache(options.cache)
-    tally, speech = Tally(options.fail_on), Speech(options.language)
+    tally = Tally(options.fail_on)
     with written(options) as out:
         form = FORMS[options.format](out)
         for entry, answer in _checked(options, wanted, known, cache, form.needs):
@@ -99,12 +111,12 @@ def carry_out(options: argparse.Namespace) -> int:
             _tell_errors(entry, form.name)
             if noted is not None and not entry["errors"]:
                 noted.note(entry["path"], entry["findings"])
-        form.end(tally.summary(speech) if len(wanted) > 1 or form.name == "html" else "")
+        form.end(tally.summary() if len(wanted) > 1 or form.name == "html" else "")
     if options.output is not None:
-        print(tally.summary(speech) + "\n" + speech.say("Written: {path}", path=options.output))
+        print(tally.summary() + "\n" + say("Written: {path}", path=options.output))
     if noted is not None:
         noted.write(options.force)
-        print(f"heartside: accepted, and written: {noted.path}", file=sys.stderr)
+        print("heartside: " + say("accepted, and written: {path}", path=noted.path), file=sys.stderr)
     if tally.not_checked:
         return NOT_CHECKED
     return FINDINGS if tally.failing and noted is None else ALL_HOLD

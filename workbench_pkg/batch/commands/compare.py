@@ -12,6 +12,7 @@ from workbench_pkg.batch.answering import ALL_HOLD, FINDINGS, NOT_CHECKED
 from workbench_pkg.batch.comparing import Tolerance, compare, read_report
 from workbench_pkg.batch.output import REPORTS, print_json
 from workbench_pkg.batch.shared_words import Shared
+from workbench_pkg.setup.speech import phrase, say, word
 
 MOST_PARTS = 12
 
@@ -20,15 +21,19 @@ def add_words(commands: Any, shared: Shared) -> None:
     words = commands.add_parser(
         "compare",
         parents=[shared.common],
-        help="tell what is new, gone or changed between two reports of a check",
-        description="Tell what is new, gone or changed between two reports that 'check --format json' wrote.",
-        epilog="Ends with 0 when nothing new was found, 1 with new findings or graver ones, 2 when a report cannot be "
-        "read or a model that could be checked no longer can.",
+        help=say("tell what is new, gone or changed between two reports of a check"),
+        description=say(
+            "Tell what is new, gone or changed between two reports that 'check --format json' wrote."
+        ),
+        epilog=say(
+            "Ends with 0 when nothing new was found, 1 with new findings or graver ones, 2 when a report cannot be "
+            "read or a model that could be checked no longer can."
+        ),
     )
-    words.add_argument("old", type=Path, metavar="OLD", help="the earlier report, JSON or JSON lines")
-    words.add_argument("new", type=Path, metavar="NEW", help="the later report")
+    words.add_argument("old", type=Path, metavar="OLD", help=say("the earlier report, JSON or JSON lines"))
+    words.add_argument("new", type=Path, metavar="NEW", help=say("the later report"))
     words.add_argument("--tolerance", type=values.percent, default=1.0, metavar="PERCENT",
-                       help="figures that differ by less are the same (default 1)")  # fmt: skip
+                       help=say("figures that differ by less are the same (default 1)"))  # fmt: skip
     words.add_argument("--format", choices=("text", "json"), default="text")
     words.set_defaults(command="compare", carry_out=carry_out, needs_host=False)
 
@@ -58,44 +63,56 @@ def _text(models: Sequence[Mapping[str, Any]]) -> str:
     blocks = [block for block in (_block(model) for model in models) if block]
     counts = {name: sum(len(model[name]) for model in models) for name in ("new", "gone", "changed")}
     same = sum(not _block(model) for model in models)
-    summary = (
-        f"{len(models)} model{'' if len(models) == 1 else 's'}, {same} the same. Findings: {counts['new']} new, "
-        f"{counts['gone']} gone, {counts['changed']} changed."
+    told = say(
+        "{same} the same. Findings: {new} new, {gone} gone, {changed} changed.",
+        same=same,
+        new=counts["new"],
+        gone=counts["gone"],
+        changed=counts["changed"],
     )
-    return "\n\n".join([*blocks, summary])
+    many = say("{count} models, {told}", count=len(models), told=told)
+    return "\n\n".join([*blocks, say("1 model, {told}", told=told) if len(models) == 1 else many])
 
 
 def _block(model: Mapping[str, Any]) -> str:
     """What is to be told of one model; "" where nothing changed."""
     lines = []
     if model["state"] != "both":
-        lines.append(
-            "  not in the earlier report" if model["state"] == "new" else "  not in the later report"
-        )
+        new = say("not in the earlier report")
+        lines.append("  " + (new if model["state"] == "new" else say("not in the later report")))
     elif model["old_path"] != model["path"]:
-        lines.append(f"  before: {model['old_path']}")
-    lines += [f"  {what}: {pair[0]} → {pair[1]}" for what, pair in model["settings"].items()]
-    lines += [f"  could not be checked: {message}" for message in model["errors"]]
-    lines += [f"  new      {_finding(finding)}" for finding in model["new"]]
+        lines.append("  " + say("before: {path}", path=model["old_path"]))
+    lines += [f"  {word(what)}: {pair[0]} → {pair[1]}" for what, pair in model["settings"].items()]
+    lines += ["  " + say("could not be checked: {message}", message=message) for message in model["errors"]]
+    lines += [f"  {_headed('new')}{_finding(finding)}" for finding in model["new"]]
     if model["judged"]:
-        lines += [f"  gone     {_finding(finding)}" for finding in model["gone"]]
+        lines += [f"  {_headed('gone')}{_finding(finding)}" for finding in model["gone"]]
     for change in model["changed"]:
-        lines.append(f"  changed  {_finding(change['finding'])}")
-        lines.append(f"           {_changes(change['changes'])}")
+        lines.append(f"  {_headed('changed')}{_finding(change['finding'])}")
+        lines.append(f"  {_headed('')}{_changes(change['changes'])}")
     told = [_part(part) for part in model["parts"]] if model["judged"] else []
     lines += told[:MOST_PARTS]
     if len(told) > MOST_PARTS:
-        lines.append(f"  … and {len(told) - MOST_PARTS} more parts")
+        lines.append("  " + say("… and {count} more parts", count=len(told) - MOST_PARTS))
     return "\n".join([_plain(model["path"]), *map(_plain, lines)]) if lines else ""
 
 
+_HEADS = {"new": phrase("new"), "gone": phrase("gone"), "changed": phrase("changed"), "part": phrase("part")}
+
+
+def _headed(kind: str) -> str:
+    """What a line is about, in a column as wide as the widest such word."""
+    wide = max(len(say(head)) for head in _HEADS.values())
+    return f"{say(_HEADS[kind]) if kind else '':{wide}}  "
+
+
 def _finding(finding: Mapping[str, Any]) -> str:
-    return f"[{finding['severity']}] {' + '.join(map(str, finding['parts']))}: {finding['message']}"
+    return f"[{word(finding['severity'])}] {' + '.join(map(str, finding['parts']))}: {finding['message']}"
 
 
 def _part(part: Mapping[str, Any]) -> str:
-    what = {"new": "came", "gone": "went"}.get(part["state"]) or _changes(part["changes"])
-    return f"  part     {part['name']}: {what}"
+    came = {"new": say("came"), "gone": say("went")}
+    return f"  {_headed('part')}{part['name']}: {came.get(part['state']) or _changes(part['changes'])}"
 
 
 def _changes(changes: Mapping[str, Sequence[Any]]) -> str:
@@ -104,7 +121,7 @@ def _changes(changes: Mapping[str, Sequence[Any]]) -> str:
     for name, (one, other) in changes.items():
         words, _, unit = name.rpartition("_")
         what, unit = (words.replace("_", " "), f" {unit}") if words else (name, "")
-        told.append(f"{what} {_value(one)} → {_value(other)}{unit}")
+        told.append(f"{word(what)} {word(_value(one))} → {word(_value(other))}{unit}")
     return ", ".join(told)
 
 

@@ -14,6 +14,7 @@ from workbench_pkg.batch.output import REPORTS
 from workbench_pkg.batch.shared_words import Shared, settings_typed
 from workbench_pkg.demo.faults import BENCH, SIDEBOARD, TABLE
 from workbench_pkg.setup import UseError, work_folder
+from workbench_pkg.setup.speech import say
 from workbench_pkg.setup.whole_files import put_in_place
 
 
@@ -21,11 +22,11 @@ def add_words(commands: Any, shared: Shared) -> None:
     demo = commands.add_parser(
         "demo",
         parents=[shared.common, shared.air, shared.day],
-        help="build, check and annotate the demo models",
+        help=say("build, check and annotate the demo models"),
     )
     demo.add_argument("--output", type=Path, default=Path("heartside-demo"), metavar="DIR",
-                      help="the folder to write to (default heartside-demo)")  # fmt: skip
-    demo.add_argument("--force", action="store_true", help="replace files of these names in DIR")
+                      help=say("the folder to write to (default heartside-demo)"))  # fmt: skip
+    demo.add_argument("--force", action="store_true", help=say("replace files of these names in DIR"))
     demo.set_defaults(command="demo", carry_out=carry_out)
 
 
@@ -48,15 +49,21 @@ def carry_out(options: argparse.Namespace) -> int:
             for name in _all_names():
                 put_in_place(work / name, folder / name, replace=True)
     except OSError as error:
-        print(f"heartside: {folder}: the demo cannot be written there ({error.strerror or error}). "
-              "To do: name another folder with --output.", file=sys.stderr)  # fmt: skip
+        told = say(
+            "{folder}: the demo cannot be written there ({reason}). To do: name another folder with --output.",
+            folder=folder,
+            reason=error.strerror or error,
+        )
+        print(f"heartside: {told}", file=sys.stderr)
         return NOT_CHECKED
-    lines = [
-        f"  {folder / model}\n    annotated  {folder / others[-3]}\n"
-        f"    report     {folder / others[-2]}, and the same as .json"
-        for model, others in demo_names().items()
-    ]
-    print("The demo pieces are invented, for trying Heartside out. Results:\n" + "\n".join(lines))
+    lines = [say("The demo pieces are invented, for trying Heartside out. Results:")]
+    for model, others in demo_names().items():
+        lines += [
+            f"  {folder / model}",
+            "    " + say("annotated  {path}", path=folder / others[-3]),
+            "    " + say("report     {path}, and the same as .json", path=folder / others[-2]),
+        ]
+    print("\n".join(lines))
     return ALL_HOLD
 
 
@@ -68,10 +75,14 @@ def _refuse_to_replace(folder: Path, force: bool) -> None:
     """UseError where files of the demo's names are there: they may be somebody's work by now."""
     there = [name for name in _all_names() if os.path.lexists(folder / name)]
     if there and not force:
-        named = ", ".join(there[:3]) + (f" and {len(there) - 3} more" if len(there) > 3 else "")
+        named = ", ".join(there[:3])
+        if len(there) > 3:
+            named += say(" and {count} more", count=len(there) - 3)
+        is_there = say("{folder}: {named} is there already.", folder=folder, named=named)
+        are_there = say("{folder}: {named} are there already.", folder=folder, named=named)
+        todo = say("add --force to replace what is there, or name another folder with --output")
         raise UseError(
-            f"{folder}: {named} {'is' if len(there) == 1 else 'are'} there already. Nothing was written.\n"
-            "To do: add --force to replace what is there, or name another folder with --output."
+            (is_there if len(there) == 1 else are_there) + " " + say("Nothing was written."), todo=todo
         )
 
 

@@ -9,25 +9,31 @@ from typing import Any
 from workbench_pkg.batch import values
 from workbench_pkg.batch.answering import ALL_HOLD, NOT_CHECKED, ask_worker, print_answer
 from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
+from workbench_pkg.setup.speech import phrase, say
 
 # option → field of the core's WarpCase
 NUMBERS = (
-    ("--width", "width_mm", "MM", "across the grain"),
-    ("--thickness", "thickness_mm", "MM", "its thickness"),
-    ("--pith", "pith_mm", "MM", "how far the tree's centre was from the middle of a board's thickness"),
-    ("--temperature", "temperature_c", "C", "the air it is in (default 20)"),
-    ("--humidity", "rh_percent", "RH", "the air it is in (default 50)"),
-    ("--days", "days", "DAYS", "how long it has been lying so (default 30)"),
-    ("--length", "length_mm", "MM", "along the grain; with it a twist is worked out"),
-    ("--twist", "twist_mm", "MM", "how far one corner stands off the plane of the other three"),
-    ("--wet-hours", "wet_hours", "HOURS", "one face was wet for so long"),
+    ("--width", "width_mm", "MM", phrase("across the grain")),
+    ("--thickness", "thickness_mm", "MM", phrase("its thickness")),
+    (
+        "--pith",
+        "pith_mm",
+        "MM",
+        phrase("how far the tree's centre was from the middle of a board's thickness"),
+    ),
+    ("--temperature", "temperature_c", "C", phrase("the air it is in (default 20)")),
+    ("--humidity", "rh_percent", "RH", phrase("the air it is in (default 50)")),
+    ("--days", "days", "DAYS", phrase("how long it has been lying so (default 30)")),
+    ("--length", "length_mm", "MM", phrase("along the grain; with it a twist is worked out")),
+    ("--twist", "twist_mm", "MM", phrase("how far one corner stands off the plane of the other three")),
+    ("--wet-hours", "wet_hours", "HOURS", phrase("one face was wet for so long")),
 )
 MOISTURES = (
-    ("--flat-at", "flat_mc", "its moisture when it was last flat"),
-    ("--moisture-now", "now_mc", "its moisture today"),
-    ("--show-moisture", "show_mc", "today, by meter near the show face"),
-    ("--back-moisture", "back_mc", "today, by meter near the back face"),
-    ("--dampest", "most_mc", "the dampest it ever was while it was fixed"),
+    ("--flat-at", "flat_mc", phrase("its moisture when it was last flat")),
+    ("--moisture-now", "now_mc", phrase("its moisture today")),
+    ("--show-moisture", "show_mc", phrase("today, by meter near the show face")),
+    ("--back-moisture", "back_mc", phrase("today, by meter near the back face")),
+    ("--dampest", "most_mc", phrase("the dampest it ever was while it was fixed")),
 )
 
 HEARTS = ("show", "back", "mixed", "inside")
@@ -38,11 +44,13 @@ def add_words(commands: Any, shared: Shared) -> None:
     words = commands.add_parser(
         "diagnose",
         parents=[shared.common, shared.air, shared.day, shared.settings],
-        help="say why a board or top is no longer flat",
-        description="Say why a board or top is no longer flat: likely causes in order, what to measure to decide, "
-        "what to do and what not. Name a model and a part, or the wood, width and thickness.",
-        epilog="Example: heartside diagnose --species 'yellow poplar' --width 1070 --thickness 19 --hollow 32 "
-        "--boards 8 --flat-at 10 --humidity 30 --finish 'show bare, back varnish 3'",
+        help=say("say why a board or top is no longer flat"),
+        description=say(
+            "Say why a board or top is no longer flat: likely causes in order, what to measure to decide, what to"
+            " do and what not. Name a model and a part, or the wood, width and thickness."),
+        epilog=say(
+            "Example: heartside diagnose --species 'yellow poplar' --width 1070 --thickness 19 --hollow 32 "
+            "--boards 8 --flat-at 10 --humidity 30 --finish 'show bare, back varnish 3'"),
     )  # fmt: skip
     words.add_argument(
         "file",
@@ -50,50 +58,57 @@ def add_words(commands: Any, shared: Shared) -> None:
         nargs="?",
         default=None,
         metavar="FILE",
-        help="FCStd, STEP or BREP; it is never written to",
+        help=say("FCStd, STEP or BREP; it is never written to"),
     )
-    words.add_argument("--part", default="", metavar="NAME", help="with a model: the part that warped")
+    words.add_argument("--part", default="", metavar="NAME", help=say("with a model: the part that warped"))
     shape = words.add_mutually_exclusive_group(required=True)
     shape.add_argument(
         "--crown",
         type=_number,
         default=None,
         metavar="MM",
-        help="the middle stands so much higher, seen from the show face",
+        help=say("the middle stands so much higher, seen from the show face"),
     )
     shape.add_argument(
-        "--hollow", type=_number, default=None, metavar="MM", help="the middle lies so much lower"
+        "--hollow", type=_number, default=None, metavar="MM", help=say("the middle lies so much lower")
     )
-    words.add_argument("--species", default=None, metavar="WOOD", help="the wood ('woods' lists them)")
+    words.add_argument("--species", default=None, metavar="WOOD", help=say("the wood ('woods' lists them)"))
     for name, field, unit, meaning in NUMBERS:
-        words.add_argument(name, dest=field, type=_number, default=None, metavar=unit, help=meaning)
+        words.add_argument(name, dest=field, type=_number, default=None, metavar=unit, help=say(meaning))
     for name, field, meaning in MOISTURES:
         words.add_argument(
-            name, dest=field, type=values.moisture, default=None, metavar="PERCENT", help=meaning
+            name, dest=field, type=values.moisture, default=None, metavar="PERCENT", help=say(meaning)
         )
     words.add_argument(
-        "--boards", type=int, default=None, metavar="N", help="of how many boards it is glued (default 1)"
+        "--boards",
+        type=int,
+        default=None,
+        metavar="N",
+        help=say("of how many boards it is glued (default 1)"),
     )
     words.add_argument(
         "--heart",
         choices=HEARTS,
         default=None,
-        help="the face nearer the centre of the tree; 'inside' where the board holds it",
+        help=say("the face nearer the centre of the tree; 'inside' where the board holds it"),
     )
     words.add_argument(
         "--grain-slope", dest="grain_slope", type=_slope, default=None, metavar="SHARE",
-        help="slope of spiral grain, rise by length, such as 0.03; below 0 climbing to the left",
+        help=say("slope of spiral grain, rise by length, such as 0.03; below 0 climbing to the left"),
     )  # fmt: skip
     words.add_argument(
-        "--finish", default=None, metavar="WORDS", help="such as 'varnish 2' or 'show oil 2, back bare'"
+        "--finish", default=None, metavar="WORDS", help=say("such as 'varnish 2' or 'show oil 2, back bare'")
     )
     words.add_argument("--lying", choices=LYING, default=None,
-                       help="where it lies, or what its back is fixed to")  # fmt: skip
+                       help=say("where it lies, or what its back is fixed to"))  # fmt: skip
     words.add_argument(
-        "--wet-side", choices=("show", "back"), default=None, help="which face was wet (default show)"
+        "--wet-side", choices=("show", "back"), default=None, help=say("which face was wet (default show)")
     )
     words.add_argument(
-        "--machined", action="store_true", default=None, help="one face was planed, or it was resawn, since"
+        "--machined",
+        action="store_true",
+        default=None,
+        help=say("one face was planed, or it was resawn, since"),
     )
     words.add_argument("--format", choices=("text", "json"), default="text")
     words.set_defaults(command="diagnose", carry_out=carry_out)
@@ -102,14 +117,18 @@ def add_words(commands: Any, shared: Shared) -> None:
 def _slope(text: str) -> float:
     value = values.number(text)
     if not -0.5 <= value <= 0.5:
-        raise argparse.ArgumentTypeError(f"{text!r} is no slope of grain; write a number from -0.5 to 0.5")
+        raise argparse.ArgumentTypeError(
+            say("{text!r} is no slope of grain; write a number from -0.5 to 0.5", text=text)
+        )
     return value
 
 
 def _number(text: str) -> float:
     value = values.number(text.removesuffix("mm").strip())
     if not 0 <= value < 1e5:
-        raise argparse.ArgumentTypeError(f"{text!r} is no such size; write a number of 0 or more")
+        raise argparse.ArgumentTypeError(
+            say("{text!r} is no such size; write a number of 0 or more", text=text)
+        )
     return value
 
 

@@ -8,15 +8,18 @@ from typing import Any
 
 from workbench_pkg.batch.answering import ALL_HOLD, FINDINGS, NOT_CHECKED, ask_worker, print_answer
 from workbench_pkg.batch.shared_words import Shared, file_typed, plan_typed, settings_typed
+from workbench_pkg.setup.speech import say
 
 
 def add_words(commands: Any, shared: Shared) -> None:
     hold = commands.add_parser(
         "hold",
-        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings, shared.plan],
-        help="plan the fasteners that keep a top flat and let it move",
+        parents=[shared.common, shared.air, shared.day, shared.settings, shared.plan],
+        help=say("plan the fasteners that keep a top flat and let it move"),
     )
-    hold.add_argument("file", type=Path, metavar="FILE", help="FCStd, STEP or BREP; it is never written to")
+    hold.add_argument(
+        "file", type=Path, metavar="FILE", help=say("FCStd, STEP or BREP; it is never written to")
+    )
     hold.add_argument("--format", choices=("text", "json"), default="text")
     hold.set_defaults(command="hold", carry_out=carry_out)
 

@@ -9,28 +9,28 @@ from typing import Any
 
 from workbench_pkg.batch.answering import ask_worker, exit_code, failed_entry
 from workbench_pkg.batch.shared_words import Shared, file_typed, settings_typed
-from workbench_pkg.batch.speech import Speech
+from workbench_pkg.setup.speech import say
 
 
 def add_words(commands: Any, shared: Shared) -> None:
     sheet = commands.add_parser(
         "sheet",
-        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings],
-        help="write the movement sheet for the bench, or the page for the client",
+        parents=[shared.common, shared.air, shared.day, shared.settings],
+        help=say("write the movement sheet for the bench, or the page for the client"),
     )
     sheet.add_argument("file", type=Path, metavar="FILE")
     sheet.add_argument(
         "--output", type=Path, required=True, metavar="OUT",
-        help="the file to write: .html, .pdf, or .json (its figures alone)",
+        help=say("the file to write: .html, .pdf, or .json (its figures alone)"),
     )  # fmt: skip
-    sheet.add_argument("--client", action="store_true", help="the page for the client, in plain words")
-    sheet.add_argument("--job", default="", metavar="TEXT", help="what it is, for the head of the sheet")
-    sheet.add_argument("--place", default="", metavar="TEXT", help="where it will stand, for the head")
+    sheet.add_argument("--client", action="store_true", help=say("the page for the client, in plain words"))
+    sheet.add_argument("--job", default="", metavar="TEXT", help=say("what it is, for the head of the sheet"))
+    sheet.add_argument("--place", default="", metavar="TEXT", help=say("where it will stand, for the head"))
     sheet.add_argument("--paper", choices=("a4", "letter"), default="a4")
     sheet.add_argument(
-        "--units", choices=("mm", "inch"), default="mm", help="inches come as fractions to 1/64"
+        "--units", choices=("mm", "inch"), default="mm", help=say("inches come as fractions to 1/64")
     )
-    sheet.add_argument("--force", action="store_true", help="replace OUT if it exists")
+    sheet.add_argument("--force", action="store_true", help=say("replace OUT if it exists"))
     sheet.set_defaults(command="sheet", carry_out=carry_out)
 
 
@@ -43,7 +43,6 @@ def carry_out(options: argparse.Namespace) -> int:
     for error in entry["errors"]:
         print(error["message"])
     if "entry" in answer:
-        say = Speech(options.language).say
         found = len(entry["findings"])
         told = say("{count} findings", count=found) if found > 1 else say("1 finding")
         told = told if found else say("no findings")

@@ -9,22 +9,24 @@ from typing import Any
 
 from workbench_pkg.batch.answering import ALL_HOLD, NOT_CHECKED, ask_worker
 from workbench_pkg.batch.shared_words import Shared, file_typed, plan_typed, settings_typed
-from workbench_pkg.batch.speech import Speech
+from workbench_pkg.setup.speech import say
 
 
 def add_words(commands: Any, shared: Shared) -> None:
     step = commands.add_parser(
         "step",
-        parents=[shared.common, shared.language, shared.air, shared.day, shared.settings, shared.plan],
-        help="write the piece with the slots of a top cut, as STEP",
+        parents=[shared.common, shared.air, shared.day, shared.settings, shared.plan],
+        help=say("write the piece with the slots of a top cut, as STEP"),
     )
-    step.add_argument("file", type=Path, metavar="FILE", help="FCStd, STEP or BREP; it is never written to")
+    step.add_argument(
+        "file", type=Path, metavar="FILE", help=say("FCStd, STEP or BREP; it is never written to")
+    )
     step.add_argument(
         "--output", type=Path, required=True, metavar="NEW",
-        help="the STEP file to write; NEW's name with .wood.csv is written beside it",
+        help=say("the STEP file to write; NEW's name with .wood.csv is written beside it"),
     )  # fmt: skip
-    step.add_argument("--plan", default="", metavar="KIND", help="kind of the plan (default: the best)")
-    step.add_argument("--force", action="store_true", help="replace NEW if it exists")
+    step.add_argument("--plan", default="", metavar="KIND", help=say("kind of the plan (default: the best)"))
+    step.add_argument("--force", action="store_true", help=say("replace NEW if it exists"))
     step.set_defaults(command="step", carry_out=carry_out)
 
 
@@ -40,7 +42,6 @@ def carry_out(options: argparse.Namespace) -> int:
     for line in answer["not_cut"]:
         print(line)
     parts, cut = len(answer["parts"]), len(answer["cut"])
-    say = Speech(options.language).say
     print(
         say("Written: {path} ({parts} parts, {cut} of them cut)", path=options.output, parts=parts, cut=cut)
     )

@@ -8,42 +8,49 @@ from typing import Any
 from workbench_pkg.batch import values
 from workbench_pkg.batch.answering import ALL_HOLD, FINDINGS, NOT_CHECKED, ask_worker, print_answer
 from workbench_pkg.batch.shared_words import Shared, settings_typed
+from workbench_pkg.setup.speech import say
 
 
 def add_words(commands: Any, shared: Shared) -> None:
     stock = commands.add_parser(
         "stock",
-        parents=[shared.common, shared.language, shared.air],
-        help="is this stock ready for that home, and how long till it is",
+        parents=[shared.common, shared.air],
+        help=say("is this stock ready for that home, and how long till it is"),
     )
-    stock.add_argument("wood", metavar="WOOD", nargs="+", help="its species")
+    stock.add_argument("wood", metavar="WOOD", nargs="+", help=say("its species"))
     stock.add_argument(
-        "--thickness", type=values.millimetres, required=True, metavar="MM", help="thickness of the boards"
+        "--thickness",
+        type=values.millimetres,
+        required=True,
+        metavar="MM",
+        help=say("thickness of the boards"),
     )
     stock.add_argument(
         "--reading", type=values.reading, action="append", required=True, metavar="PERCENT",
-        help="what the meter shows, of the core; give it once a board or place",
+        help=say("what the meter shows, of the core; give it once a board or place"),
     )  # fmt: skip
     stock.add_argument(
-        "--skin", type=values.reading, default=None, metavar="PERCENT", help="reading at the surface"
+        "--skin", type=values.reading, default=None, metavar="PERCENT", help=say("reading at the surface")
     )
-    stock.add_argument("--meter", choices=("pin", "pad"), default="pin", help="kind of meter (default pin)")
     stock.add_argument(
-        "--wood-temperature", type=float, default=None, metavar="C", help="a cold board reads low"
+        "--meter", choices=("pin", "pad"), default="pin", help=say("kind of meter (default pin)")
+    )
+    stock.add_argument(
+        "--wood-temperature", type=float, default=None, metavar="C", help=say("a cold board reads low")
     )
     stock.add_argument(
         "--species-correction", type=float, default=None, metavar="POINTS",
-        help="from the meter's table; 0 if it is set to the species",
+        help=say("from the meter's table; 0 if it is set to the species"),
     )  # fmt: skip
     stock.add_argument(
-        "--set-gravity", type=float, default=None, metavar="G", help="density that a pad meter is set to"
+        "--set-gravity", type=float, default=None, metavar="G", help=say("density that a pad meter is set to")
     )
     stock.add_argument(
         "--room",
         type=values.room,
         default=(20.0, 50.0),
         metavar="C/RH",
-        help="the room it lies in (default 20/50)",
+        help=say("the room it lies in (default 20/50)"),
     )
     stock.add_argument("--format", choices=("text", "json"), default="text")
     stock.set_defaults(command="stock", carry_out=carry_out)

@@ -11,6 +11,7 @@ from movement_core.checks.finding import SEVERITIES
 from movement_core.errors import HeartsideError
 from movement_core.sheet.table import as_csv
 from movement_core.sheet.text import as_text
+from movement_core.wording import say
 from workbench_pkg.actions.check import check_file
 from workbench_pkg.batch.inside import cache
 from workbench_pkg.batch.inside.asked import asked_of, settings_asked
@@ -35,7 +36,14 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
     if entry is None:
         how = cache.failed(folder, key, job.get("time_limit_s")) if key and job.get("resume") else None
         if how is not None:
-            return {"errors": [{"message": f"{job['shown']}: {how} It was not tried again", "part": ""}]}
+            return {
+                "errors": [
+                    {
+                        "message": f"{job['shown']}: " + say("{how} It was not tried again", how=how),
+                        "part": "",
+                    }
+                ]
+            }
         entry = check_file(Path(job["file"]), settings_asked(job), shown=job["shown"])
         if key:
             cache.keep(folder, key, entry)
@@ -77,4 +85,5 @@ def _text(entry: Mapping[str, Any]) -> str:
     new = [finding for finding in entry["findings"] if not finding.get("known")]
     accepted = len(entry["findings"]) - len(new)
     text = as_text({**entry, "findings": new})
-    return f"{text}\n\nKnown findings, accepted: {accepted}." if accepted else text
+    told = say("Known findings, accepted: {count}.", count=accepted)
+    return f"{text}\n\n{told}" if accepted else text

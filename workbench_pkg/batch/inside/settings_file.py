@@ -55,7 +55,7 @@ def read_settings(path: Path) -> SettingsFile:
     def no_twice(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
         for name, _ in pairs:
             if [one for one, _ in pairs].count(name) > 1:
-                refuse(f"{name!r} is said twice", name)
+                refuse(say("{name!r} is said twice", name=name), name)
         return dict(pairs)
 
     try:
@@ -85,8 +85,12 @@ def read_settings(path: Path) -> SettingsFile:
     for name, value in said.items():
         if name not in WORDS:
             near = difflib.get_close_matches(name, [*WORDS, "limits"], 1, 0.6)
-            also = f"; did you mean {near[0]!r}?" if near else ""
-            refuse(f"no setting is called {name!r}{also}", name, allowed=", ".join([*WORDS, "limits"]))
+            also = say("; did you mean {near!r}?", near=near[0]) if near else ""
+            refuse(
+                say("no setting is called {name!r}{also}", name=name, also=also),
+                name,
+                allowed=", ".join([*WORDS, "limits"]),
+            )
         try:
             words[name] = WORDS[name](value)
         except (ValueError, TypeError, values.NotAllowed) as error:
@@ -99,7 +103,9 @@ def read_settings(path: Path) -> SettingsFile:
 def _limits(limits: Any, refuse: Callable[..., NoReturn]) -> OwnLimits:
     if not isinstance(limits, dict):
         refuse(
-            "'limits' is to be an object of names and numbers", "limits", allowed='such as {"gap most": 5}'
+            say("'limits' is to be an object of names and numbers"),
+            "limits",
+            allowed=say("such as {example}", example='{"gap most": 5}'),
         )
     for name, value in limits.items():
         try:
@@ -155,15 +161,15 @@ def _shown(path: Path) -> str:
 
 def _word(value: Any) -> str:
     if not isinstance(value, str) or not value.strip():
-        raise ValueError(f"{value!r} is no text; write it in quotes")
+        raise ValueError(say("{value!r} is no text; write it in quotes", value=value))
     return value
 
 
 def _number(value: Any) -> float:
     if isinstance(value, bool) or not isinstance(value, int | float):
-        raise ValueError(f"{value!r} is no number; write it without quotes")
+        raise ValueError(say("{value!r} is no number; write it without quotes", value=value))
     if not abs(value) < 1e6:
-        raise ValueError(f"{value!r} is no figure of any room")
+        raise ValueError(say("{value!r} is no figure of any room", value=value))
     return float(value)
 
 
@@ -178,7 +184,7 @@ def _day(value: Any) -> str:
 def _one_of(*choices: str) -> Callable[[Any], str]:
     def chosen(value: Any) -> str:
         if value not in choices:
-            raise ValueError(f"{value!r} is none of {', '.join(choices)}")
+            raise ValueError(say("{value!r} is none of {names}", value=value, names=", ".join(choices)))
         return str(value)
 
     return chosen
@@ -186,7 +192,9 @@ def _one_of(*choices: str) -> Callable[[Any], str]:
 
 def _columns(value: Any) -> dict[str, int | str]:
     if not isinstance(value, dict):
-        raise ValueError('write an object, such as {"temperature": 3, "humidity": 4}')
+        raise ValueError(
+            say("write an object, such as {example}", example='{"temperature": 3, "humidity": 4}')
+        )
     made: dict[str, int | str] = {}
     for what, where in value.items():
         made.update(values.columns(f"{what}={where}"))

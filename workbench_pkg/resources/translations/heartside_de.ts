@@ -1113,7 +1113,7 @@
     </message>
     <message>
         <source>Species, finish, moistures, lot</source>
-        <translation>Holzart, Oberfläche, Feuchten, Charge</translation>
+        <translation>Art, Oberfläche, Feuchte, Charge</translation>
     </message>
     <message>
         <source>Spiral slope</source>
@@ -2195,6 +2195,10 @@
         <translation> (die übliche, denn eine verleimte Platte wird an einer Linie gehalten, und die Angaben 'fixed' nennen mehrere: {lines})</translation>
     </message>
     <message>
+        <source> (worst in {month})</source>
+        <translation> (am schlimmsten im {month})</translation>
+    </message>
+    <message>
         <source> ({shank} × {length} inch)</source>
         <translation> ({shank} × {length} Zoll)</translation>
     </message>
@@ -2249,6 +2253,10 @@
     <message>
         <source>'ice' or 'water'</source>
         <translation>'ice' oder 'water'</translation>
+    </message>
+    <message>
+        <source>'limits' is to be an object of names and numbers</source>
+        <translation>„limits“ muss ein Objekt aus Namen und Zahlen sein</translation>
     </message>
     <message>
         <source>'normal', 'uniform' or 'lognormal'</source>
@@ -2311,6 +2319,10 @@
         <translation>(0, 1) zeigt zur Sichtseite</translation>
     </message>
     <message>
+        <source>(default width)</source>
+        <translation>(ohne Angabe: width)</translation>
+    </message>
+    <message>
         <source>(worst in {month})</source>
         <translation>(am schlimmsten im {month})</translation>
     </message>
@@ -2325,6 +2337,10 @@
     <message>
         <source>, 0 or more</source>
         <translation>, 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>, about {time} left</source>
+        <translation>, noch etwa {time}</translation>
     </message>
     <message>
         <source>, column {column}</source>
@@ -2435,6 +2451,10 @@
         <translation>1 hält</translation>
     </message>
     <message>
+        <source>1 model, {told}</source>
+        <translation>1 Modell, {told}</translation>
+    </message>
+    <message>
         <source>1 model: {told}.</source>
         <translation>1 Modell: {told}.</translation>
     </message>
@@ -2535,6 +2555,10 @@
         <translation>; darunter {words}, Höhen {factor}-fach überzeichnet</translation>
     </message>
     <message>
+        <source>; did you mean {near!r}?</source>
+        <translation>; war {near!r} gemeint?</translation>
+    </message>
+    <message>
         <source>; it is {rocks}</source>
         <translation>; sie {rocks}</translation>
     </message>
@@ -2561,6 +2585,10 @@
     <message>
         <source>Air: {name}; {basis}.</source>
         <translation>Luft: {name}; {basis}.</translation>
+    </message>
+    <message>
+        <source>All options: heartside {command} --help</source>
+        <translation>Alle Optionen: heartside {command} --help</translation>
     </message>
     <message>
         <source>Allowed</source>
@@ -2691,6 +2719,14 @@
         <translation>Kante: Schraube in der Platte, von der Außenkante bei {edge}, wie die Platte heute ist. Ende: vom Ende bei {end}. An der Zarge: vom eigenen Ende der Zarge mit Zapfen, zu {edge} oder {end} hin. Weg: + zu {other} hin; sein wahrscheinlicher Fehler ist enthalten. Schraube heute: ihre Mitte vom Ende des Langlochs zu {edge} hin. Daneben: von der Mittellinie der Zarge, + zu {other} hin. Langlöcher sind aufgerundet, Restspiel ist abgerundet.</translation>
     </message>
     <message>
+        <source>Ends with 0 when all holds, 1 with findings, 2 when something could not be checked.</source>
+        <translation>Endet mit 0, wenn alles hält, mit 1 bei Befunden, mit 2, wenn etwas nicht geprüft werden konnte.</translation>
+    </message>
+    <message>
+        <source>Ends with 0 when nothing new was found, 1 with new findings or graver ones, 2 when a report cannot be read or a model that could be checked no longer can.</source>
+        <translation>Endet mit 0, wenn nichts Neues gefunden wurde, mit 1 bei neuen oder schwereren Befunden, mit 2, wenn ein Bericht nicht lesbar ist oder ein Modell, das geprüft werden konnte, es nicht mehr kann.</translation>
+    </message>
+    <message>
         <source>Estimates from averages, for movement only: a board differs from its species by some 15 %. Loads, overhead, children, stairs and wall fixings belong to local codes and licensed practice.</source>
         <translation>Schätzungen aus Mittelwerten, nur für das Arbeiten des Holzes: Ein Brett weicht von seiner Holzart um etwa 15 % ab. Lasten, Teile über Kopf, Kinder, Treppen und Wandbefestigungen sind Sache der örtlichen Vorschriften und zugelassener Fachleute.</translation>
     </message>
@@ -2703,6 +2739,22 @@
         <translation>Jede Befestigung; abhaken, was erledigt ist</translation>
     </message>
     <message>
+        <source>Example: heartside diagnose --species 'yellow poplar' --width 1070 --thickness 19 --hollow 32 --boards 8 --flat-at 10 --humidity 30 --finish 'show bare, back varnish 3'</source>
+        <translation>Beispiel: heartside diagnose --species 'yellow poplar' --width 1070 --thickness 19 --hollow 32 --boards 8 --flat-at 10 --humidity 30 --finish 'show bare, back varnish 3'</translation>
+    </message>
+    <message>
+        <source>FCStd, STEP (.step, .stp) or BREP (.brep, .brp)</source>
+        <translation>FCStd, STEP (.step, .stp) oder BREP (.brep, .brp)</translation>
+    </message>
+    <message>
+        <source>FCStd, STEP or BREP; a folder, with all below it; a pattern in quotes, such as 'shop/**/*.step'</source>
+        <translation>FCStd, STEP oder BREP; ein Ordner mit allem darunter; ein Muster in Anführungszeichen, etwa 'werkstatt/**/*.step'</translation>
+    </message>
+    <message>
+        <source>FCStd, STEP or BREP; it is never written to</source>
+        <translation>FCStd, STEP oder BREP; es wird nie hineingeschrieben</translation>
+    </message>
+    <message>
         <source>Fastener figures are for movement, not for load: not for lifting, people or overhead loads. Those, stairs, wall-hung and child-safety parts belong to local codes and licensed practice.</source>
         <translation>Die Zahlen der Befestigungen gelten für das Arbeiten des Holzes, nicht für Lasten: nicht zum Heben, nicht für Menschen, nicht für Lasten über Kopf. Diese, Treppen, an der Wand Hängendes und Teile für die Sicherheit von Kindern sind Sache der örtlichen Vorschriften und zugelassener Fachleute.</translation>
     </message>
@@ -2713,6 +2765,10 @@
     <message>
         <source>February</source>
         <translation>Februar</translation>
+    </message>
+    <message>
+        <source>Figures are estimates from averages, for movement only: loads, overhead, children and stairs belong to local codes and licensed practice.</source>
+        <translation>Die Zahlen sind Schätzungen aus Mittelwerten und gelten nur für das Arbeiten des Holzes: Lasten, Überkopf, Kinder und Treppen sind Sache der örtlichen Vorschriften und zugelassener Fachleute.</translation>
     </message>
     <message>
         <source>Finding</source>
@@ -2741,6 +2797,20 @@
     <message>
         <source>Free on</source>
         <translation>Frei auf</translation>
+    </message>
+    <message>
+        <source>FreeCAD cannot start without /proc. Type as root:
+  mount -t proc proc /proc</source>
+        <translation>FreeCAD startet nicht ohne /proc. Als root eingeben:
+  mount -t proc proc /proc</translation>
+    </message>
+    <message>
+        <source>FreeCAD was installed but its command line, freecadcmd, is not on the path</source>
+        <translation>FreeCAD wurde eingerichtet, aber seine Befehlszeile freecadcmd ist nicht im Suchpfad</translation>
+    </message>
+    <message>
+        <source>FreeCAD's command line, freecadcmd, was not found</source>
+        <translation>die Befehlszeile von FreeCAD, freecadcmd, wurde nicht gefunden</translation>
     </message>
     <message>
         <source>From the middle of the top, {unit}</source>
@@ -2789,6 +2859,14 @@
     <message>
         <source>Heartside: annotate</source>
         <translation>Heartside: Modell beschriften</translation>
+    </message>
+    <message>
+        <source>Heartside: check of 1 model</source>
+        <translation>Heartside: Prüfung von 1 Modell</translation>
+    </message>
+    <message>
+        <source>Heartside: check of {count} models</source>
+        <translation>Heartside: Prüfung von {count} Modellen</translation>
     </message>
     <message>
         <source>Heartside: confirm a joint</source>
@@ -2873,6 +2951,10 @@
     <message>
         <source>Holding {name}</source>
         <translation>{name} halten</translation>
+    </message>
+    <message>
+        <source>How solid-wood furniture moves through the year, read from its CAD model.</source>
+        <translation>Wie Möbel aus Massivholz übers Jahr arbeiten, gelesen aus ihrem CAD-Modell.</translation>
     </message>
     <message>
         <source>How sure the figures are</source>
@@ -2981,6 +3063,10 @@
     <message>
         <source>Kind</source>
         <translation>Art</translation>
+    </message>
+    <message>
+        <source>Known findings, accepted: {count}.</source>
+        <translation>Bekannte Befunde, angenommen: {count}.</translation>
     </message>
     <message>
         <source>Known findings: {known} accepted, {gone} no longer there.</source>
@@ -3119,6 +3205,10 @@
         <translation>Nichts gefunden, das bricht, klemmt oder auffällt.</translation>
     </message>
     <message>
+        <source>Nothing was written.</source>
+        <translation>Nichts wurde geschrieben.</translation>
+    </message>
+    <message>
         <source>November</source>
         <translation>November</translation>
     </message>
@@ -3191,6 +3281,10 @@
         <translation>Verworfen</translation>
     </message>
     <message>
+        <source>Report what every part does in the year, and what comes of it. Models are never written to.</source>
+        <translation>Berichtet, was jedes Teil übers Jahr tut und was daraus folgt. In Modelle wird nie geschrieben.</translation>
+    </message>
+    <message>
         <source>Rests on {names}.</source>
         <translation>Liegt auf {names}.</translation>
     </message>
@@ -3205,6 +3299,10 @@
     <message>
         <source>Round doors and drawers that move</source>
         <translation>Um Türen und Schubladen, die sich bewegen</translation>
+    </message>
+    <message>
+        <source>Say why a board or top is no longer flat: likely causes in order, what to measure to decide, what to do and what not. Name a model and a part, or the wood, width and thickness.</source>
+        <translation>Sagt, warum ein Brett oder eine Platte nicht mehr eben ist: wahrscheinliche Ursachen der Reihe nach, was zur Entscheidung zu messen ist, was zu tun ist und was nicht. Ein Modell und ein Teil nennen, oder Holz, Breite und Dicke.</translation>
     </message>
     <message>
         <source>Schedule</source>
@@ -3307,12 +3405,24 @@
         <translation>Für diese Platte gewählt</translation>
     </message>
     <message>
+        <source>Tell what is new, gone or changed between two reports that 'check --format json' wrote.</source>
+        <translation>Sagt, was zwischen zwei Berichten, die „check --format json“ schrieb, neu, weg oder geändert ist.</translation>
+    </message>
+    <message>
+        <source>Tell what the measurements of a piece teach of its wood: those in the document's study, and those in NAME.measured.csv beside the model. With --part, --what and --value another is noted in that file.</source>
+        <translation>Sagt, was die Messungen an einem Stück über sein Holz lehren: die in der Studie des Dokuments und die in NAME.measured.csv neben dem Modell. Mit --part, --what und --value wird in dieser Datei eine weitere vermerkt.</translation>
+    </message>
+    <message>
         <source>Tenon from the middle</source>
         <translation>Zapfen von der Mitte</translation>
     </message>
     <message>
         <source>The cause that makes most of the likely error of each part's driest or wettest width</source>
         <translation>Die Ursache, die den größten Teil des wahrscheinlichen Fehlers der trockensten oder feuchtesten Breite jedes Teils ausmacht</translation>
+    </message>
+    <message>
+        <source>The demo pieces are invented, for trying Heartside out. Results:</source>
+        <translation>Die Vorführstücke sind erfunden, um Heartside auszuprobieren. Ergebnisse:</translation>
     </message>
     <message>
         <source>The faces of its solids are not known, so it is not drawn.</source>
@@ -3463,6 +3573,14 @@
         <translation>Was den Fehler bestimmt</translation>
     </message>
     <message>
+        <source>What the seasons do to 1 model</source>
+        <translation>Was die Jahreszeiten mit 1 Modell tun</translation>
+    </message>
+    <message>
+        <source>What the seasons do to {count} models</source>
+        <translation>Was die Jahreszeiten mit {count} Modellen tun</translation>
+    </message>
+    <message>
         <source>What to do</source>
         <translation>Was zu tun ist</translation>
     </message>
@@ -3567,12 +3685,20 @@
         <translation>JJJJ-MM-TT</translation>
     </message>
     <message>
+        <source>Year: {year}. Today: {date}.</source>
+        <translation>Jahresgang: {year}. Heute: {date}.</translation>
+    </message>
+    <message>
         <source>Year: {year}: its air brings wood to {low:.1f} % in {dry} and {high:.1f} % in {wet}. Basis: {basis}.</source>
         <translation>Jahr: {year}: Seine Luft bringt Holz auf {low:.1f} % im {dry} und {high:.1f} % im {wet}. Grundlage: {basis}.</translation>
     </message>
     <message>
         <source>Z-shaped clip in a groove</source>
         <translation>Z-Klammer in einer Nut</translation>
+    </message>
+    <message>
+        <source>[options]</source>
+        <translation>[Optionen]</translation>
     </message>
     <message>
         <source>a CSV file</source>
@@ -3591,6 +3717,10 @@
         <translation>eine Leiste ohne Länge oder Steifigkeit</translation>
     </message>
     <message>
+        <source>a baseline: findings that are accepted: only new or graver ones count</source>
+        <translation>eine Grundlage aus angenommenen Befunden: nur neue oder schwerere zählen</translation>
+    </message>
+    <message>
         <source>a board differs by, %</source>
         <translation>ein Brett weicht ab um, %</translation>
     </message>
@@ -3605,6 +3735,10 @@
     <message>
         <source>a change within four standard deviations of what some lot would do</source>
         <translation>eine Änderung innerhalb von vier Standardabweichungen dessen, was irgendein Posten täte</translation>
+    </message>
+    <message>
+        <source>a cold board reads low</source>
+        <translation>ein kaltes Brett zeigt zu wenig an</translation>
     </message>
     <message>
         <source>a column 'part' and any of: </source>
@@ -3639,6 +3773,10 @@
         <translation>eine Seite, die zu sehen sein muss, liegt unten</translation>
     </message>
     <message>
+        <source>a fault in Heartside itself ({kind}: {error}). To do: tell its makers what was typed and what --debug adds to it.</source>
+        <translation>ein Fehler in Heartside selbst ({kind}: {error}). Zu tun: den Machern sagen, was eingegeben wurde und was --debug hinzufügt.</translation>
+    </message>
+    <message>
         <source>a finish and its coats, such as 'varnish 2', or 'bare'</source>
         <translation>ein Anstrich und seine Schichten, etwa „varnish 2“, oder „bare“</translation>
     </message>
@@ -3653,6 +3791,10 @@
     <message>
         <source>a gap</source>
         <translation>eine Lücke</translation>
+    </message>
+    <message>
+        <source>a gap, step or cup that shows</source>
+        <translation>eine Fuge, ein Absatz oder eine Wölbung, die man sieht</translation>
     </message>
     <message>
         <source>a glued panel, or one board of 150 mm and wider, that lies level, is not housed on two sides and is no layer between others</source>
@@ -3843,6 +3985,10 @@
         <translation>eine ganze Zahl von Schichten, 1 bis {most_coats}</translation>
     </message>
     <message>
+        <source>a year by name ('years'), a place ('places'), or a .csv file of twelve months or of a logger</source>
+        <translation>ein Jahresgang beim Namen („years“), ein Ort („places“), oder eine .csv-Datei mit zwölf Monaten oder von einem Datenlogger</translation>
+    </message>
+    <message>
         <source>a yearly mean of {temperature:.0f} °C</source>
         <translation>ein Jahresmittel von {temperature:.0f} °C</translation>
     </message>
@@ -3879,6 +4025,14 @@
         <translation>über −1 (ein Bruchteil: −0.01 ist ein Prozent Schwindung)</translation>
     </message>
     <message>
+        <source>accept all that is found now, and write that baseline</source>
+        <translation>alles annehmen, was jetzt gefunden wird, und diese Grundlage schreiben</translation>
+    </message>
+    <message>
+        <source>accepted, and written: {path}</source>
+        <translation>angenommen und geschrieben: {path}</translation>
+    </message>
+    <message>
         <source>across</source>
         <translation>quer</translation>
     </message>
@@ -3891,8 +4045,16 @@
         <translation>quer zur Faser {words}. Es drückt sie auseinander oder wölbt sich</translation>
     </message>
     <message>
+        <source>across the grain</source>
+        <translation>quer zur Faser</translation>
+    </message>
+    <message>
         <source>add --built-on</source>
         <translation>--built-on hinzufügen</translation>
+    </message>
+    <message>
+        <source>add --force to replace what is there, or name another folder with --output</source>
+        <translation>--force hinzufügen, um zu ersetzen, was da ist, oder mit --output einen anderen Ordner nennen</translation>
     </message>
     <message>
         <source>add --shop</source>
@@ -3955,6 +4117,10 @@
         <translation>längs des Langlochs, mit der Zarge</translation>
     </message>
     <message>
+        <source>along the grain; with it a twist is worked out</source>
+        <translation>längs zur Faser; damit wird eine Verdrehung berechnet</translation>
+    </message>
+    <message>
         <source>along the groove</source>
         <translation>längs der Nut</translation>
     </message>
@@ -4003,12 +4169,44 @@
         <translation>Winkel zur Faser</translation>
     </message>
     <message>
+        <source>annotated  {path}</source>
+        <translation>beschriftet  {path}</translation>
+    </message>
+    <message>
         <source>any other (x, y)</source>
         <translation>jedes andere (x, y)</translation>
     </message>
     <message>
         <source>any word</source>
         <translation>ein beliebiges Wort</translation>
+    </message>
+    <message>
+        <source>argument {name}: expected at least one argument</source>
+        <translation>Option {name}: mindestens ein Wert fehlt</translation>
+    </message>
+    <message>
+        <source>argument {name}: expected one argument</source>
+        <translation>Option {name}: ein Wert fehlt</translation>
+    </message>
+    <message>
+        <source>argument {name}: invalid choice: {value} (choose from {choices})</source>
+        <translation>Option {name}: {value} steht nicht zur Wahl (zur Wahl stehen: {choices})</translation>
+    </message>
+    <message>
+        <source>argument {name}: invalid float value: {value}</source>
+        <translation>Option {name}: {value} ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>argument {name}: invalid int value: {value}</source>
+        <translation>Option {name}: {value} ist keine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>argument {name}: not allowed with argument {other}</source>
+        <translation>Option {name}: nicht zusammen mit {other}</translation>
+    </message>
+    <message>
+        <source>argument {name}: {what}</source>
+        <translation>Option {name}: {what}</translation>
     </message>
     <message>
         <source>arid upland home</source>
@@ -4135,6 +4333,10 @@
         <translation>Bettbeschläge</translation>
     </message>
     <message>
+        <source>before: {path}</source>
+        <translation>vorher: {path}</translation>
+    </message>
+    <message>
         <source>begin its mortise {inside:.0f} mm inside the face, give it a slope of 1 in 8 to 1 in 10 so that it can be driven further, and drive it again in the dry season</source>
         <translation>sein Loch {inside:.0f} mm innerhalb der Fläche beginnen, ihm eine Neigung von 1:8 bis 1:10 geben, damit er weiter getrieben werden kann, und ihn in der trockenen Zeit nachtreiben</translation>
     </message>
@@ -4209,6 +4411,14 @@
     <message>
         <source>boards</source>
         <translation>Bretter</translation>
+    </message>
+    <message>
+        <source>boards may be turned end for end</source>
+        <translation>Bretter dürfen Ende gegen Ende gedreht werden</translation>
+    </message>
+    <message>
+        <source>boards may change places</source>
+        <translation>Bretter dürfen die Plätze tauschen</translation>
     </message>
     <message>
         <source>boards of one panel, their grain the same way, their edges within 0.2 mm</source>
@@ -4307,12 +4517,24 @@
         <translation>auf {mc:.1f} % zurückbringen; erst abrichten, wenn es zur Ruhe gekommen ist, und nächstes Mal gerade Faser wählen</translation>
     </message>
     <message>
+        <source>build, check and annotate the demo models</source>
+        <translation>die Vorführmodelle bauen, prüfen und beschriften</translation>
+    </message>
+    <message>
         <source>button</source>
         <translation>Nutklotz</translation>
     </message>
     <message>
         <source>byte {byte} is no text: this is not a logger's text file</source>
         <translation>Byte {byte} ist kein Text: Dies ist keine Textdatei eines Loggers</translation>
+    </message>
+    <message>
+        <source>came</source>
+        <translation>hinzugekommen</translation>
+    </message>
+    <message>
+        <source>cannot be judged until something is said</source>
+        <translation>lässt sich erst beurteilen, wenn etwas gesagt ist</translation>
     </message>
     <message>
         <source>cells</source>
@@ -4331,8 +4553,20 @@
         <translation>Änderung der Feuchte</translation>
     </message>
     <message>
+        <source>changed</source>
+        <translation>geändert</translation>
+    </message>
+    <message>
+        <source>check anew</source>
+        <translation>neu prüfen</translation>
+    </message>
+    <message>
         <source>check both widths, in mm, and that the coefficient is that across this stick</source>
         <translation>beide Breiten in mm prüfen, und ob der Beiwert für diese Richtung gilt</translation>
+    </message>
+    <message>
+        <source>check its name</source>
+        <translation>ihren Namen prüfen</translation>
     </message>
     <message>
         <source>check its units, or the scale of its link</source>
@@ -4447,6 +4681,10 @@
         <translation>schließt sich, {missing} fehlen</translation>
     </message>
     <message>
+        <source>code {number}</source>
+        <translation>Code {number}</translation>
+    </message>
+    <message>
         <source>coefficient</source>
         <translation>Beiwert</translation>
     </message>
@@ -4469,6 +4707,10 @@
     <message>
         <source>columns, units and the order of dates are said of no logger's file</source>
         <translation>Spalten, Einheiten und Reihenfolge des Datums sind gesagt, aber zu keiner Datei eines Loggers</translation>
+    </message>
+    <message>
+        <source>commands</source>
+        <translation>Befehle</translation>
     </message>
     <message>
         <source>common practice</source>
@@ -4541,6 +4783,10 @@
     <message>
         <source>correct the pith, or say boxed_heart=True to have it solved by finite elements</source>
         <translation>das Mark berichtigen, oder boxed_heart=True sagen, damit es mit finiten Elementen gelöst wird</translation>
+    </message>
+    <message>
+        <source>could not be checked: {message}</source>
+        <translation>konnte nicht geprüft werden: {message}</translation>
     </message>
     <message>
         <source>count from the start of shrinkage: above it nothing moves</source>
@@ -4683,6 +4929,10 @@
         <translation>Dichte von {name} nicht bekannt: {usual_gravity} genommen, wie schnell es der Luft folgt</translation>
     </message>
     <message>
+        <source>density that a pad meter is set to</source>
+        <translation>relative Rohdichte, auf die ein Flächenmessgerät eingestellt ist</translation>
+    </message>
+    <message>
         <source>derived</source>
         <translation>abgeleitet</translation>
     </message>
@@ -4741,6 +4991,10 @@
     <message>
         <source>do not plane it until its faces read alike and it has stopped moving: it would cup the other way</source>
         <translation>nicht hobeln, bevor beide Seiten gleich messen und es zur Ruhe gekommen ist: es würde sich anders herum schüsseln</translation>
+    </message>
+    <message>
+        <source>do not show how far it is</source>
+        <translation>nicht zeigen, wie weit es ist</translation>
     </message>
     <message>
         <source>do not wet the hollow face to pull it flat: the wood is crushed and cups worse when it dries</source>
@@ -4899,6 +5153,10 @@
         <translation>Hirnholz stößt an: Leim allein hielte nicht, und sonst ist nichts gezeichnet</translation>
     </message>
     <message>
+        <source>end with 1 only for findings as grave as this: {names} (default: any), never</source>
+        <translation>mit 1 nur bei so schweren Befunden enden: {names} (ohne Angabe: bei jedem), never: nie</translation>
+    </message>
+    <message>
         <source>end-grain block</source>
         <translation>Hirnholzklotz</translation>
     </message>
@@ -4921,6 +5179,10 @@
     <message>
         <source>every board lies heart side up</source>
         <translation>jedes Brett liegt mit der Kernseite oben</translation>
+    </message>
+    <message>
+        <source>every model here is left out. To do: look at --leave-out.</source>
+        <translation>jedes Modell hier ist ausgelassen. Zu tun: --leave-out ansehen.</translation>
     </message>
     <message>
         <source>every solid in it is hidden. To do: show the parts that are to be checked</source>
@@ -5003,6 +5265,10 @@
         <translation>Befestigungen nahe der Mitte und zu den Kanten hin teilen sich das Halten</translation>
     </message>
     <message>
+        <source>fetch what is missing with the system's packages</source>
+        <translation>was fehlt, mit den Paketen des Systems holen</translation>
+    </message>
+    <message>
         <source>figure</source>
         <translation>Zeichnung des Holzes</translation>
     </message>
@@ -5017,6 +5283,10 @@
     <message>
         <source>figured grain</source>
         <translation>gezeichnete Faser</translation>
+    </message>
+    <message>
+        <source>figures that differ by less are the same (default 1)</source>
+        <translation>Zahlen, die sich um weniger unterscheiden, gelten als gleich (ohne Angabe: 1)</translation>
     </message>
     <message>
         <source>files ending in '{suffix}' cannot be read</source>
@@ -5227,6 +5497,10 @@
         <translation>aus eigenen Beiwerten des Herstellers</translation>
     </message>
     <message>
+        <source>from the meter's table; 0 if it is set to the species</source>
+        <translation>aus der Tabelle des Messgeräts; 0, wenn es auf die Holzart eingestellt ist</translation>
+    </message>
+    <message>
         <source>gap closes</source>
         <translation>Fuge schließt sich</translation>
     </message>
@@ -5425,6 +5699,14 @@
     <message>
         <source>go hollow {far} mm</source>
         <translation>um {far} mm hohl werden</translation>
+    </message>
+    <message>
+        <source>go on with a run that was stopped, leaving out what crashed or hung in it</source>
+        <translation>einen abgebrochenen Lauf fortsetzen und auslassen, was darin abstürzte oder hing</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>weg</translation>
     </message>
     <message>
         <source>grain</source>
@@ -5639,12 +5921,40 @@
         <translation>frei in der Nut</translation>
     </message>
     <message>
+        <source>how a logger writes its dates, where its file leaves that open</source>
+        <translation>wie ein Logger das Datum schreibt, wo seine Datei es offen lässt</translation>
+    </message>
+    <message>
+        <source>how exact the tool is (default 0.5)</source>
+        <translation>wie genau das Werkzeug ist (ohne Angabe: 0.5)</translation>
+    </message>
+    <message>
+        <source>how far one corner stands off the plane of the other three</source>
+        <translation>wie weit eine Ecke von der Ebene der drei anderen absteht</translation>
+    </message>
+    <message>
+        <source>how far the tree's centre was from the middle of a board's thickness</source>
+        <translation>wie weit das Mark von der Mitte der Brettdicke entfernt war</translation>
+    </message>
+    <message>
         <source>how far this board differs from the average of its species</source>
         <translation>wie weit dieses Brett vom Mittel seiner Holzart abweicht</translation>
     </message>
     <message>
+        <source>how it goes on</source>
+        <translation>wie es vorangeht</translation>
+    </message>
+    <message>
         <source>how it is known</source>
         <translation>woher bekannt</translation>
+    </message>
+    <message>
+        <source>how it is told</source>
+        <translation>wie es gesagt wird</translation>
+    </message>
+    <message>
+        <source>how long it has been lying so (default 30)</source>
+        <translation>wie lange es schon so liegt (ohne Angabe: 30)</translation>
     </message>
     <message>
         <source>how much better the show face looks</source>
@@ -5703,6 +6013,14 @@
         <translation>in der Mitte</translation>
     </message>
     <message>
+        <source>in what a logger writes temperatures, where its file leaves that open</source>
+        <translation>in welcher Einheit ein Logger Temperaturen schreibt, wo seine Datei es offen lässt</translation>
+    </message>
+    <message>
+        <source>inches come as fractions to 1/64</source>
+        <translation>Zoll kommen als Brüche bis 1/64</translation>
+    </message>
+    <message>
         <source>indoor year</source>
         <translation>Jahresgang</translation>
     </message>
@@ -5747,6 +6065,10 @@
         <translation>ist dann</translation>
     </message>
     <message>
+        <source>is this stock ready for that home, and how long till it is</source>
+        <translation>ist dieses Holz bereit für jenen Raum, und wie lange dauert es noch</translation>
+    </message>
+    <message>
         <source>it</source>
         <translation>das Brett</translation>
     </message>
@@ -5761,6 +6083,10 @@
     <message>
         <source>it cannot be looked at ({reason})</source>
         <translation>sie lässt sich nicht ansehen ({reason})</translation>
+    </message>
+    <message>
+        <source>it cannot be read ({reason})</source>
+        <translation>sie ist nicht lesbar ({reason})</translation>
     </message>
     <message>
         <source>it cannot be written ({reason})</source>
@@ -5807,6 +6133,10 @@
         <translation>es hat keine Form</translation>
     </message>
     <message>
+        <source>it holds no known findings</source>
+        <translation>sie enthält keine bekannten Befunde</translation>
+    </message>
+    <message>
         <source>it is a folder</source>
         <translation>es ist ein Ordner</translation>
     </message>
@@ -5851,8 +6181,20 @@
         <translation>sie ist zu tief verschachtelt, oder eine Zahl darin ist zu lang</translation>
     </message>
     <message>
+        <source>it is no report of a check</source>
+        <translation>das ist kein Bericht einer Prüfung</translation>
+    </message>
+    <message>
+        <source>it is not JSON</source>
+        <translation>das ist kein JSON</translation>
+    </message>
+    <message>
         <source>it is not JSON ({reason})</source>
         <translation>das ist kein JSON ({reason})</translation>
+    </message>
+    <message>
+        <source>it is not JSON of ours</source>
+        <translation>das ist kein JSON von uns</translation>
     </message>
     <message>
         <source>it is not a BREP file: DBRep_DrawableShape is not at its start</source>
@@ -5959,6 +6301,10 @@
         <translation>sie bleibt auf 0,05 eben</translation>
     </message>
     <message>
+        <source>it took longer than {seconds:g} s and was stopped. To do: allow more with --time-limit, or see in FreeCAD what makes it so large.</source>
+        <translation>es dauerte länger als {seconds:g} s und wurde abgebrochen. Zu tun: mit --time-limit mehr zulassen, oder in FreeCAD nachsehen, was es so groß macht.</translation>
+    </message>
+    <message>
         <source>it twists: spiral grain</source>
         <translation>es verdreht sich: Drehwuchs</translation>
     </message>
@@ -6007,6 +6353,10 @@
         <translation>ihre Einträge überlappen sich oder lassen Lücken bei „{shown}“</translation>
     </message>
     <message>
+        <source>its findings have no identities: it was made by an older Heartside</source>
+        <translation>seine Befunde haben keine Kennungen: Er stammt von einem älteren Heartside</translation>
+    </message>
+    <message>
         <source>its folder does not exist</source>
         <translation>ihren Ordner gibt es nicht</translation>
     </message>
@@ -6039,6 +6389,14 @@
         <translation>seine Feuchte ist nicht bekannt</translation>
     </message>
     <message>
+        <source>its moisture today</source>
+        <translation>seine Feuchte heute</translation>
+    </message>
+    <message>
+        <source>its moisture when it was last flat</source>
+        <translation>seine Feuchte, als es zuletzt eben war</translation>
+    </message>
+    <message>
         <source>its name holds bytes that are no letters</source>
         <translation>ihr Name enthält Bytes, die keine Buchstaben sind</translation>
     </message>
@@ -6065,6 +6423,14 @@
     <message>
         <source>its shoulder opens up to {gap:.1f} mm: the other part shrinks over the {held:.0f} mm between the shoulder and {by}, which holds the tenon, and the tenon's length does not</source>
         <translation>seine Brüstung öffnet sich bis {gap:.1f} mm: Das andere Teil schwindet auf den {held:.0f} mm zwischen der Brüstung und dem, was den Zapfen hält ({by}), der Zapfen in der Länge nicht</translation>
+    </message>
+    <message>
+        <source>its species</source>
+        <translation>seine Holzart</translation>
+    </message>
+    <message>
+        <source>its thickness</source>
+        <translation>seine Dicke</translation>
     </message>
     <message>
         <source>its tongue has {play:.1f} mm of play in the width of its groove</source>
@@ -6115,6 +6481,10 @@
         <translation>eine behalten und sie {name} nennen</translation>
     </message>
     <message>
+        <source>keep reports here, to be found again while nothing they rest on has changed (default: in your cache folder). A run that was stopped goes on by that</source>
+        <translation>Berichte hier aufbewahren und wiederfinden, solange sich nichts geändert hat, worauf sie beruhen (ohne Angabe: im eigenen Cache-Ordner). Damit geht auch ein abgebrochener Lauf weiter</translation>
+    </message>
+    <message>
         <source>keep rooms only with a place</source>
         <translation>Räume nur zu einem Ort angeben</translation>
     </message>
@@ -6133,6 +6503,22 @@
     <message>
         <source>kind</source>
         <translation>Art</translation>
+    </message>
+    <message>
+        <source>kind of fastener; give it once a kind (default: those that suit)</source>
+        <translation>Art der Befestigung; je Art einmal angeben (ohne Angabe: die passenden)</translation>
+    </message>
+    <message>
+        <source>kind of meter (default pin)</source>
+        <translation>Art des Messgeräts (ohne Angabe: pin)</translation>
+    </message>
+    <message>
+        <source>kind of the plan (default: the best)</source>
+        <translation>Art des Plans (ohne Angabe: der beste)</translation>
+    </message>
+    <message>
+        <source>known</source>
+        <translation>bekannt</translation>
     </message>
     <message>
         <source>lapped</source>
@@ -6157,6 +6543,10 @@
     <message>
         <source>leaf kept elsewhere</source>
         <translation>anderswo aufbewahrte Einlegeplatte</translation>
+    </message>
+    <message>
+        <source>learn how lively the wood is from what you measured later</source>
+        <translation>aus späteren Messungen lernen, wie stark das Holz arbeitet</translation>
     </message>
     <message>
         <source>learned coefficient</source>
@@ -6311,6 +6701,18 @@
         <translation>die Bretter aufzählen</translation>
     </message>
     <message>
+        <source>list the places that are known</source>
+        <translation>die bekannten Orte aufführen</translation>
+    </message>
+    <message>
+        <source>list the species and materials that are known</source>
+        <translation>die bekannten Holzarten und Werkstoffe aufführen</translation>
+    </message>
+    <message>
+        <source>list the years of air that are known</source>
+        <translation>die bekannten Jahresgänge aufführen</translation>
+    </message>
+    <message>
         <source>living adds {moisture_gain:g} g/m³ in frost</source>
         <translation>das Wohnen gibt bei Frost {moisture_gain:g} g/m³ dazu</translation>
     </message>
@@ -6341,6 +6743,10 @@
     <message>
         <source>longer than the top is wide</source>
         <translation>länger als die Platte breit ist</translation>
+    </message>
+    <message>
+        <source>look at no settings file</source>
+        <translation>keine Datei mit Einstellungen beachten</translation>
     </message>
     <message>
         <source>look for a quote that is never closed</source>
@@ -6495,6 +6901,18 @@
         <translation>mm. Wie gezeichnet: Länge × Breite × Dicke. Heute, am trockensten, am feuchtesten: Breite quer zur Faser, mit dem Monat.</translation>
     </message>
     <message>
+        <source>model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>models in folders and patterns to pass over, such as '*-annotated.FCStd'; may be given again</source>
+        <translation>Modelle in Ordnern und Mustern, die zu übergehen sind, etwa '*-annotated.FCStd'; darf wiederholt werden</translation>
+    </message>
+    <message>
+        <source>models worked at side by side (default: one a processor)</source>
+        <translation>wie viele Modelle zugleich bearbeitet werden (ohne Angabe: eines je Prozessor)</translation>
+    </message>
+    <message>
         <source>moduli above 0, poisson_rt² below E_R ÷ E_T</source>
         <translation>Moduln über 0, poisson_rt² unter E_R ÷ E_T</translation>
     </message>
@@ -6529,6 +6947,10 @@
     <message>
         <source>moisture does not move it</source>
         <translation>Feuchte bewegt es nicht</translation>
+    </message>
+    <message>
+        <source>moisture of the wood today by meter; default: in step with the air</source>
+        <translation>Holzfeuchte heute nach dem Messgerät; ohne Angabe: im Gleichgewicht mit der Luft</translation>
     </message>
     <message>
         <source>moisture the width was taken at</source>
@@ -6587,6 +7009,10 @@
         <translation>max.</translation>
     </message>
     <message>
+        <source>most it may be out of flat in any month (default 1.5)</source>
+        <translation>wie weit sie in irgendeinem Monat höchstens von der Ebene abweichen darf (ohne Angabe: 1.5)</translation>
+    </message>
+    <message>
         <source>most, month</source>
         <translation>max., Monat</translation>
     </message>
@@ -6619,6 +7045,10 @@
         <translation>Name</translation>
     </message>
     <message>
+        <source>name a file in it</source>
+        <translation>eine Datei darin nennen</translation>
+    </message>
+    <message>
         <source>name a like wood's row, or use typical_ratios knowingly</source>
         <translation>die Zeile eines ähnlichen Holzes nennen, oder bewusst typical_ratios nehmen</translation>
     </message>
@@ -6641,6 +7071,18 @@
     <message>
         <source>name a solid wood, or give its own coefficients</source>
         <translation>ein Massivholz nennen, oder eigene Beiwerte angeben</translation>
+    </message>
+    <message>
+        <source>name another file</source>
+        <translation>eine andere Datei nennen</translation>
+    </message>
+    <message>
+        <source>name another file, or add --force to replace it</source>
+        <translation>eine andere Datei nennen, oder --force hinzufügen, um sie zu ersetzen</translation>
+    </message>
+    <message>
+        <source>name another folder</source>
+        <translation>einen anderen Ordner nennen</translation>
     </message>
     <message>
         <source>name it otherwise</source>
@@ -6735,6 +7177,10 @@
         <translation>nie mit Gewalt gerade schrauben oder zwingen: es reißt, oder reißt später seine Befestigungen aus</translation>
     </message>
     <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
         <source>newest reading first: turned round</source>
         <translation>neueste Messung zuerst: umgedreht</translation>
     </message>
@@ -6751,12 +7197,20 @@
         <translation>an keiner Befestigung wird gezogen</translation>
     </message>
     <message>
+        <source>no answer in {seconds:g} s</source>
+        <translation>keine Antwort in {seconds:g} s</translation>
+    </message>
+    <message>
         <source>no boards lie edge to edge in it</source>
         <translation>darin liegen keine Bretter Kante an Kante</translation>
     </message>
     <message>
         <source>no boards to arrange</source>
         <translation>keine Bretter zu ordnen</translation>
+    </message>
+    <message>
+        <source>no cache can be kept there ({reason})</source>
+        <translation>dort lassen sich keine Berichte aufbewahren ({reason})</translation>
     </message>
     <message>
         <source>no column is called {what!r}</source>
@@ -6801,6 +7255,10 @@
     <message>
         <source>no figure said</source>
         <translation>keine Zeichnung des Holzes gesagt</translation>
+    </message>
+    <message>
+        <source>no file fits this pattern. To do: check it, and put it in quotes.</source>
+        <translation>keine Datei passt zu diesem Muster. Zu tun: es prüfen und in Anführungszeichen setzen.</translation>
     </message>
     <message>
         <source>no findings</source>
@@ -6943,6 +7401,10 @@
         <translation>kein Schema heißt {name!r}</translation>
     </message>
     <message>
+        <source>no setting is called {name!r}{also}</source>
+        <translation>keine Einstellung heißt {name!r}{also}</translation>
+    </message>
+    <message>
         <source>no single cause need be the whole of it</source>
         <translation>es muss nicht eine Ursache allein sein</translation>
     </message>
@@ -7027,6 +7489,10 @@
         <translation>keiner</translation>
     </message>
     <message>
+        <source>none of the {count} it fits is a model. Allowed: {models}.</source>
+        <translation>nichts von den {count}, auf die es passt, ist ein Modell. Zulässig: {models}.</translation>
+    </message>
+    <message>
         <source>none of them</source>
         <translation>keines davon</translation>
     </message>
@@ -7045,6 +7511,18 @@
     <message>
         <source>not at all: it fixes the top here</source>
         <translation>gar nicht: Hier ist die Platte fest</translation>
+    </message>
+    <message>
+        <source>not checked</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>not in the earlier report</source>
+        <translation>nicht im früheren Bericht</translation>
+    </message>
+    <message>
+        <source>not in the later report</source>
+        <translation>nicht im späteren Bericht</translation>
     </message>
     <message>
         <source>not known</source>
@@ -7123,8 +7601,16 @@
         <translation>Zahlen, 1 = die erste</translation>
     </message>
     <message>
+        <source>of how many boards it is glued (default 1)</source>
+        <translation>aus wie vielen Brettern es verleimt ist (ohne Angabe: 1)</translation>
+    </message>
+    <message>
         <source>of parts</source>
         <translation>von Teilen</translation>
+    </message>
+    <message>
+        <source>of the distances that are written</source>
+        <translation>der angeschriebenen Abstände</translation>
     </message>
     <message>
         <source>of the thickness</source>
@@ -7159,8 +7645,20 @@
         <translation>eine Seite gehobelt oder aufgetrennt, seit es eben war</translation>
     </message>
     <message>
+        <source>one face was planed, or it was resawn, since</source>
+        <translation>seitdem wurde eine Seite gehobelt oder es wurde aufgetrennt</translation>
+    </message>
+    <message>
+        <source>one face was wet for so long</source>
+        <translation>eine Seite war so lange nass</translation>
+    </message>
+    <message>
         <source>one meaning for the comma</source>
         <translation>eine Bedeutung für das Komma</translation>
+    </message>
+    <message>
+        <source>one of the arguments {names} is required</source>
+        <translation>eine dieser Optionen ist nötig: {names}</translation>
     </message>
     <message>
         <source>one of them belongs to a door or drawer, with room on either side: it rests or stops there</source>
@@ -7207,6 +7705,14 @@
         <translation>nur der Einschnitt ist bekannt: Gerechnet wie für ihn üblich, der Bereich umfasst ihn ganz</translation>
     </message>
     <message>
+        <source>only the panel that this board belongs to</source>
+        <translation>nur die Platte, zu der dieses Brett gehört</translation>
+    </message>
+    <message>
+        <source>only those with this in their names</source>
+        <translation>nur die, deren Name das enthält</translation>
+    </message>
+    <message>
         <source>only wood that has lain in this air for weeks is at its moisture; thick stock takes months</source>
         <translation>nur Holz, das wochenlang in dieser Luft lag, hat ihre Feuchte; dickes Holz braucht Monate</translation>
     </message>
@@ -7225,6 +7731,10 @@
     <message>
         <source>opens to {most}</source>
         <translation>öffnet sich auf {most}</translation>
+    </message>
+    <message>
+        <source>options</source>
+        <translation>Optionen</translation>
     </message>
     <message>
         <source>other objects are made of {name!r}: {users}</source>
@@ -7431,6 +7941,10 @@
         <translation>planen, wie die Platte gehalten wird, und den Plan setzen</translation>
     </message>
     <message>
+        <source>plan the fasteners that keep a top flat and let it move</source>
+        <translation>die Befestigungen planen, die eine Platte eben halten und sie arbeiten lassen</translation>
+    </message>
+    <message>
         <source>plane the boards to one thickness, or study them apart</source>
         <translation>die Bretter auf eine Dicke hobeln, oder getrennt untersuchen</translation>
     </message>
@@ -7459,6 +7973,10 @@
         <translation>mit der Querdehnzahl {poisson:g} ist kein Werkstoff stabil</translation>
     </message>
     <message>
+        <source>positional arguments</source>
+        <translation>Angaben ohne Option</translation>
+    </message>
+    <message>
         <source>possible</source>
         <translation>möglich</translation>
     </message>
@@ -7473,6 +7991,10 @@
     <message>
         <source>pressing stops</source>
         <translation>drückende Anschläge</translation>
+    </message>
+    <message>
+        <source>price every way to lay the boards of a glued panel</source>
+        <translation>für jede Lage der Bretter einer verleimten Platte sagen, was sie kostet</translation>
     </message>
     <message>
         <source>profile</source>
@@ -7571,6 +8093,14 @@
         <translation>Messwert</translation>
     </message>
     <message>
+        <source>reading FreeCAD models</source>
+        <translation>das Lesen von FreeCAD-Modellen</translation>
+    </message>
+    <message>
+        <source>reading at the surface</source>
+        <translation>Messwert an der Oberfläche</translation>
+    </message>
+    <message>
         <source>readings in order of time, newest last or newest first</source>
         <translation>Messwerte nach der Zeit geordnet, der neueste zuletzt oder zuerst</translation>
     </message>
@@ -7597,6 +8127,30 @@
     <message>
         <source>rename the folder</source>
         <translation>den Ordner umbenennen</translation>
+    </message>
+    <message>
+        <source>replace NEW if it exists</source>
+        <translation>NEW ersetzen, wenn es die Datei gibt</translation>
+    </message>
+    <message>
+        <source>replace OUT if it exists</source>
+        <translation>OUT ersetzen, wenn es die Datei gibt</translation>
+    </message>
+    <message>
+        <source>replace files of these names in DIR</source>
+        <translation>Dateien dieser Namen in DIR ersetzen</translation>
+    </message>
+    <message>
+        <source>replace the files to be written if they exist</source>
+        <translation>die zu schreibenden Dateien ersetzen, wenn es sie gibt</translation>
+    </message>
+    <message>
+        <source>report     {path}, and the same as .json</source>
+        <translation>Bericht      {path}, und dasselbe als .json</translation>
+    </message>
+    <message>
+        <source>report what every part does in the year</source>
+        <translation>berichten, was jedes Teil übers Jahr tut</translation>
     </message>
     <message>
         <source>rests</source>
@@ -7711,6 +8265,22 @@
         <translation>Räume</translation>
     </message>
     <message>
+        <source>rooms are kept at least this humid</source>
+        <translation>Räume werden mindestens so feucht gehalten</translation>
+    </message>
+    <message>
+        <source>rooms are kept at least this warm (default 20)</source>
+        <translation>Räume werden mindestens so warm gehalten (ohne Angabe: 20)</translation>
+    </message>
+    <message>
+        <source>rooms are kept at most this humid</source>
+        <translation>Räume werden höchstens so feucht gehalten</translation>
+    </message>
+    <message>
+        <source>rooms are kept at most this warm</source>
+        <translation>Räume werden höchstens so warm gehalten</translation>
+    </message>
+    <message>
         <source>rooms {rooms}; weather: {weather}{wet}</source>
         <translation>Räume {rooms}; Wetter: {weather}{wet}</translation>
     </message>
@@ -7799,6 +8369,10 @@
         <translation>angeben, welche: date_order setzen</translation>
     </message>
     <message>
+        <source>say why a board or top is no longer flat</source>
+        <translation>sagen, warum ein Brett oder eine Platte nicht mehr eben ist</translation>
+    </message>
+    <message>
         <source>schema</source>
         <translation>Schema</translation>
     </message>
@@ -7883,6 +8457,10 @@
         <translation>zwei Teile auswählen</translation>
     </message>
     <message>
+        <source>setting up:</source>
+        <translation>wird eingerichtet:</translation>
+    </message>
+    <message>
         <source>shank</source>
         <translation>Schaft</translation>
     </message>
@@ -7959,6 +8537,18 @@
         <translation>Sichtseite nicht bekannt, {reason}</translation>
     </message>
     <message>
+        <source>show program's version number and exit</source>
+        <translation>die Version zeigen und enden</translation>
+    </message>
+    <message>
+        <source>show the traceback of an error</source>
+        <translation>bei einem Fehler zeigen, wo im Programm er entstand</translation>
+    </message>
+    <message>
+        <source>show this help message and exit</source>
+        <translation>diese Hilfe zeigen und enden</translation>
+    </message>
+    <message>
         <source>show, back</source>
         <translation>show, back</translation>
     </message>
@@ -7973,6 +8563,10 @@
     <message>
         <source>sight over winding sticks, or measure how far one corner stands off a flat bench: up to {one:.1f} mm speaks for the first cause, up to {two:.1f} mm for the second</source>
         <translation>über zwei Richtscheite peilen oder messen, wie weit eine Ecke von einer ebenen Bank absteht: bis {one:.1f} mm spricht für die erste Ursache, bis {two:.1f} mm für die zweite</translation>
+    </message>
+    <message>
+        <source>signal {number}</source>
+        <translation>Signal {number}</translation>
     </message>
     <message>
         <source>sink that may remain</source>
@@ -8005,6 +8599,10 @@
     <message>
         <source>slope of spiral grain not stated: the twist is unknown, and spiral grain usually twists most</source>
         <translation>Neigung des Drehwuchses nicht gesagt: Die Verdrehung ist unbekannt, und Drehwuchs verdreht meist am stärksten</translation>
+    </message>
+    <message>
+        <source>slope of spiral grain, rise by length, such as 0.03; below 0 climbing to the left</source>
+        <translation>Neigung des Drehwuchses, Anstieg durch Länge, etwa 0.03; unter 0 nach links steigend</translation>
     </message>
     <message>
         <source>slope of the grain</source>
@@ -8107,6 +8705,14 @@
         <translation>auf einige Zehntelgrad bis ein Grad unsicher</translation>
     </message>
     <message>
+        <source>something no longer does its work in some season</source>
+        <translation>etwas tut in einer Jahreszeit nicht mehr seinen Dienst</translation>
+    </message>
+    <message>
+        <source>something splits, is crushed or comes loose</source>
+        <translation>etwas reißt, wird zerdrückt oder löst sich</translation>
+    </message>
+    <message>
         <source>something that was not told, or several causes at once</source>
         <translation>etwas, das nicht gesagt wurde, oder mehrere Ursachen zugleich</translation>
     </message>
@@ -8199,12 +8805,24 @@
         <translation>Vorrat</translation>
     </message>
     <message>
+        <source>stop a model that takes longer (default {seconds:.0f}; 0: never)</source>
+        <translation>ein Modell abbrechen, das länger braucht (ohne Angabe: {seconds:.0f}; 0: nie)</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>abgebrochen</translation>
+    </message>
+    <message>
         <source>strain given over {width:g} mm, the panel is {width2:g} mm wide</source>
         <translation>Dehnung über {width:g} mm angegeben, die Platte ist {width2:g} mm breit</translation>
     </message>
     <message>
         <source>such a part needs no fasteners; a housed panel needs room in its groove</source>
         <translation>ein solches Teil braucht keine Befestigungen; eine eingelassene Füllung braucht Spiel in ihrer Nut</translation>
+    </message>
+    <message>
+        <source>such as 'varnish 2' or 'show oil 2, back bare'</source>
+        <translation>etwa 'varnish 2' oder 'show oil 2, back bare'</translation>
     </message>
     <message>
         <source>such as {example}</source>
@@ -8291,6 +8909,10 @@
         <translation>tangentiale Dehnung</translation>
     </message>
     <message>
+        <source>tell what is new, gone or changed between two reports of a check</source>
+        <translation>sagen, was zwischen zwei Berichten einer Prüfung neu, weg oder geändert ist</translation>
+    </message>
+    <message>
         <source>temperature</source>
         <translation>Temperatur</translation>
     </message>
@@ -8331,6 +8953,14 @@
         <translation>Text mit einem Messwert je Zeile</translation>
     </message>
     <message>
+        <source>text; json, jsonl (a line a model); csv (a line a part), findings-csv (a line a finding); html (one page)</source>
+        <translation>text; json, jsonl (eine Zeile je Modell); csv (eine Zeile je Teil), findings-csv (eine Zeile je Befund); html (eine Seite)</translation>
+    </message>
+    <message>
+        <source>that is a file that is read</source>
+        <translation>das ist eine Datei, die gelesen wird</translation>
+    </message>
+    <message>
         <source>that is an end of {part}</source>
         <translation>das ist ein Ende von {part}</translation>
     </message>
@@ -8347,6 +8977,10 @@
         <translation>das ist die Datei, die gelesen wurde</translation>
     </message>
     <message>
+        <source>that is the name of a file that Heartside reads</source>
+        <translation>das ist der Name einer Datei, die Heartside liest</translation>
+    </message>
+    <message>
         <source>that means {count} pairs of parts</source>
         <translation>das meint {count} Paare von Teilen</translation>
     </message>
@@ -8359,16 +8993,64 @@
         <translation>das CAD-Programm konnte es nicht: {kind}: {text}</translation>
     </message>
     <message>
+        <source>the CAD host does not come up: {why}</source>
+        <translation>das CAD-Programm kommt nicht hoch: {why}</translation>
+    </message>
+    <message>
+        <source>the CAD host does not start ({failure}).</source>
+        <translation>das CAD-Programm startet nicht ({failure}).</translation>
+    </message>
+    <message>
+        <source>the CAD host stopped without an answer ({failure}). To do: open it in FreeCAD and look for the part at which the host fails.</source>
+        <translation>das CAD-Programm endete ohne Antwort ({failure}). Zu tun: es in FreeCAD öffnen und das Teil suchen, an dem es scheitert.</translation>
+    </message>
+    <message>
+        <source>the FCStd file to write</source>
+        <translation>die FCStd-Datei, die geschrieben wird</translation>
+    </message>
+    <message>
         <source>the STEP file is cut short: END-ISO-10303-21 is missing</source>
         <translation>die STEP-Datei ist abgeschnitten: END-ISO-10303-21 fehlt</translation>
+    </message>
+    <message>
+        <source>the STEP file to write; NEW's name with .wood.csv is written beside it</source>
+        <translation>die STEP-Datei, die geschrieben wird; daneben wird NEW mit der Endung .wood.csv geschrieben</translation>
+    </message>
+    <message>
+        <source>the air</source>
+        <translation>die Luft</translation>
     </message>
     <message>
         <source>the air brings wood to {wood:.1f} %; boards lag</source>
         <translation>die Luft bringt Holz auf {wood:.1f} %; Bretter hinken nach</translation>
     </message>
     <message>
+        <source>the air it is in (default 20)</source>
+        <translation>die Luft, in der es ist (ohne Angabe: 20)</translation>
+    </message>
+    <message>
+        <source>the air it is in (default 50)</source>
+        <translation>die Luft, in der es ist (ohne Angabe: 50)</translation>
+    </message>
+    <message>
+        <source>the air it lives in: {what}</source>
+        <translation>die Luft, in der es steht: {what}</translation>
+    </message>
+    <message>
+        <source>the air it was built in, for parts whose moisture was not metered; with --built-on</source>
+        <translation>die Luft, in der es gebaut wurde, für Teile, deren Feuchte nicht gemessen wurde; mit --built-on</translation>
+    </message>
+    <message>
+        <source>the air of months that a logger did not see</source>
+        <translation>die Luft der Monate, die ein Logger nicht sah</translation>
+    </message>
+    <message>
         <source>the air of the place, which no year repeats</source>
         <translation>die Luft des Ortes, die kein Jahr wiederholt</translation>
+    </message>
+    <message>
+        <source>the air, without a meter</source>
+        <translation>die Luft, ohne Messgerät</translation>
     </message>
     <message>
         <source>the anchors near the middle of the width do all the holding and are enough by themselves</source>
@@ -8377,6 +9059,10 @@
     <message>
         <source>the anchors near the middle of the width do nothing, those toward the edges hold</source>
         <translation>die Befestigungen nahe der Mitte der Breite tun nichts, die zu den Kanten hin halten</translation>
+    </message>
+    <message>
+        <source>the answer cannot be written out ({reason})</source>
+        <translation>die Antwort lässt sich nicht ausgeben ({reason})</translation>
     </message>
     <message>
         <source>the back</source>
@@ -8403,6 +9089,18 @@
         <translation>die Korrekturen machen {mc:.1f} % daraus</translation>
     </message>
     <message>
+        <source>the dampest it ever was while it was fixed</source>
+        <translation>die höchste Feuchte, solange es fest war</translation>
+    </message>
+    <message>
+        <source>the day it was built</source>
+        <translation>der Tag, an dem es gebaut wurde</translation>
+    </message>
+    <message>
+        <source>the day, and the wood on it</source>
+        <translation>der Tag und das Holz an ihm</translation>
+    </message>
+    <message>
         <source>the direction {text!r} has no length</source>
         <translation>die Richtung {text!r} hat keine Länge</translation>
     </message>
@@ -8423,6 +9121,10 @@
         <translation>das Dokument ist beschädigt oder abgeschnitten ({error})</translation>
     </message>
     <message>
+        <source>the earlier report, JSON or JSON lines</source>
+        <translation>der frühere Bericht, JSON oder JSON-Zeilen</translation>
+    </message>
+    <message>
         <source>the edge that is said to be fixed does not lie across the grain: name an edge of the width</source>
         <translation>die als fest angegebene Kante liegt nicht quer zur Faser: eine Kante der Breite nennen</translation>
     </message>
@@ -8437,6 +9139,10 @@
     <message>
         <source>the entry name '{shown}' leads outside the document</source>
         <translation>der Name des Eintrags „{shown}“ führt aus dem Dokument hinaus</translation>
+    </message>
+    <message>
+        <source>the face nearer the centre of the tree; 'inside' where the board holds it</source>
+        <translation>die Seite, die dem Mark näher ist; „inside“, wenn es im Brett liegt</translation>
     </message>
     <message>
         <source>the face that looks out of the piece</source>
@@ -8483,6 +9189,14 @@
         <translation>die Datei des Jahresgangs ist nicht lesbar ({reason})</translation>
     </message>
     <message>
+        <source>the file to write: .html, .pdf, or .json (its figures alone)</source>
+        <translation>die Datei, die geschrieben wird: .html, .pdf oder .json (nur die Zahlen)</translation>
+    </message>
+    <message>
+        <source>the file to write: .pdf, .html, or .json (its figures alone)</source>
+        <translation>die Datei, die geschrieben wird: .pdf, .html oder .json (nur die Zahlen)</translation>
+    </message>
+    <message>
         <source>the file's text or its bytes</source>
         <translation>der Text der Datei oder ihre Bytes</translation>
     </message>
@@ -8493,6 +9207,14 @@
     <message>
         <source>the fixed line cannot be placed while the grain is not known</source>
         <translation>die feste Linie hat keinen Ort, solange die Faser nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>the folder to write to (default heartside-demo)</source>
+        <translation>der Ordner, in den geschrieben wird (ohne Angabe: heartside-demo)</translation>
+    </message>
+    <message>
+        <source>the following arguments are required: {names}</source>
+        <translation>diese Angaben fehlen: {names}</translation>
     </message>
     <message>
         <source>the function gave a value that is no number</source>
@@ -8603,6 +9325,18 @@
         <translation>die Schlüssel aller ihrer Bretter von links nach rechts, wie „arrange“ sie nennt</translation>
     </message>
     <message>
+        <source>the known findings cannot be read ({reason})</source>
+        <translation>die bekannten Befunde sind nicht lesbar ({reason})</translation>
+    </message>
+    <message>
+        <source>the later report</source>
+        <translation>der spätere Bericht</translation>
+    </message>
+    <message>
+        <source>the line that stays put: centre, or the board whose outer edge it is (default: what the top's boards say by their tag 'fixed', else centre)</source>
+        <translation>die Linie, die bleibt: centre, oder das Brett, dessen Außenkante sie ist (ohne Angabe: was die Bretter der Platte mit „fixed“ angeben, sonst centre)</translation>
+    </message>
+    <message>
         <source>the line {distance:.0f} mm inside its edge at {edge}</source>
         <translation>die Linie {distance:.0f} mm innerhalb ihrer Kante bei {edge}</translation>
     </message>
@@ -8635,6 +9369,10 @@
         <translation>die Messungen der Studie sind nicht lesbar: {error}</translation>
     </message>
     <message>
+        <source>the middle lies so much lower</source>
+        <translation>die Mitte liegt um so viel tiefer</translation>
+    </message>
+    <message>
         <source>the middle of its glued length</source>
         <translation>der Mitte seiner Leimlänge</translation>
     </message>
@@ -8649,6 +9387,10 @@
     <message>
         <source>the middle reading would be {middle:.0f} °C: these look like °C, not °F</source>
         <translation>der mittlere Messwert wäre {middle:.0f} °C: Das sieht nach °C aus, nicht nach °F</translation>
+    </message>
+    <message>
+        <source>the middle stands so much higher, seen from the show face</source>
+        <translation>die Mitte steht um so viel höher, von der Sichtseite gesehen</translation>
     </message>
     <message>
         <source>the mitre of two pieces {width:.0f} mm wide opens {gap:.1f} mm at the {where} (stock above some {limit:.0f} mm opens; common practice, no source)</source>
@@ -8707,8 +9449,16 @@
         <translation>der Umriss verlässt Länge und Breite der Platte</translation>
     </message>
     <message>
+        <source>the page for the client, in plain words</source>
+        <translation>die Seite für den Kunden, in einfachen Worten</translation>
+    </message>
+    <message>
         <source>the panel</source>
         <translation>die Leimholzplatte</translation>
+    </message>
+    <message>
+        <source>the part that was measured</source>
+        <translation>das Teil, das gemessen wurde</translation>
     </message>
     <message>
         <source>the parts press on each other</source>
@@ -8747,8 +9497,16 @@
         <translation>die Jahrringe und eine andere Feuchte, seit es eben war</translation>
     </message>
     <message>
+        <source>the room it lies in (default 20/50)</source>
+        <translation>der Raum, in dem es liegt (ohne Angabe: 20/50)</translation>
+    </message>
+    <message>
         <source>the rooms ({rooms}) belong to no place</source>
         <translation>die Räume ({rooms}) gehören zu keinem Ort</translation>
+    </message>
+    <message>
+        <source>the same, percent</source>
+        <translation>dasselbe, Prozent</translation>
     </message>
     <message>
         <source>the section holds its pith, {ends}</source>
@@ -8765,6 +9523,10 @@
     <message>
         <source>the settings cannot be read ({reason})</source>
         <translation>die Einstellungen sind nicht lesbar ({reason})</translation>
+    </message>
+    <message>
+        <source>the settings of the air and the limits (default: the heartside.json in the model's folder, or the nearest above it); what is typed outranks it</source>
+        <translation>die Einstellungen der Luft und die Grenzen (ohne Angabe: heartside.json im Ordner des Modells oder im nächsten darüber); was eingegeben wird, geht vor</translation>
     </message>
     <message>
         <source>the shelf</source>
@@ -8843,6 +9605,14 @@
         <translation>nach den drei Punkten liegt das Mark {place}, nicht wo es gesagt war; das Mark gilt</translation>
     </message>
     <message>
+        <source>the top that this board belongs to</source>
+        <translation>die Platte, zu der dieses Brett gehört</translation>
+    </message>
+    <message>
+        <source>the top, and what holds it</source>
+        <translation>die Platte, und was sie hält</translation>
+    </message>
+    <message>
         <source>the tree's centre is in the board (boxed heart)</source>
         <translation>das Mark liegt im Brett</translation>
     </message>
@@ -8869,6 +9639,10 @@
     <message>
         <source>the wet face swelled against dry wood behind it, and was crushed</source>
         <translation>die nasse Seite quoll gegen trockenes Holz dahinter und wurde gequetscht</translation>
+    </message>
+    <message>
+        <source>the wood ('woods' lists them)</source>
+        <translation>das Holz („woods“ führt sie auf)</translation>
     </message>
     <message>
         <source>the wood's temperature is missing: pins read low in the cold</source>
@@ -8899,12 +9673,20 @@
         <translation>es gibt keine Angabe „{name}“</translation>
     </message>
     <message>
+        <source>there is no model in this folder. Allowed: {models}.</source>
+        <translation>in diesem Ordner ist kein Modell. Zulässig: {models}.</translation>
+    </message>
+    <message>
         <source>there is no part {part!r}</source>
         <translation>es gibt kein Teil {part!r}</translation>
     </message>
     <message>
         <source>there is no such file</source>
         <translation>diese Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>there is no such file of settings</source>
+        <translation>diese Datei mit Einstellungen gibt es nicht</translation>
     </message>
     <message>
         <source>there is no such part</source>
@@ -8959,6 +9741,10 @@
         <translation>Dicke und Breite der Hirnleiste müssen über 0 sein</translation>
     </message>
     <message>
+        <source>thickness of the boards</source>
+        <translation>Dicke der Bretter</translation>
+    </message>
+    <message>
         <source>thicknesses within a ratio of {most_thickness_ratio:g} in one panel</source>
         <translation>Dicken in einem Verhältnis bis {most_thickness_ratio:g} in einer Platte</translation>
     </message>
@@ -9009,6 +9795,18 @@
     <message>
         <source>today's travel {today:g} mm</source>
         <translation>heutiger Weg {today:g} mm</translation>
+    </message>
+    <message>
+        <source>today, YYYY-MM-DD (default: this day)</source>
+        <translation>heute, JJJJ-MM-TT (ohne Angabe: dieser Tag)</translation>
+    </message>
+    <message>
+        <source>today, by meter near the back face</source>
+        <translation>heute, nach dem Messgerät nahe der Rückseite</translation>
+    </message>
+    <message>
+        <source>today, by meter near the show face</source>
+        <translation>heute, nach dem Messgerät nahe der Sichtseite</translation>
     </message>
     <message>
         <source>toe, outside</source>
@@ -9187,6 +9985,10 @@
         <translation>ausgepackt ist das Dokument größer als {size}</translation>
     </message>
     <message>
+        <source>unrecognized arguments: {words}</source>
+        <translation>unbekannte Angaben: {words}</translation>
+    </message>
+    <message>
         <source>up to 1 MB</source>
         <translation>bis zu 1 MB</translation>
     </message>
@@ -9225,6 +10027,10 @@
     <message>
         <source>up to {warmest_weather:g} °C</source>
         <translation>bis {warmest_weather:g} °C</translation>
+    </message>
+    <message>
+        <source>usage: </source>
+        <translation>Aufruf: </translation>
     </message>
     <message>
         <source>use Rings.at, Rings.angle, Rings.cut, Rings.curve or Rings.through</source>
@@ -9311,6 +10117,10 @@
         <translation>Keil lockert sich</translation>
     </message>
     <message>
+        <source>went</source>
+        <translation>weggefallen</translation>
+    </message>
+    <message>
         <source>wet face</source>
         <translation>nasse Seite</translation>
     </message>
@@ -9331,6 +10141,22 @@
         <translation>wettest oder driest</translation>
     </message>
     <message>
+        <source>what 'check --format json' or '--format jsonl' wrote</source>
+        <translation>was „check --format json“ oder „--format jsonl“ schrieb</translation>
+    </message>
+    <message>
+        <source>what counts</source>
+        <translation>was zählt</translation>
+    </message>
+    <message>
+        <source>what everything is told in (default: en)</source>
+        <translation>in welcher Sprache alles gesagt wird (ohne Angabe: en)</translation>
+    </message>
+    <message>
+        <source>what it is, for the head of the sheet</source>
+        <translation>was es ist, für den Kopf des Blatts</translation>
+    </message>
+    <message>
         <source>what it links to is missing ({status})</source>
         <translation>es fehlt, womit es verknüpft ist ({status})</translation>
     </message>
@@ -9347,8 +10173,24 @@
         <translation>am Ort bleibt {where}: die runden Löcher in {rails} halten sie dort</translation>
     </message>
     <message>
+        <source>what the meter shows, of the core; give it once a board or place</source>
+        <translation>was das Messgerät zeigt, im Kern; je Brett oder Stelle einmal angeben</translation>
+    </message>
+    <message>
+        <source>what was read; a hollow is below 0</source>
+        <translation>was abgelesen wurde; hohl ist unter 0</translation>
+    </message>
+    <message>
         <source>what was said of the rings cannot be used: {error}</source>
         <translation>was zu den Jahrringen gesagt ist, ist nicht zu gebrauchen: {error}</translation>
+    </message>
+    <message>
+        <source>where it lies, or what its back is fixed to</source>
+        <translation>wo es liegt, oder woran seine Rückseite fest ist</translation>
+    </message>
+    <message>
+        <source>where it will stand, for the head</source>
+        <translation>wo es stehen wird, für den Kopf</translation>
     </message>
     <message>
         <source>where its rings lie is not said: shown without its cup</source>
@@ -9369,6 +10211,14 @@
     <message>
         <source>whether it splits cannot be foreseen, its strength across the grain is not known</source>
         <translation>ob sie reißt, ist nicht vorherzusehen, ihre Festigkeit quer zur Faser ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>which columns of a logger's file are date, time, temperature and humidity: numbers (1 = first) or headings, such as temperature=3,humidity=4</source>
+        <translation>welche Spalten der Datei eines Loggers Datum (date), Uhrzeit (time), Temperatur (temperature) und Feuchte (humidity) sind: Nummern (1 = erste) oder Überschriften, etwa temperature=3,humidity=4</translation>
+    </message>
+    <message>
+        <source>which face was wet (default show)</source>
+        <translation>welche Seite nass war (ohne Angabe: show)</translation>
     </message>
     <message>
         <source>wide free board</source>
@@ -9427,6 +10277,14 @@
         <translation>Wünsche, die zusammen erfüllbar sind</translation>
     </message>
     <message>
+        <source>with a model: the part that warped</source>
+        <translation>mit einem Modell: das Teil, das sich verzogen hat</translation>
+    </message>
+    <message>
+        <source>with a place: {meaning}</source>
+        <translation>bei einem Ort: {meaning}</translation>
+    </message>
+    <message>
         <source>with commas between cells a decimal comma cuts a number in two: use semicolons or points</source>
         <translation>mit Kommas zwischen den Zellen zerteilt ein Dezimalkomma die Zahl: Semikolons oder Punkte verwenden</translation>
     </message>
@@ -9483,6 +10341,10 @@
         <translation>nur Hölzer</translation>
     </message>
     <message>
+        <source>work everything out anew, and keep nothing</source>
+        <translation>alles neu berechnen und nichts aufbewahren</translation>
+    </message>
+    <message>
         <source>worst</source>
         <translation>schlimmstens</translation>
     </message>
@@ -9507,6 +10369,14 @@
         <translation>40 für 40 % schreiben, nicht 0.40</translation>
     </message>
     <message>
+        <source>write a drilling template for the fasteners of a top, at full size</source>
+        <translation>eine Bohrschablone für die Befestigungen einer Platte in wahrer Größe schreiben</translation>
+    </message>
+    <message>
+        <source>write an object, such as {example}</source>
+        <translation>ein Objekt schreiben, etwa {example}</translation>
+    </message>
+    <message>
         <source>write for example 'grain x'</source>
         <translation>zum Beispiel „grain x“ schreiben</translation>
     </message>
@@ -9519,8 +10389,36 @@
         <translation>zum Beispiel „{word} 2“ schreiben</translation>
     </message>
     <message>
+        <source>write it anew with --write-known</source>
+        <translation>sie mit --write-known neu schreiben</translation>
+    </message>
+    <message>
+        <source>write it with --write-known</source>
+        <translation>sie mit --write-known schreiben</translation>
+    </message>
+    <message>
+        <source>write the answer into a copy</source>
+        <translation>die Antwort in eine Kopie schreiben</translation>
+    </message>
+    <message>
+        <source>write the file with --write-known first, or check its name</source>
+        <translation>die Datei erst mit --write-known schreiben, oder ihren Namen prüfen</translation>
+    </message>
+    <message>
         <source>write the heading in the first line</source>
         <translation>den Kopf in die erste Zeile schreiben</translation>
+    </message>
+    <message>
+        <source>write the movement sheet for the bench, or the page for the client</source>
+        <translation>das Bewegungsblatt für die Werkbank oder die Seite für den Kunden schreiben</translation>
+    </message>
+    <message>
+        <source>write the piece with the slots of a top cut, as STEP</source>
+        <translation>das Stück mit den geschnittenen Langlöchern einer Platte als STEP schreiben</translation>
+    </message>
+    <message>
+        <source>write to a file, whole or not at all</source>
+        <translation>in eine Datei schreiben, ganz oder gar nicht</translation>
     </message>
     <message>
         <source>write what was read, in mm</source>
@@ -9565,6 +10463,10 @@
     <message>
         <source>you may not read it</source>
         <translation>sie darf nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>you may not write there</source>
+        <translation>dort darf nicht geschrieben werden</translation>
     </message>
     <message>
         <source>{across!r} is not a direction of a section</source>
@@ -9655,6 +10557,10 @@
         <translation>{coats} Schichten aus den veröffentlichten {nearest} und {nearest2} fortgesetzt</translation>
     </message>
     <message>
+        <source>{command} cannot be started: {error}</source>
+        <translation>{command} lässt sich nicht starten: {error}</translation>
+    </message>
+    <message>
         <source>{count} as kept from before</source>
         <translation>{count} wie zuvor behalten</translation>
     </message>
@@ -9709,6 +10615,10 @@
     <message>
         <source>{count} hold</source>
         <translation>{count} halten</translation>
+    </message>
+    <message>
+        <source>{count} models, {told}</source>
+        <translation>{count} Modelle, {told}</translation>
     </message>
     <message>
         <source>{count} models: {told}.</source>
@@ -9773,6 +10683,10 @@
     <message>
         <source>{direction!r} is not a direction of {name}</source>
         <translation>{direction!r} ist keine Richtung von {name}</translation>
+    </message>
+    <message>
+        <source>{done} of {count} models</source>
+        <translation>{done} von {count} Modellen</translation>
     </message>
     <message>
         <source>{driest:.1f} % on its driest day, {wettest:.1f} % on its wettest, {today:.1f} % today.</source>
@@ -9859,6 +10773,18 @@
         <translation>{flat:g} °C im Freien</translation>
     </message>
     <message>
+        <source>{folder}: the demo cannot be written there ({reason}). To do: name another folder with --output.</source>
+        <translation>{folder}: Die Vorführung lässt sich dort nicht schreiben ({reason}). Zu tun: mit --output einen anderen Ordner nennen.</translation>
+    </message>
+    <message>
+        <source>{folder}: {named} are there already.</source>
+        <translation>{folder}: {named} gibt es dort schon.</translation>
+    </message>
+    <message>
+        <source>{folder}: {named} is there already.</source>
+        <translation>{folder}: {named} gibt es dort schon.</translation>
+    </message>
+    <message>
         <source>{given} is no part</source>
         <translation>{given} ist kein Teil</translation>
     </message>
@@ -9877,6 +10803,20 @@
     <message>
         <source>{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with it: of the {drawn:.1f} mm above it {left:.1f} mm are left, and it binds</source>
         <translation>quer zur Faser {height:.0f} mm hoch, wächst sie um {grows:.1f} mm, und die Öffnung wächst nicht mit: Von den {drawn:.1f} mm darüber bleiben {left:.1f} mm, und sie klemmt</translation>
+    </message>
+    <message>
+        <source>{host} does not start (code {code}):
+{chatter}</source>
+        <translation>{host} startet nicht (Code {code}):
+{chatter}</translation>
+    </message>
+    <message>
+        <source>{host} is FreeCAD {version}; Heartside needs {oldest} or newer</source>
+        <translation>{host} ist FreeCAD {version}; Heartside braucht {oldest} oder neuer</translation>
+    </message>
+    <message>
+        <source>{how} It was not tried again</source>
+        <translation>{how} Es wurde nicht noch einmal versucht</translation>
     </message>
     <message>
         <source>{how} the top goes {off:.1f} mm out of flat{also}</source>
@@ -9917,6 +10857,10 @@
     <message>
         <source>{inner} runs in a dovetailed groove of {outer}</source>
         <translation>{inner} läuft in einer Gratnut von {outer}</translation>
+    </message>
+    <message>
+        <source>{item!r} names no column; write {names}, each with = and its number (1 = first) or heading, such as temperature=3,humidity=4</source>
+        <translation>{item!r} nennt keine Spalte; {names} schreiben, jedes mit = und seiner Nummer (1 = erste) oder Überschrift, etwa temperature=3,humidity=4</translation>
     </message>
     <message>
         <source>{kept:.1f} mm of shrinkage would be kept, up to {tension:.0f} MPa across the grain</source>
@@ -10107,6 +11051,10 @@
         <translation>{name!r} ist nur ein Teil eines Namens</translation>
     </message>
     <message>
+        <source>{name!r} is said twice</source>
+        <translation>{name!r} ist zweimal gesagt</translation>
+    </message>
+    <message>
         <source>{name!r} is to be a number, not {value!r}</source>
         <translation>{name!r} soll eine Zahl sein, nicht {value!r}</translation>
     </message>
@@ -10119,6 +11067,22 @@
         <translation>{names} (keine Zarge für Befestigungen)</translation>
     </message>
     <message>
+        <source>{names} are needed for {why}, and not installed.</source>
+        <translation>{names}: nötig für {why}, und nicht eingerichtet.</translation>
+    </message>
+    <message>
+        <source>{names} could not be installed; try as root:
+  {command}</source>
+        <translation>{names} ließ sich nicht einrichten; als root versuchen:
+  {command}</translation>
+    </message>
+    <message>
+        <source>{names} failed with code {code}:
+  {last}</source>
+        <translation>{names} scheiterte mit Code {code}:
+  {last}</translation>
+    </message>
+    <message>
         <source>{names} is no date</source>
         <translation>{names} ist kein Datum</translation>
     </message>
@@ -10127,8 +11091,18 @@
         <translation>keine Verbindung dieses Dokuments: {names}</translation>
     </message>
     <message>
+        <source>{names} needed for {why}, and this system has no apt-get.
+Install FreeCAD 0.20 or newer with your system's own package manager; where its command line is not on the path, name it in the environment variable FREECADCMD.</source>
+        <translation>{names}: nötig für {why}, und dieses System hat kein apt-get.
+FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine Befehlszeile nicht im Suchpfad ist, sie in der Umgebungsvariable FREECADCMD nennen.</translation>
+    </message>
+    <message>
         <source>{names}, or mm from the middle within its width</source>
         <translation>{names}, oder mm von der Mitte innerhalb ihrer Breite</translation>
+    </message>
+    <message>
+        <source>{names}: the curved faces of the piece would take over {most:,} facets; what it touches is not known. To do: hide parts drawn twice, or check units and scales of links</source>
+        <translation>{names}: Die runden Flächen des Stücks brauchten mehr als {most:,} Facetten; was es berührt, ist nicht bekannt. Zu tun: doppelt gezeichnete Teile ausblenden, oder Einheiten und Maßstäbe von Verknüpfungen prüfen</translation>
     </message>
     <message>
         <source>{name} ({sizes}) does not fit the place of {name2} ({sizes2})</source>
@@ -10157,6 +11131,10 @@
     <message>
         <source>{name} holds a value that is not finite</source>
         <translation>{name} enthält einen Wert, der nicht endlich ist</translation>
+    </message>
+    <message>
+        <source>{name} is needed for {why}, and not installed.</source>
+        <translation>{name}: nötig für {why}, und nicht eingerichtet.</translation>
     </message>
     <message>
         <source>{name} is no solid wood</source>
@@ -10303,6 +11281,10 @@
         <translation>{name}: als Hirnleiste auf einer Feder mit {tongue_play:g} mm Spiel genommen</translation>
     </message>
     <message>
+        <source>{name}: the CAD host stopped without an answer</source>
+        <translation>{name}: Das CAD-Programm endete ohne Antwort</translation>
+    </message>
+    <message>
         <source>{name}: the host failed to measure it ({error})</source>
         <translation>{name}: FreeCAD konnte es nicht messen ({error})</translation>
     </message>
@@ -10329,6 +11311,18 @@
     <message>
         <source>{name}: {why}; what it touches is not known</source>
         <translation>{name}: {why}; was es berührt, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>{needed} Installing needs root. Type as root:
+  {command}</source>
+        <translation>{needed} Das Einrichten braucht root. Als root eingeben:
+  {command}</translation>
+    </message>
+    <message>
+        <source>{needed} Nothing was installed. To install, type as root:
+  {again}</source>
+        <translation>{needed} Nichts wurde eingerichtet. Zum Einrichten als root eingeben:
+  {again}</translation>
     </message>
     <message>
         <source>{n}. {share:.0%}  {name}: would make {low:+.1f} to {high:+.1f} mm</source>
@@ -10435,6 +11429,10 @@
         <translation>{room} dauert es etwa {usual:.0f} Tage ({quick:.0f} bis {longest}: So weit gehen die Quellen auseinander).</translation>
     </message>
     <message>
+        <source>{same} the same. Findings: {new} new, {gone} gone, {changed} changed.</source>
+        <translation>{same} unverändert. Befunde: {new} neu, {gone} weg, {changed} geändert.</translation>
+    </message>
+    <message>
         <source>{samples!r} samples</source>
         <translation>{samples!r} Stichproben</translation>
     </message>
@@ -10483,6 +11481,10 @@
         <translation>{solid:.0f} mm dürfen fest sein, manche lassen {most:.0f} mm gelten; übliche Praxis, keine Quelle</translation>
     </message>
     <message>
+        <source>{source}no such program: {name}</source>
+        <translation>{source}dieses Programm gibt es nicht: {name}</translation>
+    </message>
+    <message>
         <source>{spoken} comes after {spoken2}: clock set back; put in order</source>
         <translation>{spoken} kommt nach {spoken2}: Uhr zurückgestellt; geordnet</translation>
     </message>
@@ -10527,16 +11529,64 @@
         <translation>{text!r} ist kein Datum</translation>
     </message>
     <message>
+        <source>{text!r} is no date; write YYYY-MM-DD</source>
+        <translation>{text!r} ist kein Datum; JJJJ-MM-TT schreiben</translation>
+    </message>
+    <message>
         <source>{text!r} is no direction</source>
         <translation>{text!r} ist keine Richtung</translation>
+    </message>
+    <message>
+        <source>{text!r} is no flatness; allowed: above 0 to 50 mm</source>
+        <translation>{text!r} ist keine Ebenheit; zulässig: über 0 bis 50 mm</translation>
+    </message>
+    <message>
+        <source>{text!r} is no length; write millimetres, such as 27</source>
+        <translation>{text!r} ist keine Länge; Millimeter schreiben, etwa 27</translation>
+    </message>
+    <message>
+        <source>{text!r} is no moisture of furniture wood; allowed: 0 to 30 percent</source>
+        <translation>{text!r} ist keine Feuchte von Möbelholz; zulässig: 0 bis 30 Prozent</translation>
+    </message>
+    <message>
+        <source>{text!r} is no number</source>
+        <translation>{text!r} ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>{text!r} is no number of models to work at; allowed: 1 to 64</source>
+        <translation>{text!r} ist keine Anzahl von Modellen; zulässig: 1 bis 64</translation>
     </message>
     <message>
         <source>{text!r} is no place across the width</source>
         <translation>{text!r} ist kein Ort quer über die Breite</translation>
     </message>
     <message>
+        <source>{text!r} is no reading of a meter; allowed: 0 to 60 percent</source>
+        <translation>{text!r} ist kein Wert eines Messgeräts; zulässig: 0 bis 60 Prozent</translation>
+    </message>
+    <message>
+        <source>{text!r} is no room; write °C/RH, such as 20/50</source>
+        <translation>{text!r} ist kein Raum; °C/rel. Feuchte schreiben, etwa 20/50</translation>
+    </message>
+    <message>
+        <source>{text!r} is no share; allowed: 0 to 100 percent</source>
+        <translation>{text!r} ist kein Anteil; zulässig: 0 bis 100 Prozent</translation>
+    </message>
+    <message>
         <source>{text!r} is no side of the part</source>
         <translation>{text!r} ist keine Seite des Teils</translation>
+    </message>
+    <message>
+        <source>{text!r} is no slope of grain; write a number from -0.5 to 0.5</source>
+        <translation>{text!r} ist keine Neigung der Faser; eine Zahl von -0.5 bis 0.5 schreiben</translation>
+    </message>
+    <message>
+        <source>{text!r} is no such size; write a number of 0 or more</source>
+        <translation>{text!r} ist kein solches Maß; eine Zahl von 0 oder mehr schreiben</translation>
+    </message>
+    <message>
+        <source>{text!r} is no time limit; allowed: 1 second or more, or 0 for none</source>
+        <translation>{text!r} ist keine Zeitgrenze; zulässig: 1 Sekunde oder mehr, oder 0 für keine</translation>
     </message>
     <message>
         <source>{text!r} is no {what}</source>
@@ -10597,6 +11647,22 @@
     <message>
         <source>{user!r} is built on {name!r}</source>
         <translation>{user!r} ist auf {name!r} aufgebaut</translation>
+    </message>
+    <message>
+        <source>{value!r} is no figure of any room</source>
+        <translation>{value!r} ist keine Zahl irgendeines Raums</translation>
+    </message>
+    <message>
+        <source>{value!r} is no number; write it without quotes</source>
+        <translation>{value!r} ist keine Zahl; ohne Anführungszeichen schreiben</translation>
+    </message>
+    <message>
+        <source>{value!r} is no text; write it in quotes</source>
+        <translation>{value!r} ist kein Text; in Anführungszeichen schreiben</translation>
+    </message>
+    <message>
+        <source>{value!r} is none of {names}</source>
+        <translation>{value!r} ist keines von {names}</translation>
     </message>
     <message>
         <source>{value:g} cannot vary by a factor</source>
@@ -10813,6 +11879,10 @@
     <message>
         <source>… and {count} more of the kind</source>
         <translation>… und {count} weitere dieser Art</translation>
+    </message>
+    <message>
+        <source>… and {count} more parts</source>
+        <translation>… und {count} weitere Teile</translation>
     </message>
     <message>
         <source>−100 to 100 percent points of MC</source>
