@@ -135,7 +135,7 @@ class Table:
 
     def looks_of(self, order: Ints, lay: Ints) -> Floats:
         """(batch,) sum over the faces that are up."""
-        return np.asarray(self.looks[order, lay & OVER].sum(axis=-1), dtype=np.float64)
+        return np.asarray(self.looks[order, lay & OVER].sum(axis=1), dtype=np.float64)
 
     def departure(self, order: Ints, lay: Ints) -> Floats:
         """(batch,) greatest distance from the straight line edge to edge, worst of the seasons, mm."""
@@ -190,13 +190,13 @@ def product_of_lays(options: list[list[int]]) -> Ints:
     if not all(options):
         return np.zeros((0, len(options)), dtype=np.int64)
     grids = np.meshgrid(*[np.array(o, dtype=np.int64) for o in options], indexing="ij")
-    return np.stack([g.reshape(-1) for g in grids], axis=-1)
+    return np.stack([g.ravel() for g in grids], axis=1)
 
 
 def valid_orders(candidates: Sequence[Candidate], wishes: Wishes, order: Ints) -> NDArray[np.bool_]:
     """(batch,) whether each order keeps places, neighbours and colour steps."""
     good = np.ones(len(order), dtype=bool)
-    place_of = np.argsort(order, axis=-1)
+    place_of = np.argsort(order, axis=1)
     for i, c in enumerate(candidates):
         if c.place is not None:
             good &= place_of[:, i] == c.place
@@ -206,7 +206,7 @@ def valid_orders(candidates: Sequence[Candidate], wishes: Wishes, order: Ints) -
     if wishes.colour_step is not None:
         colours = np.array([np.nan if c.colour is None else c.colour for c in candidates])[order]
         with np.errstate(invalid="ignore"):
-            good &= ~(np.abs(np.diff(colours, axis=-1)) > wishes.colour_step).any(axis=-1)
+            good &= ~(np.abs(np.diff(colours, axis=1)) > wishes.colour_step).any(axis=1)
     return good
 
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 import numpy as np
+from numpy.typing import NDArray
 
 from movement_core.section.field import Floats
 from movement_core.section.lays import (
@@ -59,7 +60,7 @@ def searched(
     """
     candidates = table.candidates
     own = own_order(candidates, wishes)
-    found: list[Layouts] = []
+    found: list[Layouts] = [(own[:0], own[:0])]
     # Where a board has to be turned for its grain its one lay stands; elsewhere the turn is left to the search.
     flips = [[[k for k in lays if not k & TURNED] or lays for lays in each] for each in options]
     all_flips = len(own) > 0 and sum(count_of_lays(each) for each in flips) <= most_exact
@@ -70,9 +71,7 @@ def searched(
     for each in options:
         if all(each):
             found.append(_improve(table, wishes, each, starts, found, rng))
-    order, lay = (
-        (np.concatenate([pair[k] for pair in found]) for k in (0, 1)) if found else (own[:0], own[:0])
-    )
+    order, lay = (np.concatenate([pair[k] for pair in found]) for k in (0, 1))
     order, lay = _polished(table, wishes, options, order, lay)
     return order, lay, SEARCHED_ALL_FLIPS if all_flips else SEARCHED
 
@@ -90,7 +89,7 @@ def _polished(
         for i in fresh:
             done.add((*order[i], *lay[i]))
             for each in options:
-                if _fits(order[i : i + 1], lay[i : i + 1], each)[0]:
+                if _fits(order[i], lay[i], each):
                     better = _descend(table, wishes, each, order[i], lay[i], float(looks[i]))
                     order, lay = np.vstack((order, better[0])), np.vstack((lay, better[1]))
 
@@ -103,12 +102,11 @@ def start_orders(
     own = np.arange(n, dtype=np.int64)[None, :]
     tries = own
     if wishes.may_reorder:
-        random = np.argsort(rng.random((restarts, n)), axis=-1)
+        random = np.argsort(rng.random((restarts, n)), axis=1)
         tries = np.concatenate(
             (own, [_mended(candidates, wishes, order, rng) for order in (own[0], *random)])
         )
-    good = tries[valid_orders(candidates, wishes, tries)]
-    return np.asarray(good, dtype=np.int64).reshape(-1, n)
+    return tries[valid_orders(candidates, wishes, tries)]
 
 
 def _mended(candidates: Sequence[Candidate], wishes: Wishes, order: Ints, rng: np.random.Generator) -> Ints:
@@ -121,7 +119,7 @@ def _mended(candidates: Sequence[Candidate], wishes: Wishes, order: Ints, rng: n
     swaps = _swaps(len(order))
     for _ in range(MOST_STEPS):
         broken = _breaches(candidates, wishes, order[None])[0]
-        if broken == 0 or len(swaps) == 0:
+        if broken == 0:
             break
         tries = _swapped(order, swaps)
         counts = _breaches(candidates, wishes, tries) + 0.5 * rng.random(len(tries))
@@ -131,7 +129,7 @@ def _mended(candidates: Sequence[Candidate], wishes: Wishes, order: Ints, rng: n
 
 def _breaches(candidates: Sequence[Candidate], wishes: Wishes, order: Ints) -> Floats:
     """(batch,) how many single wishes each order breaks."""
-    place_of = np.argsort(order, axis=-1)
+    place_of = np.argsort(order, axis=1)
     count = np.zeros(len(order))
     for i, c in enumerate(candidates):
         if c.place is not None:
@@ -143,12 +141,12 @@ def _breaches(candidates: Sequence[Candidate], wishes: Wishes, order: Ints) -> F
     if wishes.colour_step is not None:
         colours = np.array([np.nan if c.colour is None else c.colour for c in candidates])[order]
         with np.errstate(invalid="ignore"):
-            count += (np.abs(np.diff(colours, axis=-1)) > wishes.colour_step).sum(axis=-1)
+            count += (np.abs(np.diff(colours, axis=1)) > wishes.colour_step).sum(axis=1)
     return count
 
 
 def _swaps(n: int) -> Ints:
-    return np.stack(np.triu_indices(n, 1), axis=-1).astype(np.int64)
+    return np.stack(np.triu_indices(n, 1), axis=1).astype(np.int64)
 
 
 def _swapped(row: Ints, swaps: Ints) -> Ints:
@@ -167,8 +165,7 @@ def _improve(
     rng: np.random.Generator,
 ) -> Layouts:
     """Descend from every start, and from the best already found, once for each level of looks."""
-    empty = np.zeros((0, table.n), dtype=np.int64)
-    known_order, known_lay = (np.concatenate([empty, *[pair[k] for pair in found]]) for k in (0, 1))
+    known_order, known_lay = (np.concatenate([pair[k] for pair in found]) for k in (0, 1))
     known_looks, known_flat = (
         table.looks_of(known_order, known_lay),
         table.departure(known_order, known_lay),
@@ -185,12 +182,13 @@ def _improve(
             done_order, done_lay = _descend(table, wishes, options, order, lay, level)
             orders.append(done_order)
             lays.append(done_lay)
-    return (np.array(orders), np.array(lays)) if orders else (empty, empty)
+    return (np.array(orders), np.array(lays)) if orders else (known_order[:0], known_lay[:0])
 
 
-def _fits(order: Ints, lay: Ints, options: list[list[int]]) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
+def _fits(order: Ints, lay: Ints, options: list[list[int]]) -> NDArray[np.bool_]:
+    """(…) whether layouts (…, n) take allowed lays only."""
     allowed = np.array([[k in lays for k in range(4)] for lays in options])
-    return np.asarray(allowed[order, lay].all(axis=-1)) if len(order) else np.zeros(0, dtype=bool)
+    return np.asarray(allowed[order, lay].all(axis=-1))
 
 
 def _levels(table: Table, options: list[list[int]]) -> list[float]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from itertools import product
+from itertools import combinations, product
 
 import numpy as np
 import pytest
@@ -11,8 +11,8 @@ import pytest
 from movement_core.errors import InputError
 from movement_core.section import arrangement
 from movement_core.section.arrangement import arrangement_study
-from movement_core.section.lays import Candidate, Wishes, valid_orders
-from movement_core.section.search import start_orders
+from movement_core.section.lays import Candidate, Table, Wishes, allowed_lays, front_of, valid_orders
+from movement_core.section.search import searched, start_orders
 from tests.core.test_section_arrangement import by_hand, random_candidates
 
 
@@ -85,3 +85,65 @@ def test_one_board_has_nobody_to_change_places_with(never_exact):
     study = arrangement_study([board], -4, 2, Wishes(may_reorder=True, may_turn=True))
     assert study.own.order == (0,) and study.flattest.departure_mm <= study.own.departure_mm + 1e-9
     assert isinstance(board, Candidate)
+
+
+def neighbours(table, options, wishes, order, lay):
+    """Every layout one flip, one turn or one swap of two boards away, as the study promises to have looked."""
+    for place in range(table.n):
+        for other in options[order[place]]:
+            yield order, [other if at == place else k for at, k in enumerate(lay)]
+    if wishes.may_reorder:
+        for i, j in combinations(range(table.n), 2):
+            swapped = list(range(table.n))
+            swapped[i], swapped[j] = j, i
+            yield [order[k] for k in swapped], [lay[k] for k in swapped]
+
+
+@pytest.mark.parametrize("seed", [1, 2, 3])
+def test_no_listed_layout_has_a_flatter_neighbour_of_its_looks(seed):
+    """The promise, in the figures that the search itself weighs."""
+    candidates = random_candidates(4, seed=seed)
+    table = Table(candidates, np.array([-4.0, 2.0]))
+    wishes = Wishes(may_reorder=True, may_turn=True)
+    options = [allowed_lays(candidates, wishes, None)]
+    order, lay, _ = searched(table, wishes, options, np.random.default_rng(seed), 0, 1)
+    looks, flat = table.looks_of(order, lay), table.departure(order, lay)
+    for i in front_of(looks, flat):
+        near = list(neighbours(table, options[0], wishes, order[i].tolist(), lay[i].tolist()))
+        orders, lays = (np.array([pair[k] for pair in near]) for k in (0, 1))
+        as_good = table.looks_of(orders, lays) >= looks[i] - 1e-9
+        assert table.departure(orders, lays)[as_good].min() >= flat[i] - 2e-9
+
+
+@pytest.mark.parametrize(("most", "tried"), [(16, True), (15, False)])
+def test_flips_in_the_order_given_are_all_tried_while_their_number_allows(monkeypatch, most, tried):
+    """Four boards lie in sixteen ways; told in the guarantee, and then none of them beats the front."""
+    monkeypatch.setattr(arrangement, "MOST_EXACT", most)
+    candidates = random_candidates(4, seed=2)
+    study = arrangement_study(candidates, -4, 2, Wishes(may_reorder=True, may_turn=True), restarts=0)
+    assert ("flips in the order given were all tried" in study.guarantee) == tried
+    assert study.tried >= (16 if tried else 1)
+    if tried:
+        flattest = {}
+        for _, looks, flat in every_flip(candidates, (-4, 2)):
+            flattest[looks] = min(flat, flattest.get(looks, np.inf))
+        for looks, flat in flattest.items():
+            best = min(one.departure_mm for one in study.front if one.looks >= looks)
+            assert best <= 1.03 * flat  # settling moves the fine profiles a little
+
+
+def test_flips_of_an_order_that_the_wishes_forbid_are_not_tried(monkeypatch):
+    monkeypatch.setattr(arrangement, "MOST_EXACT", 16)
+    study = arrangement_study(
+        random_candidates(4, seed=2), -4, 2, Wishes(may_reorder=True, apart=((0, 1),)), restarts=2
+    )
+    assert "searched" in study.guarantee and "all tried" not in study.guarantee
+
+
+def test_a_start_for_every_restart():
+    candidates = random_candidates(5)
+    for restarts in (0, 3):
+        starts = start_orders(candidates, Wishes(may_reorder=True), np.random.default_rng(1), restarts)
+        assert len(starts) == 2 + restarts  # the maker's own, that mended, and the random ones
+        assert starts[0].tolist() == [0, 1, 2, 3, 4]
+        assert all(sorted(order) == [0, 1, 2, 3, 4] for order in starts.tolist())
