@@ -77,6 +77,11 @@ def board():
     return Board(Wood(), 100.0, 20.0, (0.0, 60.0), length_mm=900.0)
 
 
+def refuse_nothing():
+    with pytest.raises(InputError):
+        nonlinear_year(STEADY, 0, 0.65)
+
+
 # One plain use of every module, so that what is looked at has been at work.
 USES = {
     "section.arrangement": lambda: way_of(np.zeros(3)),
@@ -102,7 +107,7 @@ USES = {
     "moisture.learned": lambda: learn_lot([]),
     "moisture.marching": lambda: Spell(1.0, 8.0, 8.0, 1.0, 1.0),
     "moisture.meter": lambda: air_moisture(20, 50),
-    "moisture.nonlinear": lambda: pytest.raises(InputError, nonlinear_year, STEADY, 0, 0.65),
+    "moisture.nonlinear": refuse_nothing,
     "moisture.response": lambda: slab_transport(STEADY, 20, 0.65),
     "moisture.spread": lambda: between(1, 2),
     "moisture.transport": lambda: transport_methods("emission"),
