@@ -80,7 +80,7 @@ def acceptance(
     target, mean = float(year.mean()), float(mean_of_core_and_skin(core, skin))
     reasons = []
     if abs(mean - target) > tolerance:
-        way = "damper" if mean > target else "drier"
+        way = say("damper") if mean > target else say("drier")
         reasons.append(
             say(
                 "{mean:.1f} % {way} than in use ({target:.1f} %)",

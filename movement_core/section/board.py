@@ -172,10 +172,10 @@ class Board:
             what can be said.
         """
         far = rings.far_end
-        for end, spot in ((rings, "rings"), (far, "rings of the far end")):
+        for end, spot in ((rings, phrase("rings")), (far, phrase("rings of the far end"))):
             if end is not None and end.pith_mm is None:
                 raise InputError(
-                    say("{spot}: the ring radius is unknown, so the cup is too", spot=spot),
+                    say("{spot}: the ring radius is unknown, so the cup is too", spot=word(spot)),
                     where=say("board {name!r}", name=name) if name else say("board"),
                     allowed=say("a pith, or a ring angle with heart side and radius"),
                     todo=say("measure the radius of one ring on the end, or pick three points along it"),

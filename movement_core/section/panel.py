@@ -20,7 +20,7 @@ from movement_core.section.chain import Segment, chain
 from movement_core.section.elastic import CrossStiffness
 from movement_core.section.field import Floats, numbers
 from movement_core.section.settled import Settling, why_not_settled
-from movement_core.wording import phrase, say
+from movement_core.wording import phrase, say, word
 
 MOST_THICKNESS_RATIO = 1.25  # boards of one panel: glued up rough, planed as one (own judgement)
 
@@ -191,7 +191,7 @@ class Panel:
             settled_mm=moved,
             glue_tension_mpa=tension,
             glue_shear_mpa=shear,
-            note=f"not settled: {note}" if note else "",
+            note=say("not settled: {note}", note=word(note)) if note else "",
         )
 
     def _settling(self, stiffness: CrossStiffness | Sequence[CrossStiffness] | None) -> Settling:

@@ -15,6 +15,7 @@ from movement_core.section.board import Board
 from movement_core.section.chain import chain
 from movement_core.section.elastic import CrossStiffness, Elastic, Grid, solve, strain_turn
 from movement_core.section.field import Floats, free_shape
+from movement_core.wording import say
 
 SAME_THICKNESS = 0.01  # greatest relative difference that the rectangular grid may pass over
 INNER = 0.8  # the share of a glue line, about its middle, over which stresses are read
@@ -25,10 +26,10 @@ def why_not_settled(boards: Sequence[Board]) -> str:
     """Why these boards cannot be settled, in words; empty when they can."""
     thick = [board.thickness_mm for board in boards]
     if max(thick) > min(thick) * (1.0 + SAME_THICKNESS):
-        return f"thicknesses from {min(thick):g} to {max(thick):g} mm"
+        return say("thicknesses from {least:g} to {most:g} mm", least=min(thick), most=max(thick))
     for i, board in enumerate(boards, 1):
         if board.holds_pith:
-            return f"{board.name or f'board {i}'} holds its pith"
+            return say("{name} holds its pith", name=board.name or say("board {number}", number=i))
     return ""
 
 

@@ -11,7 +11,7 @@ from movement_core.section.board import checked_size
 from movement_core.section.field import Floats, free_shape, numbers, strains
 from movement_core.wording import phrase
 
-END_GRAIN = (
+END_GRAIN = phrase(
     "end grain breathes some ten times faster than faces (common practice, no source): it follows the air in "
     "days, and moves both ways"
 )

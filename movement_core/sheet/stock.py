@@ -15,7 +15,7 @@ from movement_core.moisture.events import BoardInAir
 from movement_core.moisture.meter import MoistureReading, meter_moisture
 from movement_core.sheet.text import WIDTH
 from movement_core.wood import Species
-from movement_core.wording import phrase, say
+from movement_core.wording import phrase, say, word
 
 THICKNESS_MM = (1.0, 300.0)  # from veneer to beams (own)
 ROOM_C = (-30.0, 45.0)  # sheds in winter, lofts in summer (own)
@@ -48,7 +48,9 @@ def judge_stock(
     ------
     InputError : what is no wood, no density, or a value that cannot be.
     """
-    within(thickness_mm, phrase("thickness"), *THICKNESS_MM, "mm", todo="give the board's thickness in mm")
+    within(
+        thickness_mm, phrase("thickness"), *THICKNESS_MM, "mm", todo=say("give the board's thickness in mm")
+    )
     _check_room(*room)
     if species.kind != "wood" or species.specific_gravity_12 is None:
         raise InputError(
@@ -134,7 +136,7 @@ def stock_text(entry: dict[str, Any]) -> str:
         *(f"  {step}" for step in entry["corrections"]),
         say(
             "In use ({home}): {home_mean:.1f} % on average, {low:.1f} to {high:.1f} % over the year.",
-            home=entry["home"],
+            home=word(entry["home"]),
             home_mean=entry["home_mean_percent"],
             low=low,
             high=high,

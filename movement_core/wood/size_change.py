@@ -186,7 +186,9 @@ def strain_at_ring_angle(
     Source: rotation of a plane strain tensor. Through a wide board the angle varies: integrate instead.
     """
     angle = np.radians(
-        _numbers(ring_angle, "ring_angle", 0.0, 90.0, "°", "measure between the ring's tangent and the face")
+        _numbers(
+            ring_angle, "ring_angle", 0.0, 90.0, "°", say("measure between the ring's tangent and the face")
+        )
     )
     if across not in ("width", "thickness"):
         raise InputError(

@@ -9,14 +9,18 @@ import workbench_pkg
 
 class HeartsideWorkbench(FreeCADGui.Workbench):
     MenuText = "Heartside"
-    ToolTip = "How solid wood moves with the seasons, and how to build so that it stays flat"
 
     def __init__(self):
         import os
 
+        import FreeCAD
+
         import workbench_pkg
 
         folder = os.path.dirname(workbench_pkg.__file__)
+        self.__class__.ToolTip = FreeCAD.Qt.translate(
+            "Heartside", "How solid wood moves with the seasons, and how to build so that it stays flat"
+        )
         self.__class__.Icon = os.path.join(folder, "entry", "heartside.svg")
 
     def Initialize(self):

@@ -536,6 +536,10 @@
         <translation>Wie viel von seinem Spielraum ein Teil braucht, ehe es klemmt, reißt oder auffällt</translation>
     </message>
     <message>
+        <source>How solid wood moves with the seasons, and how to build so that it stays flat</source>
+        <translation>Wie Massivholz mit den Jahreszeiten arbeitet, und wie man baut, damit es eben bleibt</translation>
+    </message>
+    <message>
         <source>How the board was sawn, where the ring angle was not measured</source>
         <translation>Wie das Brett eingeschnitten wurde, wo der Ringwinkel nicht gemessen ist</translation>
     </message>
@@ -4861,6 +4865,10 @@
         <translation>Tagesluft {name!r}</translation>
     </message>
     <message>
+        <source>damper</source>
+        <translation>feuchter</translation>
+    </message>
+    <message>
         <source>date</source>
         <translation>Datum</translation>
     </message>
@@ -5057,6 +5065,10 @@
         <translation>auf {dehumidifier:g} % entfeuchtet</translation>
     </message>
     <message>
+        <source>drier</source>
+        <translation>trockener</translation>
+    </message>
+    <message>
         <source>drier than when made flat the edges lift, damper the middle rises</source>
         <translation>Trockener als beim Ebnen heben sich die Kanten, feuchter hebt sich die Mitte</translation>
     </message>
@@ -5147,6 +5159,10 @@
     <message>
         <source>end</source>
         <translation>Ende</translation>
+    </message>
+    <message>
+        <source>end grain breathes some ten times faster than faces (common practice, no source): it follows the air in days, and moves both ways</source>
+        <translation>Hirnholz atmet etwa zehnmal schneller als die Flächen (übliche Praxis, keine Quelle): Es folgt der Luft in Tagen und arbeitet in beiden Richtungen</translation>
     </message>
     <message>
         <source>end grain butts against it: glue alone would not hold, and nothing else is drawn</source>
@@ -5611,6 +5627,10 @@
     <message>
         <source>give temperature_unit='F' if they are, or say which column is the temperature</source>
         <translation>temperature_unit='F' angeben, wenn sie es sind, oder sagen, welche Spalte die Temperatur ist</translation>
+    </message>
+    <message>
+        <source>give the board's thickness in mm</source>
+        <translation>die Dicke des Bretts in mm angeben</translation>
     </message>
     <message>
         <source>give the change in points of MC (−4 is four percent drier)</source>
@@ -6805,6 +6825,10 @@
         <translation>messen, bevor geschnitten wird</translation>
     </message>
     <message>
+        <source>measure between the ring's tangent and the face</source>
+        <translation>zwischen der Tangente des Jahrrings und der Fläche messen</translation>
+    </message>
+    <message>
         <source>measure it again</source>
         <translation>noch einmal messen</translation>
     </message>
@@ -7553,6 +7577,10 @@
         <translation>nicht gesagt: {word}</translation>
     </message>
     <message>
+        <source>not settled: {note}</source>
+        <translation>nicht eingeschwungen: {note}</translation>
+    </message>
+    <message>
         <source>not to be foretold</source>
         <translation>nicht vorherzusagen</translation>
     </message>
@@ -8219,6 +8247,10 @@
     <message>
         <source>rings not said: the stiffer cut taken</source>
         <translation>Jahrringe nicht gesagt: den steiferen Einschnitt genommen</translation>
+    </message>
+    <message>
+        <source>rings of the far end</source>
+        <translation>Jahrringe des fernen Endes</translation>
     </message>
     <message>
         <source>rings of the least cup</source>
@@ -9745,6 +9777,10 @@
         <translation>Dicke der Bretter</translation>
     </message>
     <message>
+        <source>thicknesses from {least:g} to {most:g} mm</source>
+        <translation>Dicken von {least:g} bis {most:g} mm</translation>
+    </message>
+    <message>
         <source>thicknesses within a ratio of {most_thickness_ratio:g} in one panel</source>
         <translation>Dicken in einem Verhältnis bis {most_thickness_ratio:g} in einer Platte</translation>
     </message>
@@ -11131,6 +11167,10 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     <message>
         <source>{name} holds a value that is not finite</source>
         <translation>{name} enthält einen Wert, der nicht endlich ist</translation>
+    </message>
+    <message>
+        <source>{name} holds its pith</source>
+        <translation>{name} enthält sein Mark</translation>
     </message>
     <message>
         <source>{name} is needed for {why}, and not installed.</source>
