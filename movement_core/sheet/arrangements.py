@@ -88,7 +88,7 @@ def study_text(entry: Mapping[str, Any]) -> str:
     lines.append(textwrap.fill(certain, WIDTH))
     if not any(layout["looks"] for layout in (entry["as_drawn"], *entry["layouts"])):
         lines.append(say("No board says which of its faces looks better; tag it with 'looks'."))
-    lines.append(textwrap.fill(MESSAGE, WIDTH))
+    lines.append(textwrap.fill(word(MESSAGE), WIDTH))
     return "\n".join(lines)
 
 

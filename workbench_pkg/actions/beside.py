@@ -7,7 +7,7 @@ import os
 from pathlib import Path
 
 from movement_core.errors import FileError
-from movement_core.wording import say
+from movement_core.wording import say, word
 from workbench_pkg.host.plain_reading import read_plain
 
 
@@ -40,7 +40,7 @@ def text_of(table: Path) -> str:
         raise
     except OSError as error:
         raise FileError(
-            f"{error.strerror}", where=table.name, todo=say("check the file and its permissions")
+            word(str(error.strerror)), where=table.name, todo=say("check the file and its permissions")
         ) from None
     encoding = "utf-16" if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)) else "utf-8-sig"
     try:

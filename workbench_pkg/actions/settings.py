@@ -19,7 +19,7 @@ from movement_core.air.places import find_place
 from movement_core.errors import FileError, InputError, UnknownName
 from movement_core.piece.part import Shop
 from movement_core.piece.tags import GREEN
-from movement_core.wording import say
+from movement_core.wording import say, word
 from workbench_pkg.host.plain_reading import read_plain
 
 Air = Year | DailyAir
@@ -201,7 +201,7 @@ def _air_from_file(
     except FileError:
         raise
     except (OSError, ValueError) as error:
-        reason = error.strerror if isinstance(error, OSError) else str(error)
+        reason = word(str(error.strerror)) if isinstance(error, OSError) else str(error)
         raise FileError(
             say("the file of the year cannot be read ({reason})", reason=reason),
             where=str(path),

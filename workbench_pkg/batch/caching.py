@@ -10,7 +10,7 @@ import time
 from pathlib import Path
 
 from workbench_pkg.setup import UseError, written_whole
-from workbench_pkg.setup.speech import say
+from workbench_pkg.setup.speech import say, word
 
 UNUSED_S = 90 * 24 * 3600.0
 STAMP, DAY_S = "swept", 24 * 3600.0
@@ -39,7 +39,7 @@ def ready_cache(named: Path | None) -> Path | None:
     except (OSError, RuntimeError) as error:
         if named is None:
             return None
-        reason = getattr(error, "strerror", None) or error
+        reason = word(str(getattr(error, "strerror", None) or error))
         raise UseError(
             say("no cache can be kept there ({reason})", reason=reason),
             where=str(named),

@@ -16,7 +16,7 @@ from workbench_pkg.batch.parsing import TypingError
 from workbench_pkg.batch.shared_words import language_typed
 from workbench_pkg.batch.words import help_text, parse
 from workbench_pkg.setup import PlainError, ensure_host
-from workbench_pkg.setup.speech import say, speak
+from workbench_pkg.setup.speech import say, speak, word
 from workbench_pkg.translations.files import catalogue
 
 
@@ -38,7 +38,7 @@ def run(arguments: list[str]) -> int:
         if "--debug" in arguments:
             raise
         where = f"{error.filename}: " if isinstance(error.filename, str) else ""
-        told = say("the answer cannot be written out ({reason})", reason=error.strerror or error)
+        told = say("the answer cannot be written out ({reason})", reason=word(error.strerror or str(error)))
         print(f"heartside: {where}{told}", file=sys.stderr)
         leave_stdout()
         return NOT_CHECKED

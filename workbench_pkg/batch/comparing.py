@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from workbench_pkg.setup import UseError
-from workbench_pkg.setup.speech import phrase, say
+from workbench_pkg.setup.speech import phrase, say, word
 
 SCHEMA = "heartside-check-1"
 SIZES = ("today_mm", "driest_mm", "wettest_mm")
@@ -42,7 +42,7 @@ def read_report(path: Path) -> dict[str, Any]:
         text = path.read_bytes().decode("utf-8-sig")
     except OSError as error:
         raise UseError(
-            say("it cannot be read ({reason})", reason=error.strerror),
+            say("it cannot be read ({reason})", reason=word(str(error.strerror))),
             where=where,
             todo=say("check its name"),
         ) from None

@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from workbench_pkg.setup import UseError, written_whole
-from workbench_pkg.setup.speech import say
+from workbench_pkg.setup.speech import say, word
 
 SCHEMA = "heartside-known-1"
 
@@ -60,7 +60,7 @@ def read_known(path: Path) -> Known:
         said = json.loads(path.read_bytes().decode("utf-8-sig"))
     except OSError as error:
         raise UseError(
-            say("the known findings cannot be read ({reason})", reason=error.strerror),
+            say("the known findings cannot be read ({reason})", reason=word(str(error.strerror))),
             where=where,
             todo=say("write the file with --write-known first, or check its name"),
         ) from None

@@ -107,7 +107,7 @@ def _kind_of(file: Path, limits: Limits, linked: str | None = None) -> str:
             say("there is no such file"), where=where, todo=say("check the name and the folder")
         ) from None
     except (OSError, ValueError) as error:
-        reason = error.strerror if isinstance(error, OSError) else str(error)
+        reason = word(str(error.strerror)) if isinstance(error, OSError) else str(error)
         raise FileError(
             say("it cannot be looked at ({reason})", reason=reason),
             where=where,

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from movement_core.errors import FileError
-from movement_core.wording import say
+from movement_core.wording import say, word
 from workbench_pkg.host.guard import name_shown
 from workbench_pkg.host.saving import exists_already
 from workbench_pkg.setup.whole_files import written_whole
@@ -39,5 +39,5 @@ def write_file(target: Path, content: bytes, replace: bool) -> None:
         raise exists_already(where) from None
     except OSError as error:
         raise FileError(
-            say("it cannot be written ({reason})", reason=error.strerror or error), where=where
+            say("it cannot be written ({reason})", reason=word(error.strerror or str(error))), where=where
         ) from None

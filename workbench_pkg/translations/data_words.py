@@ -35,6 +35,9 @@ DATA_WORDS = (
     "Table 13-1 (recalled): outdoor moisture",
     # columns of a logger
     "date", "time", "temperature", "humidity",
+    # what the system says of a file
+    "No such file or directory", "Permission denied", "No space left on device", "Is a directory", "Not a directory",
+    "Read-only file system", "File name too long", "Too many levels of symbolic links", "File exists",
     # gravity of a finding
     "breaks", "jams", "seen",
     # how likely a split is

@@ -14,7 +14,7 @@ from workbench_pkg.batch.output import REPORTS
 from workbench_pkg.batch.shared_words import Shared, settings_typed
 from workbench_pkg.demo.faults import BENCH, SIDEBOARD, TABLE
 from workbench_pkg.setup import UseError, work_folder
-from workbench_pkg.setup.speech import say
+from workbench_pkg.setup.speech import say, word
 from workbench_pkg.setup.whole_files import put_in_place
 
 
@@ -52,7 +52,7 @@ def carry_out(options: argparse.Namespace) -> int:
         told = say(
             "{folder}: the demo cannot be written there ({reason}). To do: name another folder with --output.",
             folder=folder,
-            reason=error.strerror or error,
+            reason=word(error.strerror or str(error)),
         )
         print(f"heartside: {told}", file=sys.stderr)
         return NOT_CHECKED

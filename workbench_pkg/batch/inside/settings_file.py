@@ -18,7 +18,7 @@ from typing import Any, NoReturn
 
 from movement_core.errors import FileError, HeartsideError
 from movement_core.piece.limits import OwnLimits, own_limit, own_limits
-from movement_core.wording import say
+from movement_core.wording import say, word
 from workbench_pkg.actions.settings import FILES
 from workbench_pkg.batch import values
 from workbench_pkg.host.plain_reading import read_plain
@@ -133,7 +133,7 @@ def _text(path: Path) -> str:
         raise
     except OSError as error:
         raise FileError(
-            say("the settings cannot be read ({reason})", reason=error.strerror),
+            say("the settings cannot be read ({reason})", reason=word(str(error.strerror))),
             where=_shown(path),
             todo=say("mend it or remove it"),
         ) from None

@@ -2775,6 +2775,14 @@
         <translation>Die Zahlen sind Schätzungen aus Mittelwerten und gelten nur für das Arbeiten des Holzes: Lasten, Überkopf, Kinder und Treppen sind Sache der örtlichen Vorschriften und zugelassener Fachleute.</translation>
     </message>
     <message>
+        <source>File exists</source>
+        <translation>die Datei gibt es schon</translation>
+    </message>
+    <message>
+        <source>File name too long</source>
+        <translation>der Dateiname ist zu lang</translation>
+    </message>
+    <message>
         <source>Finding</source>
         <translation>Befund</translation>
     </message>
@@ -2985,6 +2993,10 @@
         <translation>Erschlossen und vermerkt</translation>
     </message>
     <message>
+        <source>Is a directory</source>
+        <translation>es ist ein Ordner</translation>
+    </message>
+    <message>
         <source>It cannot be worked out before this is said:</source>
         <translation>Sie lässt sich nicht berechnen, ehe dies gesagt ist:</translation>
     </message>
@@ -3181,12 +3193,24 @@
         <translation>Kein Plan mit diesen Arten hält sie.</translation>
     </message>
     <message>
+        <source>No space left on device</source>
+        <translation>kein Platz mehr auf dem Datenträger</translation>
+    </message>
+    <message>
         <source>No stock threaded insert stays inside the top.</source>
         <translation>Keine handelsübliche Gewindemuffe bleibt in der Platte.</translation>
     </message>
     <message>
+        <source>No such file or directory</source>
+        <translation>keine solche Datei, kein solcher Ordner</translation>
+    </message>
+    <message>
         <source>No way to hold it that was tried keeps it within the wish. What would help:</source>
         <translation>Kein durchgerechneter Weg hält sie so eben wie gewünscht. Was helfen würde:</translation>
+    </message>
+    <message>
+        <source>Not a directory</source>
+        <translation>es ist kein Ordner</translation>
     </message>
     <message>
         <source>Not ready: </source>
@@ -3249,6 +3273,10 @@
         <translation>Holznagel in {end}</translation>
     </message>
     <message>
+        <source>Permission denied</source>
+        <translation>keine Zugriffsrechte</translation>
+    </message>
+    <message>
         <source>Plan of {name} with {count} fasteners; each number and its distances stand in the table below.</source>
         <translation>Plan von {name} mit {count} Befestigungen; jede Nummer und ihre Abstände stehen in der Tabelle darunter.</translation>
     </message>
@@ -3275,6 +3303,10 @@
     <message>
         <source>Read at</source>
         <translation>Gemessen an</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>dort darf nur gelesen werden</translation>
     </message>
     <message>
         <source>Ready to work.</source>
@@ -3523,6 +3555,10 @@
     <message>
         <source>Tongue: how deep to set it in its groove today.</source>
         <translation>Feder: wie tief sie heute in ihre Nut zu setzen ist.</translation>
+    </message>
+    <message>
+        <source>Too many levels of symbolic links</source>
+        <translation>die Verweise führen im Kreis</translation>
     </message>
     <message>
         <source>US Forest Products Laboratory, Wood Handbook FPL-GTR-190</source>
