@@ -113,7 +113,7 @@ def _children(process: int) -> list[int]:
     found = []
     for thread in Path(f"/proc/{process}/task").glob("*/children"):
         try:
-            found += [int(word) for word in thread.read_text().split()]
+            found += [int(word) for word in thread.read_text(encoding="utf-8").split()]
         except OSError:
             continue
     return found
@@ -121,7 +121,7 @@ def _children(process: int) -> list[int]:
 
 def _memory_mb(process: int) -> float:
     try:
-        pages = int(Path(f"/proc/{process}/statm").read_text().split()[1])
+        pages = int(Path(f"/proc/{process}/statm").read_text(encoding="utf-8").split()[1])
     except (OSError, IndexError):
         return 0.0
     return pages * os.sysconf("SC_PAGE_SIZE") / 2**20

@@ -57,7 +57,9 @@ def share(files: list[FileBranches]) -> float:
 def measure(folder: Path, words: list[str]) -> int:
     """Run the tests, watched; pytest's exit code. The watching lies in the folder afterwards."""
     settings = folder / "watch.ini"
-    settings.write_text("[run]\nbranch = True\nsource = movement_core\nrelative_files = True\n")
+    settings.write_text(
+        "[run]\nbranch = True\nsource = movement_core\nrelative_files = True\n", encoding="utf-8"
+    )
     _coverage(folder, "erase")
     return _coverage(folder, "run", f"--rcfile={settings}", "-m", "pytest", *(words or SUITES))
 

@@ -111,7 +111,9 @@ class Tests:
         self._patience_s = patience_s
         if not (folder / "seen").exists():
             settings = folder / "watch.ini"
-            settings.write_text("[run]\nbranch = True\nsource = movement_core\nrelative_files = True\n")
+            settings.write_text(
+                "[run]\nbranch = True\nsource = movement_core\nrelative_files = True\n", encoding="utf-8"
+            )
             words = ["--cov=movement_core", "--cov-context=test", f"--cov-config={settings}", "--cov-report="]
             command = [
                 sys.executable,
@@ -297,7 +299,9 @@ def main() -> int:
         for number, (place, alive) in enumerate(zip(chosen, pool.map(meet, chosen)), 1):
             survivors += [place] if alive else []
             print(f"{number:4} {'ALIVE ' if alive else 'killed'} {place}", flush=True)
-    (folder / "survivors.txt").write_text("".join(f"{place}\n" for place in sorted(survivors)))
+    (folder / "survivors.txt").write_text(
+        "".join(f"{place}\n" for place in sorted(survivors)), encoding="utf-8"
+    )
     return _report(chosen, survivors, folder)
 
 

@@ -47,7 +47,9 @@ def test_known_findings_are_named_from_where_their_file_lies(tmp_path, monkeypat
     known.note("shop/old/a.FCStd", [finding("x", "jams"), finding("y")])
     known.note("shop/b.FCStd", [])
     known.write(replace=False)
-    assert json.loads(known.path.read_text())["models"] == {"old/a.FCStd": {"x": "jams", "y": "seen"}}
+    assert json.loads(known.path.read_text(encoding="utf-8"))["models"] == {
+        "old/a.FCStd": {"x": "jams", "y": "seen"}
+    }
     (tmp_path / "shop").rename(tmp_path / "moved")
     again = read_known(tmp_path / "moved" / "known.json")
     assert again.of("moved/old/a.FCStd") == {"x": "jams", "y": "seen"} and again.of("moved/b.FCStd") == {}
@@ -69,7 +71,7 @@ def test_known_findings_are_named_from_where_their_file_lies(tmp_path, monkeypat
 )
 def test_what_is_no_baseline(tmp_path, text, said):
     path = tmp_path / "known.json"
-    path.write_text(text)
+    path.write_text(text, encoding="utf-8")
     with pytest.raises(UseError, match=said) as error:
         read_known(path)
     assert error.value.todo
@@ -166,16 +168,16 @@ def test_the_command(tmp_path, capsys):
         entry(findings=[finding("goes")]),
         entry(findings=[finding("comes\x1b", "jams", least_mm=0.5)]),
     )
-    old.write_text(json.dumps(report(before)))
-    new.write_text(json.dumps(report(after)))
-    lines.write_text(json.dumps({"schema": "heartside-check-line-1", **after}) + "\n")
+    old.write_text(json.dumps(report(before)), encoding="utf-8")
+    new.write_text(json.dumps(report(after)), encoding="utf-8")
+    lines.write_text(json.dumps({"schema": "heartside-check-line-1", **after}) + "\n", encoding="utf-8")
     code, told = run(capsys, old, new)
     assert code == 1 and "new      [jams] Door" in told.out and "1 new, 1 gone" in told.out
     assert run(capsys, old, lines)[0] == 1 and run(capsys, new, new)[0] == 0 and run(capsys, new, old)[0] == 1
     code, told = run(capsys, old, new, "--format", "json")
     shown = json.loads(told.out)
     assert shown["schema"] == "heartside-compare-1" and shown["models"][0]["new"][0]["severity"] == "jams"
-    new.write_text(json.dumps(report(entry(errors=["a.FCStd: it is empty"]))))
+    new.write_text(json.dumps(report(entry(errors=["a.FCStd: it is empty"]))), encoding="utf-8")
     code, told = run(capsys, old, new)
     assert code == 2 and "it is empty" in told.out and "gone  " not in told.out, (
         "what was not checked is not gone"
@@ -186,7 +188,7 @@ def test_a_graver_finding_counts_as_new(tmp_path, capsys):
     paths = []
     for severity in ("seen", "breaks"):
         paths.append(tmp_path / f"{severity}.json")
-        paths[-1].write_text(json.dumps(report(entry(findings=[finding("f", severity)]))))
+        paths[-1].write_text(json.dumps(report(entry(findings=[finding("f", severity)]))), encoding="utf-8")
     assert run(capsys, *paths)[0] == 1 and run(capsys, *reversed(paths))[0] == 0
 
 
@@ -207,7 +209,7 @@ def test_a_graver_finding_counts_as_new(tmp_path, capsys):
 )
 def test_what_is_no_report(tmp_path, capsys, text, said):
     good, bad = tmp_path / "good.json", tmp_path / "bad.json"
-    good.write_text(json.dumps(report(entry())))
+    good.write_text(json.dumps(report(entry())), encoding="utf-8")
     bad.write_bytes(text.encode("latin-1"))
     code, told = run(capsys, good, bad)
     assert code == 2 and said in told.err and "Traceback" not in told.err and told.err.count("\n") == 1

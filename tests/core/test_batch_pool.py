@@ -19,7 +19,7 @@ pytestmark = pytest.mark.skipif(os.name != "posix", reason="the fake host is a s
 @pytest.fixture(autouse=True)
 def fake_host(tmp_path, monkeypatch):
     program = tmp_path / "fakecmd"
-    program.write_text(f'#!/bin/sh\necho banner of the host\nexec {sys.executable} "$1"\n')
+    program.write_text(f'#!/bin/sh\necho banner of the host\nexec {sys.executable} "$1"\n', encoding="utf-8")
     program.chmod(0o755)
     monkeypatch.setenv("FREECADCMD", str(program))
     monkeypatch.setattr(pool, "WORKER", WORKER)
@@ -110,7 +110,7 @@ def test_an_exception_while_waiting_ends_the_hosts(spool):
 
 
 def test_a_host_that_never_comes_up_is_said_so_and_not_tried_for_ever(spool, fake_host):
-    fake_host.write_text("#!/bin/sh\nexit 7\n")
+    fake_host.write_text("#!/bin/sh\nexit 7\n", encoding="utf-8")
     found = []
     with pytest.raises(SetupError, match="does not come up"):
         for answer in answers(jobs(*[""] * 9), 1, spool):

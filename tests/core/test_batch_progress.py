@@ -84,5 +84,7 @@ def test_what_was_of_no_use_for_months_goes(tmp_path):
 
 def test_a_failure_is_noted_whole(tmp_path):
     note_failure(tmp_path, "abc", "it hung.", 3.0)
-    assert (tmp_path / "ab" / "abc.failed.json").read_text() == '{"how": "it hung.", "time_limit_s": 3.0}'
+    assert (tmp_path / "ab" / "abc.failed.json").read_text(
+        encoding="utf-8"
+    ) == '{"how": "it hung.", "time_limit_s": 3.0}'
     note_failure(tmp_path / "file" / "none", "abc", "x", None)

@@ -87,9 +87,9 @@ def test_a_folder_of_that_name_and_none_at_all(tmp_path):
 def test_the_nearest_one_up_the_folders_counts(tmp_path):
     deep = tmp_path / "shop" / "old"
     deep.mkdir(parents=True)
-    (tmp_path / NAME).write_text("{}")
+    (tmp_path / NAME).write_text("{}", encoding="utf-8")
     assert nearest_settings(deep / "a.FCStd") == tmp_path / NAME
-    (tmp_path / "shop" / NAME).write_text("{}")
+    (tmp_path / "shop" / NAME).write_text("{}", encoding="utf-8")
     assert nearest_settings(deep / "a.FCStd") == tmp_path / "shop" / NAME
 
 

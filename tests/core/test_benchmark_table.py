@@ -61,7 +61,7 @@ def test_the_table_tells_misses_and_what_was_left_out():
 
 def test_a_script_that_dies_is_a_miss(tmp_path, capfd):
     dies = tmp_path / "python"
-    dies.write_text("#!/bin/sh\nexit 3\n")
+    dies.write_text("#!/bin/sh\nexit 3\n", encoding="utf-8")
     dies.chmod(0o755)
     measured = every.run("sheet", str(dies), tmp_path, quick=True)
     assert [row.met for row in measured.rows] == [False]
@@ -70,7 +70,7 @@ def test_a_script_that_dies_is_a_miss(tmp_path, capfd):
 
 
 def test_a_script_that_leaves_half_a_file_is_a_miss(tmp_path, capfd):
-    (tmp_path / "sheet.json").write_text('{"rows": [')
+    (tmp_path / "sheet.json").write_text('{"rows": [', encoding="utf-8")
     assert every.run("sheet", "/bin/true", tmp_path, quick=False).rows[0].met is False
 
 

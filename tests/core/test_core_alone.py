@@ -56,10 +56,10 @@ def test_every_core_module_imports_with_numpy_alone():
 def test_a_module_that_reaches_for_the_host_is_caught(tmp_path):
     package = tmp_path / "reaching"
     package.mkdir()
-    (package / "__init__.py").write_text("")
-    (package / "good.py").write_text("import math\n")
+    (package / "__init__.py").write_text("", encoding="utf-8")
+    (package / "good.py").write_text("import math\n", encoding="utf-8")
     assert import_all("reaching", tmp_path).returncode == 0
-    (package / "bad.py").write_text("import FreeCAD\n")
+    (package / "bad.py").write_text("import FreeCAD\n", encoding="utf-8")
     done = import_all("reaching", tmp_path)
     assert done.returncode != 0
     assert "blocked: FreeCAD" in done.stderr

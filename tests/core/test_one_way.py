@@ -224,7 +224,7 @@ def house(tmp_path):
     for name, text in rooms.items():
         path = tmp_path / name
         path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_text(text)
+        path.write_text(text, encoding="utf-8")
     return tmp_path
 
 
@@ -259,7 +259,7 @@ def test_a_house_in_order_has_no_fault(house):
 )  # fmt: skip
 def test_a_planted_fault_is_caught(house, file, line, fault):
     (house / "movement_core/attic").mkdir()
-    (house / file).write_text((house / file).read_text() + line + "\n")
+    (house / file).write_text((house / file).read_text(encoding="utf-8") + line + "\n", encoding="utf-8")
     found = faults(house)
     assert len(found) == 1
     assert found[0].startswith(f"{file}:")

@@ -13,7 +13,9 @@ ROOT = Path(__file__).parents[2]
 
 
 def test_one_version_everywhere():
-    project = re.search(r'^version = "(.+)"', (ROOT / "pyproject.toml").read_text(), re.MULTILINE)
+    project = re.search(
+        r'^version = "(.+)"', (ROOT / "pyproject.toml").read_text(encoding="utf-8"), re.MULTILINE
+    )
     package = ET.parse(ROOT / "package.xml").getroot()
     version = package.find("{*}version")
     assert version is not None and project is not None

@@ -68,7 +68,8 @@ def test_what_an_environment_lacks_is_found(tmp_path):
     project = tmp_path / "pyproject.toml"
     project.write_text(
         '[project]\ndependencies = ["numpy>=1.0"]\n[project.optional-dependencies]\n'
-        'more = ["numpy>=99", "no-such-package-of-ours", "gone; python_version < \\"3\\""]\nother = ["absent"]\n'
+        'more = ["numpy>=99", "no-such-package-of-ours", "gone; python_version < \\"3\\""]\nother = ["absent"]\n',
+        encoding="utf-8",
     )
     script = Path(venvs.__file__).with_name("unmet.py")
     done = subprocess.run([sys.executable, script, project, "more"], capture_output=True, encoding="utf-8")

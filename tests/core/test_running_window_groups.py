@@ -36,13 +36,13 @@ sys.exit(int(failed))
 
 def run(tmp_path, deaths=0, failing="none"):
     """The outcome of a suite whose second group's host dies so often, and the hosts that were started."""
-    (tmp_path / "host.py").write_text(HOST)
+    (tmp_path / "host.py").write_text(HOST, encoding="utf-8")
     command = [sys.executable, "tests/running/window_groups.py"]
     command += [sys.executable, str(tmp_path / "host.py"), str(deaths), failing]
     task = json.dumps({"arguments": [f"--junitxml={tmp_path}/report.xml", "tests/gui"], "packages": ""})
     job = Job("gui", "here", [command], tmp_path, tmp_path / "report.xml", {"HEARTSIDE_WINDOW": task})
     outcome = Runner(live=False).run(job)
-    return outcome, (tmp_path / "started").read_text().split()
+    return outcome, (tmp_path / "started").read_text(encoding="utf-8").split()
 
 
 FILES = len(list((ROOT / "tests/gui").glob("test_*.py")))
@@ -71,7 +71,7 @@ def test_a_host_that_dies_once_is_told_and_its_group_is_run_again(tmp_path):
     assert (outcome.passed, outcome.failed) == (FILES, 0)
     assert started.count("report-2") == 2
     assert outcome.remark == "a host died (code 139) in group 2 and was started anew"
-    assert "started anew" in outcome.log.read_text()
+    assert "started anew" in outcome.log.read_text(encoding="utf-8")
 
 
 def test_a_host_that_dies_twice_has_failed(tmp_path):
@@ -96,7 +96,7 @@ def test_a_filter_that_leaves_a_group_no_test_is_no_failure(tmp_path, monkeypatc
     def host(_command, env):
         words = json.loads(env["HEARTSIDE_WINDOW"])["arguments"]
         report = next(w for w in words if w.startswith("--junitxml=")).partition("=")[2]
-        (tmp_path / report).write_text(empty)
+        (tmp_path / report).write_text(empty, encoding="utf-8")
         return next(codes)
 
     monkeypatch.chdir(ROOT)

@@ -25,10 +25,10 @@ def debian(tmp_path, monkeypatch):
     """A system whose package manager only writes down what it was told; python3 is installed."""
     for name, text in (("dpkg-query", DPKG_QUERY), ("apt-get", APT_GET)):
         program = tmp_path / name
-        program.write_text(text)
+        program.write_text(text, encoding="utf-8")
         program.chmod(0o755)
-    (tmp_path / "installed").write_text("python3\n")
-    (tmp_path / "calls").write_text("")
+    (tmp_path / "installed").write_text("python3\n", encoding="utf-8")
+    (tmp_path / "calls").write_text("", encoding="utf-8")
     monkeypatch.setenv("STATE", str(tmp_path))
     monkeypatch.setenv("PATH", f"{tmp_path}:/usr/bin:/bin")
     monkeypatch.setattr(packages, "is_root", lambda: True)
@@ -42,7 +42,7 @@ def ask(names: list[str], install: bool) -> None:
 
 def test_nothing_is_done_where_all_is_there(debian):
     ask(["python3"], install=True)
-    assert (debian / "calls").read_text() == ""
+    assert (debian / "calls").read_text(encoding="utf-8") == ""
 
 
 def test_without_leave_nothing_is_installed_and_the_command_is_said(debian):
@@ -50,7 +50,7 @@ def test_without_leave_nothing_is_installed_and_the_command_is_said(debian):
         ask(["python3", "freecad"], install=False)
     assert "python3 -m tests --install" in str(caught.value)
     assert "freecad is needed for testing" in str(caught.value)
-    assert (debian / "calls").read_text() == ""
+    assert (debian / "calls").read_text(encoding="utf-8") == ""
 
 
 def test_without_root_the_commands_are_printed(debian, monkeypatch):
@@ -58,12 +58,12 @@ def test_without_root_the_commands_are_printed(debian, monkeypatch):
     with pytest.raises(SetupError) as caught:
         ask(["freecad", "xvfb"], install=True)
     assert "apt-get update && apt-get install -y --no-install-recommends freecad xvfb" in str(caught.value)
-    assert (debian / "calls").read_text() == ""
+    assert (debian / "calls").read_text(encoding="utf-8") == ""
 
 
 def test_with_leave_only_what_is_missing_is_installed_without_extras(debian):
     ask(["python3", "freecad"], install=True)
-    calls = (debian / "calls").read_text().splitlines()
+    calls = (debian / "calls").read_text(encoding="utf-8").splitlines()
     assert calls[0].endswith("update")
     assert calls[1].endswith("install -y --no-install-recommends freecad")
     assert len(calls) == 2

@@ -28,7 +28,7 @@ def test_model_and_labels_are_seen(tmp_path, pump, shot, made_in_a_window):
     from workbench_pkg.setup import run_in_host
 
     script = tmp_path / "make.py"
-    script.write_text(MAKE)
+    script.write_text(MAKE, encoding="utf-8")
     model, copy = tmp_path / "model.FCStd", tmp_path / "copy.FCStd"
     run_in_host(script, [str(model)])
     if made_in_a_window:
@@ -42,7 +42,8 @@ def test_model_and_labels_are_seen(tmp_path, pump, shot, made_in_a_window):
     annotator.write_text(
         "import sys; from pathlib import Path\n"
         f"from {annotate_file.__module__} import annotate_file\nfrom {Settings.__module__} import Settings\n"
-        "annotate_file(Path(sys.argv[1]), Path(sys.argv[2]), Settings())\n"
+        "annotate_file(Path(sys.argv[1]), Path(sys.argv[2]), Settings())\n",
+        encoding="utf-8",
     )
     run = run_in_host(annotator, [str(model), str(copy)])
     assert run.returncode == 0, run.chatter

@@ -43,7 +43,9 @@ def test_names_of_years_and_places():
 def test_a_logger_file_gives_days_and_tells_its_repairs(tmp_path):
     file = tmp_path / "living room.csv"
     text = logged()
-    file.write_text(text.replace("05/03/2025;04:00;21,5;42,0", "05/03/2025;04:00;21,5;999,0"))
+    file.write_text(
+        text.replace("05/03/2025;04:00;21,5;42,0", "05/03/2025;04:00;21,5;999,0"), encoding="utf-8"
+    )
     told = []
     air = air_from_text(str(file), told=told)
     assert isinstance(air, DailyAir)
@@ -54,7 +56,7 @@ def test_a_logger_file_gives_days_and_tells_its_repairs(tmp_path):
 def test_a_logger_that_leaves_the_order_open_is_asked_about(tmp_path):
     file = tmp_path / "open.csv"
     rows = [f"0{m}/0{d}/2025 12:00,20.0,40.0" for m in (1, 2) for d in (1, 2, 3)]
-    file.write_text("date,temperature C,rh %\n" + "\n".join(rows))
+    file.write_text("date,temperature C,rh %\n" + "\n".join(rows), encoding="utf-8")
     with pytest.raises(FileError, match="dmy"):
         air_from_text(str(file))
 
@@ -89,7 +91,7 @@ def test_the_shop_gives_the_moisture_that_was_not_metered(tmp_path):
 
 def test_the_command_line_takes_a_logger_and_rooms(tmp_path):
     path = save(tmp_path, "m.FCStd", GOOD)
-    (tmp_path / "log.csv").write_text(logged())
+    (tmp_path / "log.csv").write_text(logged(), encoding="utf-8")
     run = heartside("check", path, "--year", tmp_path / "log.csv")
     assert run.returncode == 0 and "log.csv" in run.stdout and "logger" in run.stdout
     run = heartside("check", path, "--year", "Oslo", "--humidify", "40")
@@ -108,7 +110,7 @@ def bare_log(tmp_path, months=12):
             f"{date:%Y-%m-%d} {hour:02d}:00,{68 + hour % 3}.5,{40 + i // 30}" for hour in range(0, 24, 2)
         ]
     file = tmp_path / "bare.csv"
-    file.write_text("\n".join(lines))
+    file.write_text("\n".join(lines), encoding="utf-8")
     return file
 
 
@@ -135,7 +137,7 @@ def test_what_a_logger_leaves_open_is_asked_in_options_and_answered_by_them(tmp_
 def test_the_order_of_dates_is_asked_in_an_option(tmp_path):
     file = tmp_path / "open.csv"
     rows = [f"0{m}/0{d}/2025 12:00,20.0,40.0" for m in (1, 2) for d in (1, 2, 3)]
-    file.write_text("date,temperature C,rh %\n" + "\n".join(rows))
+    file.write_text("date,temperature C,rh %\n" + "\n".join(rows), encoding="utf-8")
     run = heartside("stock", "white oak", "--thickness", 27, "--reading", 8, "--year", file)
     assert run.returncode == 2 and "--date-order dmy" in run.stdout and "date_order" not in run.stdout
 
@@ -148,9 +150,9 @@ def test_columns_that_are_none(columns):
 
 def test_what_is_said_of_nothing_is_refused(tmp_path):
     months = tmp_path / "months.csv"
-    months.write_text("temperature_c,rh_percent\n" + "20,40\n" * 12)
+    months.write_text("temperature_c,rh_percent\n" + "20,40\n" * 12, encoding="utf-8")
     log = tmp_path / "log.csv"
-    log.write_text(logged())
+    log.write_text(logged(), encoding="utf-8")
     rooms = {"heating_c": 20.0}
     for year, more in ((None, rooms), ("museum", rooms), (str(months), rooms), (str(log), rooms)):
         with pytest.raises(InputError, match="place"):

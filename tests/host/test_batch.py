@@ -105,7 +105,7 @@ def test_what_a_report_rests_on_makes_it_anew(shop, check, tmp_path):
     assert not kept() and kept()
     assert not kept("--moisture", "9")
     beside = shop / "a.wood.csv"
-    beside.write_text("part,finish\nShelf,none\n")
+    beside.write_text("part,finish\nShelf,none\n", encoding="utf-8")
     try:
         run = check("a.FCStd", "nix.step", *DAY, "--cache", tmp_path)
         assert "as kept" not in run.stdout
@@ -122,10 +122,10 @@ def test_a_baseline_accepts_what_is_there(shop, check, tmp_path):
     assert check(".", *DAY, "--write-known", known).returncode == 0
     run = check(".", *DAY, "--known", known)
     assert run.returncode == 0 and "Known findings: 3 accepted, 0 no longer there." in run.stdout
-    models = json.loads(known.read_text())
+    models = json.loads(known.read_text(encoding="utf-8"))
     name = next(name for name in models["models"] if name.endswith("b.FCStd"))
     del models["models"][name]
-    known.write_text(json.dumps(models))
+    known.write_text(json.dumps(models), encoding="utf-8")
     run = check(".", *DAY, "--known", known, "--format", "json")
     findings = {one["path"]: one["findings"] for one in json.loads(run.stdout)["files"]}
     assert run.returncode == 1 and [f["known"] for f in findings["b.FCStd"]] == [False]
@@ -158,7 +158,7 @@ def test_outputs_come_whole_and_replace_nothing_unasked(check, shop, tmp_path):
 
 def test_settings_beside_the_models(shop, check):
     own = shop / "deep" / "heartside.json"
-    own.write_text('{\n "year": "Oslo",\n "heating": 22\n}')
+    own.write_text('{\n "year": "Oslo",\n "heating": 22\n}', encoding="utf-8")
 
     def years(*arguments):
         files = json.loads(check(".", "--date", "2026-03-15", "--format", "json", *arguments).stdout)["files"]
@@ -170,7 +170,7 @@ def test_settings_beside_the_models(shop, check):
         assert years("--year", "museum") == ["museum"] * 4, "what is typed outranks it, with its rooms"
         assert years("--no-settings") == [usual] * 4
         assert years("--settings", own) == ["indoors in Oslo"] * 4
-        own.write_text('{\n "limits": {\n  "gap mos": 3\n }\n}')
+        own.write_text('{\n "limits": {\n  "gap mos": 3\n }\n}', encoding="utf-8")
         run = check(".", "--date", "2026-03-15")
         assert run.returncode == 2 and run.stdout.count("deep/heartside.json, line 3: ") == 2
         assert "2 models" not in run.stdout and "2 could not be checked" in run.stdout
@@ -194,7 +194,9 @@ def test_limits_of_the_maker_s_own_count(tmp_path, check):
         return {one["check"] for one in json.loads(check(path, *said).stdout)["files"][0]["findings"]}
 
     usual = found()
-    (tmp_path / "heartside.json").write_text('{"limits": {"free width": 100, "free cup": 0.2}}')
+    (tmp_path / "heartside.json").write_text(
+        '{"limits": {"free width": 100, "free cup": 0.2}}', encoding="utf-8"
+    )
     assert found() - usual == {"wide-free-board"}
 
 
@@ -219,7 +221,7 @@ def sick(program, tmp_path):
     """A copy of the program that crashes and hangs at models of such names, while it opens them."""
     copy = tmp_path / "sick"
     shutil.copytree(program, copy)
-    with (copy / "workbench_pkg" / "actions" / "check.py").open("a") as file:
+    with (copy / "workbench_pkg" / "actions" / "check.py").open("a", encoding="utf-8") as file:
         file.write(CRASHING)
     return copy
 
@@ -356,7 +358,7 @@ def test_a_report_rests_on_linked_files_and_the_program_too(tmp_path, monkeypatc
     others.add(key())
     months = tmp_path / "months.csv"
     for humidity in ("40", "41"):
-        months.write_text("temperature_c,rh_percent\n" + f"20,{humidity}\n" * 12)
+        months.write_text("temperature_c,rh_percent\n" + f"20,{humidity}\n" * 12, encoding="utf-8")
         others.add(key(Asked({"year": str(months)}, own_limits({}), None)))
     monkeypatch.setattr(kept, "_program", lambda: "another")
     others.add(key())

@@ -105,13 +105,13 @@ def test_what_cannot_be_opened_costs_one_line_and_the_others_are_checked(folder,
     cut = folder / "cut.FCStd"
     cut.write_bytes(good.read_bytes()[:900])
     text = folder / "text.FCStd"
-    text.write_text("not a document")
+    text.write_text("not a document", encoding="utf-8")
     doctype = folder / "doctype.FCStd"
     with zipfile.ZipFile(doctype, "w") as archive:
         archive.writestr("Document.xml", '<!DOCTYPE x [<!ENTITY e "boom">]><Document>&e;</Document>')
     empty = save(folder, "flat.FCStd", "Sheet", solid=False)
     odd = folder / "notes.txt"
-    odd.write_text("hello")
+    odd.write_text("hello", encoding="utf-8")
     nothing = folder / "nothing"
     nothing.mkdir()
     bad = [missing, cut, text, doctype, empty, odd, nothing]
@@ -181,11 +181,11 @@ def test_lists_of_woods_and_years():
 
 def test_a_maker_s_own_months(folder, good):
     months = folder / "months.csv"
-    months.write_text("temperature_c,rh_percent\n" + "20,40\n" * 12)
+    months.write_text("temperature_c,rh_percent\n" + "20,40\n" * 12, encoding="utf-8")
     run = heartside("check", good, "--year", months, "--format", "json")
     entry = json.loads(run.stdout)["files"][0]
     assert entry["year"]["name"] == "months.csv" and entry["year"]["basis"] == "the maker's own months"
-    months.write_text("temperature_c,rh_percent\n" + "68,40\n" * 12)
+    months.write_text("temperature_c,rh_percent\n" + "68,40\n" * 12, encoding="utf-8")
     wrong = heartside("check", good, "--year", months)
     assert wrong.returncode == 2 and "temperature_f" in wrong.stdout
 
@@ -198,4 +198,4 @@ def test_the_demo_says_where_its_results_lie(tmp_path):
     named = [line.split()[-1] for line in run.stdout.splitlines() if line.strip().startswith("annotated")]
     assert len(named) == 3 and all((tmp_path / name).is_file() for name in named)
     for report in made.glob("*.json"):
-        assert json.loads(report.read_text())["files"][0]["parts"]
+        assert json.loads(report.read_text(encoding="utf-8"))["files"][0]["parts"]

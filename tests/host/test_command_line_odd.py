@@ -148,7 +148,7 @@ def test_a_word_that_is_not_found_gives_the_nearest(command, word, near):
 
 
 def test_each_path_is_told_once_as_typed(folder):
-    (folder / "q.FCStd").write_text("no document")
+    (folder / "q.FCStd").write_text("no document", encoding="utf-8")
     run = heartside("check", "q.FCStd", "./gone.FCStd", cwd=folder)
     assert run.returncode == 2 and str(folder) not in run.stdout
     assert run.stdout.splitlines()[0].startswith("q.FCStd: it is not") and run.stdout.count("q.FCStd") == 1
@@ -232,9 +232,9 @@ def test_tags_beside_a_model_in_other_encodings_and_spellings(tmp_path):
     made, told, code = species()
     assert made is None and "m.wood.csv: it is a folder" in told and code == 2
     beside.rmdir()
-    (tmp_path / "M.WOOD.CSV").write_text(table)
+    (tmp_path / "M.WOOD.CSV").write_text(table, encoding="utf-8")
     assert species() == ("Beech, American", "", 1)
-    (tmp_path / "m.Wood.csv").write_text(table)
+    (tmp_path / "m.Wood.csv").write_text(table, encoding="utf-8")
     made, told, code = species()
     assert made is None and "could both be meant" in told and code == 2
 
@@ -267,21 +267,23 @@ def test_the_demo_replaces_nobodys_files(tmp_path):
     made = tmp_path / "made"
     made.mkdir()
     mine = made / "sideboard-report.txt"
-    mine.write_text("mine")
+    mine.write_text("mine", encoding="utf-8")
     run = heartside("demo", "--output", "made", cwd=tmp_path)
     assert run.returncode == 2 and "Traceback" not in run.stderr
     assert "made: sideboard-report.txt is there already" in run.stderr
     assert "--force" in run.stderr and "--output" in run.stderr
-    assert [file.name for file in made.iterdir()] == [mine.name] and mine.read_text() == "mine"
+    assert [file.name for file in made.iterdir()] == [mine.name] and mine.read_text(
+        encoding="utf-8"
+    ) == "mine"
     run = heartside("demo", "--output", "made", "--force", cwd=tmp_path)
-    assert run.returncode == 0 and mine.read_text() != "mine"
+    assert run.returncode == 0 and mine.read_text(encoding="utf-8") != "mine"
     names = {name for model, others in demo_names().items() for name in (model, *others)}
     assert {file.name for file in made.iterdir()} == names
 
 
 @pytest.mark.parametrize("place", ["file", "file/below", "/proc/none"])
 def test_the_demo_where_nothing_can_be_written(tmp_path, place):
-    (tmp_path / "file").write_text("")
+    (tmp_path / "file").write_text("", encoding="utf-8")
     run = heartside("demo", "--output", place, cwd=tmp_path)
     assert run.returncode == 2 and run.stderr.count("\n") == 1 and "To do" in run.stderr
     assert place in run.stderr and run.stdout == ""

@@ -144,9 +144,9 @@ def test_step_with_one_root_and_turned_parts(doc, tmp_path):
 def test_step_in_another_unit_comes_in_millimetres(tmp_path):
     path = tmp_path / "centimetres.step"
     Part.makeBox(40, 10, 2).exportStep(str(path))
-    text = path.read_text()
+    text = path.read_text(encoding="utf-8")
     assert "SI_UNIT(.MILLI.,.METRE.)" in text
-    path.write_text(text.replace("SI_UNIT(.MILLI.,.METRE.)", "SI_UNIT(.CENTI.,.METRE.)"))
+    path.write_text(text.replace("SI_UNIT(.MILLI.,.METRE.)", "SI_UNIT(.CENTI.,.METRE.)"), encoding="utf-8")
     with opened(path) as found:
         (leaf,) = read_leaves(found).leaves
         assert extents(leaf, np.eye(3))[1] == pytest.approx((400, 100, 20))
@@ -165,7 +165,9 @@ def test_step_with_no_solid(tmp_path):
     Part.makePlane(100, 50).exportStep(str(tmp_path / "face.step"))
     with pytest.raises(FileError, match="no solids"):
         open_file(tmp_path / "face.step")
-    (tmp_path / "hollow.step").write_text("ISO-10303-21;\nHEADER;\nENDSEC;\nEND-ISO-10303-21;\n")
+    (tmp_path / "hollow.step").write_text(
+        "ISO-10303-21;\nHEADER;\nENDSEC;\nEND-ISO-10303-21;\n", encoding="utf-8"
+    )
     with pytest.raises(FileError, match=r"hollow\.step"):
         open_file(tmp_path / "hollow.step")
     assert App.listDocuments() == {}
@@ -229,10 +231,10 @@ def test_save_copy_refuses_the_input_under_any_name(doc, tmp_path):
 def test_save_copy_refuses_existing_files_strange_names_and_missing_folders(doc, tmp_path):
     box(doc, "Board")
     doc.recompute()
-    (tmp_path / "old.FCStd").write_text("precious")
+    (tmp_path / "old.FCStd").write_text("precious", encoding="utf-8")
     with pytest.raises(FileError, match="exists"):
         save_copy(doc, tmp_path / "old.FCStd")
-    assert (tmp_path / "old.FCStd").read_text() == "precious"
+    assert (tmp_path / "old.FCStd").read_text(encoding="utf-8") == "precious"
     save_copy(doc, tmp_path / "old.FCStd", replace=True)
     assert zipfile.is_zipfile(tmp_path / "old.FCStd")
     with pytest.raises(FileError, match="ends in"):

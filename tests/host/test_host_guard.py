@@ -102,7 +102,7 @@ def test_missing_folder_pipe_and_strange_endings(tmp_path):
     os.mkfifo(tmp_path / "pipe.FCStd")
     with pytest.raises(FileError, match="not an ordinary file"):
         check_file(tmp_path / "pipe.FCStd")
-    (tmp_path / "model.skp").write_text("x")
+    (tmp_path / "model.skp").write_text("x", encoding="utf-8")
     with pytest.raises(FileError, match=r"\.skp.*FCStd"):
         check_file(tmp_path / "model.skp")
     with pytest.raises(FileError):

@@ -57,7 +57,8 @@ def test_a_table_beside_a_step_file_is_read_and_its_bad_rows_are_told(doc, top, 
     Import.export([top], str(path))
     (tmp_path / "top.measured.csv").write_text(
         "part,what,value_mm,date,moisture_percent\n"
-        '"Top, wide",width,390,2026-01-20,5\n"Top, wide",girth,1,2026-01-20,5\n'
+        '"Top, wide",width,390,2026-01-20,5\n"Top, wide",girth,1,2026-01-20,5\n',
+        encoding="utf-8",
     )
     entry = check_file(path, settings_from_texts(None, "2026-01-20", None))
     assert "learned from one measurement" in entry["parts"][0]["facts"]["species"]["reason"]

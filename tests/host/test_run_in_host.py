@@ -97,6 +97,6 @@ def test_a_module_runs_as_main(script):
 def test_names_with_accents_work_without_a_locale(script, tmp_path, monkeypatch):
     for name in ("LC_ALL", "LC_CTYPE", "LANG"):
         monkeypatch.delenv(name, raising=False)
-    (tmp_path / "Täfelung.txt").write_text("x")
+    (tmp_path / "Täfelung.txt").write_text("x", encoding="utf-8")
     work = script("import os, sys; print(os.listdir(sys.argv[1]), flush=True)")
     assert "Täfelung.txt" in run_in_host(work, [str(tmp_path)], capture=True).stdout

@@ -70,13 +70,17 @@ def test_a_turned_piece_comes_back_as_it_lies(doc, tmp_path):
 
 def test_it_writes_over_nothing(doc, tmp_path):
     small_table(doc)
-    (tmp_path / "a.step").write_text("mine")
+    (tmp_path / "a.step").write_text("mine", encoding="utf-8")
     with pytest.raises(FileError, match="exists"):
         export_cut(doc, tmp_path / "a.step", plan="slotted screw")
-    (tmp_path / "b.wood.csv").write_text("mine")
+    (tmp_path / "b.wood.csv").write_text("mine", encoding="utf-8")
     with pytest.raises(FileError, match="exists"):
         export_cut(doc, tmp_path / "b.step", plan="slotted screw")
     with pytest.raises(FileError, match="step"):
         export_cut(doc, tmp_path / "c.obj", plan="slotted screw")
     assert sorted(p.name for p in tmp_path.iterdir()) == ["a.step", "b.wood.csv"]
-    assert (tmp_path / "a.step").read_text() == (tmp_path / "b.wood.csv").read_text() == "mine"
+    assert (
+        (tmp_path / "a.step").read_text(encoding="utf-8")
+        == (tmp_path / "b.wood.csv").read_text(encoding="utf-8")
+        == "mine"
+    )

@@ -48,7 +48,7 @@ def test_every_solid_keeps_its_name_through_a_step_file(step):
 
 def test_the_text_alone_tells_names_and_vertices(step):
     path, boxes = step
-    named = named_solids(path.read_text())
+    named = named_solids(path.read_text(encoding="utf-8"))
     assert sorted(one.name for one in named) == sorted(box.Label for box in boxes)
     vertices = [np.array([tuple(v.Point) for v in box.Shape.Vertexes]) for box in boxes]
     assert match_names(named, vertices) == [box.Label for box in boxes]

@@ -147,7 +147,9 @@ def test_joints_beside_the_model(doc, tmp_path):
     path = tmp_path / "side.FCStd"
     doc.saveCopy(str(path))
     beside = tmp_path / "side.joints.csv"
-    beside.write_text("part,other,kind\nRunner,Side,slides\nRunner,Sied,slides\nRunner,Side,glud\n")
+    beside.write_text(
+        "part,other,kind\nRunner,Side,slides\nRunner,Sied,slides\nRunner,Side,glud\n", encoding="utf-8"
+    )
     report = check_file(path, settings_from_texts("", "2026-03-15", None))
     assert report["crossings"][0]["kind"] == "slides"
     told = [error["message"] for error in report["errors"]]

@@ -172,7 +172,9 @@ def run_in_host(
         chatter_text = last_words(scratch)
         if crashed:
             chatter_text += f"\nthe host ended with code {code}"
-        return HostRun(CRASHED if crashed else int(exit_file.read_text()), crashed, text, chatter_text)
+        return HostRun(
+            CRASHED if crashed else int(exit_file.read_text(encoding="utf-8")), crashed, text, chatter_text
+        )
 
 
 @dataclass(frozen=True)
