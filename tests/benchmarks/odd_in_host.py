@@ -19,7 +19,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
-from tests.fuzzing.making import NOT_RECOMPUTED, WHOLE
+from tests.fuzzing.making import NOT_MADE, NOT_RECOMPUTED, WHOLE
 from workbench_pkg.setup.standing import HostEnded, StandingHost
 
 LIMIT_S = 300.0  # by the clock, for an answer: the machine may be busy with others
@@ -65,15 +65,15 @@ class Maker:
             encoding="utf-8",
         )
 
-    def save(self, number: int, path: Path) -> bool:
-        """Make one document and save it; False where the host did not end recomputing it, and it is saved without."""
+    def save(self, number: int, path: Path) -> str:
+        """Make one document and save it: one of the answers of ``tests.fuzzing.making``."""
         assert self._process.stdin is not None and self._process.stdout is not None
         print(number, path, file=self._process.stdin, flush=True)
         ready, _, _ = select.select([self._process.stdout], [], [], LIMIT_S)
         answer = self._process.stdout.readline().strip() if ready else f"nothing within {LIMIT_S:.0f} s"
-        if answer not in (WHOLE, NOT_RECOMPUTED):
+        if answer not in (WHOLE, NOT_RECOMPUTED, NOT_MADE):
             raise RuntimeError(f"document {number} could not be made: {answer or 'its maker has ended'}")
-        return answer == WHOLE
+        return answer
 
     def close(self) -> None:
         self._process.kill()
@@ -88,14 +88,18 @@ def processor_s(pid: int) -> float:
     return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
 
 
-def run(numbers: Iterable[int], folder: Path, limit_s: float = LIMIT_S) -> tuple[list[str], dict[str, float]]:
+def run(numbers: Iterable[int], folder: Path) -> tuple[list[str], dict[str, float]]:
     """What went wrong, and the figures of the sweep."""
-    problems, left, slow, most_s, most_mb, refused, answered = [], 0, 0, 0.0, 0.0, 0, 0
+    problems, slow, most_s, most_mb, refused, answered = [], 0, 0.0, 0.0, 0, 0
+    made = dict.fromkeys((WHOLE, NOT_RECOMPUTED, NOT_MADE), 0)
     maker, host = Maker(), StandingHost("workbench_pkg.batch.worker")
     try:
         for number in numbers:
             path = folder / f"odd-{number}.FCStd"
-            left += not maker.save(number, path)
+            how = maker.save(number, path)
+            made[how] += 1
+            if how == NOT_MADE:  # the host itself ends while it makes it
+                continue
             began, before = time.monotonic(), processor_s(host.pid)
             try:
                 answer = host.ask(job(path), LIMIT_S)
@@ -128,7 +132,8 @@ def run(numbers: Iterable[int], folder: Path, limit_s: float = LIMIT_S) -> tuple
     return problems, {
         "answered": answered,
         "refused": refused,
-        "not recomputed": left,
+        NOT_RECOMPUTED: made[NOT_RECOMPUTED],
+        NOT_MADE: made[NOT_MADE],
         "slow": slow,
         "most_s": most_s,
         "most_mb": most_mb,
