@@ -27,7 +27,7 @@ def _solid(rng: random.Random) -> Any:
     if how == 4:
         return Part.Shape()
     if how == 5:
-        return Part.makeCompound([])
+        return Part.Compound([])  # makeCompound of nothing ends version 1.0.0
     if how == 6:
         return Part.makePlane(size[0], size[1])
     if how == 7:  # a shell that lacks a face
@@ -45,7 +45,7 @@ def _solid(rng: random.Random) -> Any:
         wire = Part.makePolygon([App.Vector(x, y, 0) for x, y in points])
         return Part.Face(wire).extrude(App.Vector(0, 0, 20))
     if how == 13:
-        return Part.makeCompound([Part.makeBox(20, 20, 20), Part.makeCompound([]), Part.Vertex(0, 0, 0)])
+        return Part.makeCompound([Part.makeBox(20, 20, 20), Part.Compound([]), Part.Vertex(0, 0, 0)])
     if how == 14:
         one = Part.makeBox(300, 80, 20)
         other = Part.makeBox(20, 20, 20, App.Vector(rng.uniform(-10, 310), 30, rng.uniform(-10, 15)))
