@@ -45,7 +45,7 @@ def _solid(rng: random.Random) -> Any:
         wire = Part.makePolygon([App.Vector(x, y, 0) for x, y in points])
         return Part.Face(wire).extrude(App.Vector(0, 0, 20))
     if how == 13:
-        return Part.makeCompound([Part.makeBox(20, 20, 20), Part.Compound([]), Part.Vertex(0, 0, 0)])
+        return Part.Compound([Part.makeBox(20, 20, 20), Part.Compound([]), Part.Vertex(0, 0, 0)])
     if how == 14:
         one = Part.makeBox(300, 80, 20)
         other = Part.makeBox(20, 20, 20, App.Vector(rng.uniform(-10, 310), 30, rng.uniform(-10, 15)))
