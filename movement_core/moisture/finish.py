@@ -139,11 +139,12 @@ def _film(row: str, coats: int) -> tuple[float, str, str]:
     counts = sorted(published)
     provenance = published[counts[-1]][1]
     if len(counts) == 1:
-        film = published[counts[0]][0] * counts[0] / coats
+        (only,) = counts
+        film = published[only][0] * only / coats
         return (
             film,
             provenance,
-            say("only {counts} coats published: resistance taken in proportion", counts=counts[0]),
+            say("only {counts} coats published: resistance taken in proportion", counts=only),
         )
     nearest = counts[-2:] if coats > counts[-1] else counts[:2]
     first, second = (1 / published[count][0] for count in nearest)

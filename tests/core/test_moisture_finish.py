@@ -7,6 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from movement_core.air.moist_air import saturation_pressure, sorption_slope
 from movement_core.errors import InputError, UnknownName
 from movement_core.moisture.exclusion import exclusion_percent, fit_film
 from movement_core.moisture.finish import (
@@ -140,3 +141,79 @@ def test_dense_and_cold_wood_is_slower() -> None:
 def test_transport_refuses_what_it_cannot_know(arguments: tuple) -> None:
     with pytest.raises(InputError):
         diffusivity(*arguments)
+
+
+def test_coats_are_whole_and_twelve_at_most() -> None:
+    assert find_finish("varnish", 1).name == "varnish, 1 coat"
+    assert find_finish("varnish", 12).name == "varnish, 12 coats"
+    for wrong in (0, 13, 1.5, True):
+        with pytest.raises(InputError, match="1 to 12"):
+            find_finish("varnish", wrong)  # type: ignore[arg-type]
+    with pytest.raises(InputError, match="without its number of coats"):
+        find_finish("varnish")
+
+
+def test_one_published_number_of_coats_serves_in_proportion() -> None:
+    """Epoxy was published for three coats: a third of them lets three times as much through."""
+    three = find_finish("epoxy", 3)
+    assert three.note == "" or "in proportion" not in three.note
+    for coats in (1, 2, 6):
+        assert find_finish("epoxy", coats).film_ng == pytest.approx(three.film_ng * 3 / coats)
+    assert "the test saw no effect" in find_finish("wax", 3).note and find_finish("wax", 3).film_ng == np.inf
+
+
+def test_a_coat_beyond_the_table_resists_as_the_last_one_did() -> None:
+    """Linseed oil: 5180 and 3022 ng/(Pa s m²) for two and three coats; each further one by the same step."""
+    two, three = (1 / find_finish("linseed oil", coats).film_ng for coats in (2, 3))
+    for coats in (4, 7):
+        found = find_finish("linseed oil", coats)
+        assert 1 / found.film_ng == pytest.approx(three + (coats - 3) * (three - two))
+        assert f"{coats} coats carried on from 2 and 3 published" in found.note
+
+
+def test_a_word_that_is_nearly_one_brings_the_nearest() -> None:
+    with pytest.raises(UnknownName) as caught:
+        find_finish("varnishh", 2)
+    assert caught.value.nearest[0] == "varnish" and len(caught.value.nearest) <= 3
+    with pytest.raises(UnknownName, match="choose the one nearest in kind"):
+        find_finish("qqqqqq", 2)
+
+
+def test_faces_that_are_not_named_take_what_is_on_both() -> None:
+    assert read_faces("both oil 2") == read_faces("oil 2")
+    assert read_faces("show bare, back varnish 2") == (BARE, read_finish("varnish 2"))
+    with pytest.raises(InputError, match="gives the show face twice"):
+        read_faces("show oil 2, show oil 3, back bare")
+    with pytest.raises(InputError, match="says nothing of the other face"):
+        read_faces("back oil 2")
+
+
+def test_the_cell_wall_diffuses_as_its_formula_says() -> None:
+    """Siau 1984 (recalled): 0.07 exp(−(9200 − 70 M)/RT) cm²/s in the wall, ÷ (1 − a)(1 − a²), a² the lumen's share."""
+    for temperature, mc, gravity in ((20.0, 8.0, 0.5), (0.0, 20.0, 0.7)):
+        wall = 0.07 * np.exp(-(9200 - 70 * mc) / (1.987 * (temperature + 273.15)))
+        lumen = 1 - gravity * (0.667 + 0.01 * mc)
+        expected = wall / ((1 - np.sqrt(lumen)) * (1 - lumen)) * 100 * 86400
+        assert float(diffusivity(temperature, mc, gravity)) == pytest.approx(expected)
+    timber = 8.0e-11 * np.exp(0.04 * 10) * 1e6 * 86400
+    assert float(diffusivity(20, 10, 0.5, "timber model")) == pytest.approx(timber)
+    heavy = float(diffusivity(20, 30, 1.3))  # no lumens left: two hundredths are taken
+    wall = 0.07 * np.exp(-(9200 - 70 * 30) / (1.987 * 293.15))
+    assert heavy == pytest.approx(wall / ((1 - np.sqrt(0.02)) * 0.98) * 100 * 86400)
+
+
+def test_a_face_exchanges_by_vapour_pressure_and_dry_mass() -> None:
+    """Permeance × Δp is kg/s m²; ΔM = slope × ΔRH of the dry mass, so h = k p_sat ÷ (slope ρ), in mm/day."""
+    pressure, slope = float(saturation_pressure(15.0)), float(sorption_slope(15.0, 60.0))
+    assert float(exchange(250.0, 15.0, 60.0, 0.65)) == pytest.approx(
+        250e-12 * pressure / slope / 650.0 * 1000 * 86400
+    )
+    still = (
+        3.2e-8
+        * np.exp(0.04 * 12)
+        * 420
+        * float(sorption_slope(20.0, 65.0))
+        / float(saturation_pressure(20.0))
+    )
+    assert still_air_permeance() == pytest.approx(still * 1e12)
+    assert still_air_permeance("boundary layer") == pytest.approx(2.5e-3 / (461.5 * 293.15) * 1e12, rel=1e-3)
