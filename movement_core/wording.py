@@ -50,8 +50,8 @@ def word(text: str) -> str:
 def phrase(text: str) -> str:
     """Marks a text that is kept as it is, to compare with or to be remembered, until :func:`word` says it.
 
-    >>> phrase("an anchor gives way at its limit")
-    'an anchor gives way at its limit'
+    >>> phrase("free to rock: what it stands on or is held by lies on one line")
+    'free to rock: what it stands on or is held by lies on one line'
     """
     return text
 

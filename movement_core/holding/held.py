@@ -28,7 +28,6 @@ DEEP_CUP = phrase(
 )
 TIPS = phrase("tips off its support: its weight or an anchor beyond the support turns it over")
 ROCKS = phrase("free to rock: what it stands on or is held by lies on one line")
-GIVES_WAY = phrase("an anchor gives way at its limit")
 
 
 @dataclass(frozen=True, eq=False)

@@ -1097,7 +1097,7 @@
     </message>
     <message>
         <source>Slope of spiral grain, rise over length: the board twists</source>
-        <translation>Steigung des Drehwuchses, Anstieg durch Länge: das Brett verwindet sich</translation>
+        <translation>Neigung des Drehwuchses, Anstieg durch Länge: das Brett verdreht sich</translation>
     </message>
     <message>
         <source>Slots cut in {count} parts</source>
@@ -1117,7 +1117,7 @@
     </message>
     <message>
         <source>Species, finish, moistures, lot</source>
-        <translation>Art, Oberfläche, Feuchte, Charge</translation>
+        <translation>Holzart, Oberfläche, Feuchten, Charge</translation>
     </message>
     <message>
         <source>Spiral slope</source>
@@ -1193,7 +1193,7 @@
     </message>
     <message>
         <source>That is {extra} more than the flattest way: what fasteners or battens have to hold besides.</source>
-        <translation>Das sind {extra} mehr als bei der flachsten Lage: So viel müssen Beschläge oder Leisten zusätzlich halten.</translation>
+        <translation>Das sind {extra} mehr als bei der flachsten Lage: So viel müssen Befestigungen oder Leisten zusätzlich halten.</translation>
     </message>
     <message>
         <source>The axis of the object that the grain runs along; the arrow shows it</source>
@@ -1337,7 +1337,7 @@
     </message>
     <message>
         <source>There is no hardware in this document</source>
-        <translation>In diesem Dokument sind keine Beschläge</translation>
+        <translation>In diesem Dokument ist keine Befestigung gesetzt</translation>
     </message>
     <message>
         <source>There is no plan to place.</source>
@@ -1533,7 +1533,7 @@
     </message>
     <message>
         <source>Where to write the piece with its slots</source>
-        <translation>Wohin mit dem Stück samt Schlitzen</translation>
+        <translation>Wohin mit dem Stück samt Langlöchern</translation>
     </message>
     <message>
         <source>Where to write the sheet</source>
@@ -2600,7 +2600,7 @@
     </message>
     <message>
         <source>An estimate from averages: a board differs from its species by some 15 %.</source>
-        <translation>Eine Schätzung aus Mittelwerten: ein Brett weicht von seiner Art um etwa 15 % ab.</translation>
+        <translation>Eine Schätzung aus Mittelwerten: Ein Brett weicht von seiner Holzart um etwa 15 % ab.</translation>
     </message>
     <message>
         <source>April</source>
@@ -3682,7 +3682,7 @@
     </message>
     <message>
         <source>Wood dust harms the lungs and some of it sensitises; oily rags can ignite by themselves; finishes have their own safety sheets.</source>
-        <translation>Holzstaub schadet der Lunge, mancher macht überempfindlich; ölige Lappen können sich selbst entzünden; Anstriche haben eigene Sicherheitsdatenblätter.</translation>
+        <translation>Holzstaub schadet der Lunge, mancher macht überempfindlich; ölige Lappen können sich selbst entzünden; Oberflächenmittel haben eigene Sicherheitsdatenblätter.</translation>
     </message>
     <message>
         <source>Wood today</source>
@@ -3774,7 +3774,7 @@
     </message>
     <message>
         <source>a change within four standard deviations of what some lot would do</source>
-        <translation>eine Änderung innerhalb von vier Standardabweichungen dessen, was irgendein Posten täte</translation>
+        <translation>eine Änderung innerhalb von vier Standardabweichungen dessen, was irgendeine Charge täte</translation>
     </message>
     <message>
         <source>a cold board reads low</source>
@@ -3818,7 +3818,7 @@
     </message>
     <message>
         <source>a finish and its coats, such as 'varnish 2', or 'bare'</source>
-        <translation>ein Anstrich und seine Schichten, etwa „varnish 2“, oder „bare“</translation>
+        <translation>eine Oberfläche und ihre Schichten, etwa „varnish 2“, oder „bare“</translation>
     </message>
     <message>
         <source>a finite number</source>
@@ -3874,7 +3874,7 @@
     </message>
     <message>
         <source>a lot without a name</source>
-        <translation>ein Posten ohne Namen</translation>
+        <translation>eine Charge ohne Namen</translation>
     </message>
     <message>
         <source>a mesh, not a solid: make a solid of it first</source>
@@ -4171,10 +4171,6 @@
     <message>
         <source>along ±{length:g} mm, across ±{width:g} mm, inside its outline</source>
         <translation>längs ±{length:g} mm, quer ±{width:g} mm, innerhalb ihres Umrisses</translation>
-    </message>
-    <message>
-        <source>an anchor gives way at its limit</source>
-        <translation>eine Befestigung gibt an ihrer Grenze nach</translation>
     </message>
     <message>
         <source>an assembly holds it by its joints; cut it in the document or container that it comes from</source>
@@ -5354,7 +5350,7 @@
     </message>
     <message>
         <source>finish</source>
-        <translation>Anstrich</translation>
+        <translation>Oberfläche</translation>
     </message>
     <message>
         <source>finish both faces alike, edges and end grain too</source>
@@ -5814,7 +5810,7 @@
     </message>
     <message>
         <source>hardware</source>
-        <translation>Beschläge</translation>
+        <translation>Befestigung</translation>
     </message>
     <message>
         <source>hardwood or softwood</source>
@@ -6418,7 +6414,7 @@
     </message>
     <message>
         <source>its grain does not run along it, so it winds: a corner lifts up to {lift:.1f} mm over the other three if nothing holds it</source>
-        <translation>seine Faser läuft nicht längs, darum verwindet es sich: Eine Ecke hebt sich bis {lift:.1f} mm über die anderen drei, wenn nichts es hält</translation>
+        <translation>seine Faser läuft nicht längs, darum verdreht es sich: Eine Ecke hebt sich bis {lift:.1f} mm über die anderen drei, wenn nichts es hält</translation>
     </message>
     <message>
         <source>its hinges sit {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} mm between them while what it hangs on does not: they bind, and the screws tear out or it splits (fittings taken as fixed to what they touch)</source>
@@ -6826,7 +6822,7 @@
     </message>
     <message>
         <source>lot {lot}</source>
-        <translation>Posten {lot}</translation>
+        <translation>Charge {lot}</translation>
     </message>
     <message>
         <source>low &lt; high, stiffness &gt; 0 N</source>
@@ -6878,7 +6874,7 @@
     </message>
     <message>
         <source>measure the width and moisture of an offcut of the lot in two seasons, and enter its own coefficient</source>
-        <translation>Breite und Feuchte eines Abschnitts des Postens in zwei Jahreszeiten messen und seinen eigenen Beiwert eintragen</translation>
+        <translation>Breite und Feuchte eines Abschnitts der Charge in zwei Jahreszeiten messen und seinen eigenen Beiwert eintragen</translation>
     </message>
     <message>
         <source>measured change</source>
@@ -7190,7 +7186,7 @@
     </message>
     <message>
         <source>name the other face's finish; 'bare' if it has none</source>
-        <translation>den Anstrich der anderen Seite nennen; „bare“, wenn sie keinen hat</translation>
+        <translation>die Oberfläche der anderen Seite nennen; „bare“, wenn sie roh ist</translation>
     </message>
     <message>
         <source>name two boards</source>
@@ -7326,11 +7322,11 @@
     </message>
     <message>
         <source>no finish said: bare wood moves the most</source>
-        <translation>kein Anstrich gesagt: Rohes Holz arbeitet am meisten</translation>
+        <translation>keine Oberfläche gesagt: Rohes Holz arbeitet am meisten</translation>
     </message>
     <message>
         <source>no finish {name!r}</source>
-        <translation>kein Anstrich {name!r}</translation>
+        <translation>keine Oberfläche {name!r}</translation>
     </message>
     <message>
         <source>no fixed line {fixed!r}</source>
@@ -7338,7 +7334,7 @@
     </message>
     <message>
         <source>no hardware is placed</source>
-        <translation>es sind keine Beschläge gesetzt</translation>
+        <translation>es ist keine Befestigung gesetzt</translation>
     </message>
     <message>
         <source>no heading names the {what}</source>
@@ -7982,7 +7978,7 @@
     </message>
     <message>
         <source>placing hardware</source>
-        <translation>Beschläge setzen</translation>
+        <translation>Befestigung setzen</translation>
     </message>
     <message>
         <source>plain hole</source>
@@ -8454,7 +8450,7 @@
     </message>
     <message>
         <source>screw from the slot's end today</source>
-        <translation>Schraube vom Schlitzende, heute</translation>
+        <translation>Schraube vom Ende des Langlochs, heute</translation>
     </message>
     <message>
         <source>screw in a slotted hole</source>
@@ -8698,11 +8694,11 @@
     </message>
     <message>
         <source>slot length</source>
-        <translation>Schlitzlänge</translation>
+        <translation>Länge des Langlochs</translation>
     </message>
     <message>
         <source>slot width</source>
-        <translation>Schlitzbreite</translation>
+        <translation>Breite des Langlochs</translation>
     </message>
     <message>
         <source>slot {length:.1f} mm long, screw today {today:.1f} mm from its end toward {edge}</source>
@@ -8938,7 +8934,7 @@
     </message>
     <message>
         <source>take the hardware out, or undo, first</source>
-        <translation>zuerst die Beschläge herausnehmen oder rückgängig machen</translation>
+        <translation>zuerst die Befestigung entfernen oder rückgängig machen</translation>
     </message>
     <message>
         <source>take those away first, or draw the parts as objects of their own</source>
@@ -9466,7 +9462,7 @@
     </message>
     <message>
         <source>the model, its tags or the year have changed since the hardware was placed</source>
-        <translation>das Modell, seine Angaben oder das Jahr haben sich geändert, seit die Beschläge gesetzt wurden</translation>
+        <translation>das Modell, seine Angaben oder das Jahr haben sich geändert, seit die Befestigung gesetzt wurde</translation>
     </message>
     <message>
         <source>the moisture it had when it was fitted, or has today</source>
@@ -10018,7 +10014,7 @@
     </message>
     <message>
         <source>undo, or take the hardware out, first</source>
-        <translation>zuerst rückgängig machen oder die Beschläge herausnehmen</translation>
+        <translation>zuerst rückgängig machen oder die Befestigung entfernen</translation>
     </message>
     <message>
         <source>unequal finish</source>
@@ -11036,7 +11032,7 @@
     </message>
     <message>
         <source>{lot}: measurement {n} fits no lot of its wood ({read:+.1f} mm against {expected:+.1f}): left out. Suspect the reading, the species, or something that holds the part</source>
-        <translation>{lot}: Messung {n} passt zu keinem Posten dieses Holzes ({read:+.1f} mm statt {expected:+.1f}): weggelassen. Ablesung und Holzart prüfen, und ob etwas das Teil festhält</translation>
+        <translation>{lot}: Messung {n} passt zu keiner Charge dieses Holzes ({read:+.1f} mm statt {expected:+.1f}): weggelassen. Ablesung und Holzart prüfen, und ob etwas das Teil festhält</translation>
     </message>
     <message>
         <source>{lot}: nothing learned yet: the moisture has changed too little for its {n} measurements. Measure when it differs by {change:.1f} % from when it was fitted; it differs most in {month}, by {most:.1f} %</source>
@@ -11088,7 +11084,7 @@
     </message>
     <message>
         <source>{measured:+.2f} mm for {change:+.1f} % fits no lot of this wood</source>
-        <translation>{measured:+.2f} mm bei {change:+.1f} % passt zu keinem Posten dieses Holzes</translation>
+        <translation>{measured:+.2f} mm bei {change:+.1f} % passt zu keiner Charge dieses Holzes</translation>
     </message>
     <message>
         <source>{missing} of {size} days have readings in fewer than {needed:.0f} hours</source>
@@ -11670,7 +11666,7 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     </message>
     <message>
         <source>{text!r} is not a finish</source>
-        <translation>{text!r} ist kein Anstrich</translation>
+        <translation>{text!r} ist keine Oberfläche</translation>
     </message>
     <message>
         <source>{text!r} is not {what}</source>
@@ -11702,7 +11698,7 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     </message>
     <message>
         <source>{top}: the hardware rests on an older plan: place it anew</source>
-        <translation>{top}: Die Beschläge beruhen auf einem älteren Plan: neu einsetzen</translation>
+        <translation>{top}: Die Befestigung beruht auf einem älteren Plan: neu setzen</translation>
     </message>
     <message>
         <source>{trapped}. It bows, or bursts the joints of its frame{force}</source>
@@ -12021,18 +12017,18 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     </message>
     <message>
         <source>Put a drawing page into the document: the top from below, its screws and slots, and their table</source>
-        <translation>Legt ein Zeichnungsblatt ins Dokument: die Platte von unten, ihre Schrauben und Schlitze mit Tabelle</translation>
+        <translation>Legt ein Zeichnungsblatt ins Dokument: die Platte von unten, ihre Schrauben und Langlöcher mit Tabelle</translation>
     </message>
 </context>
 <context>
     <name>Heartside_ExportCut</name>
     <message>
         <source>Export with slots …</source>
-        <translation>Mit Schlitzen ausgeben …</translation>
+        <translation>Mit Langlöchern ausgeben …</translation>
     </message>
     <message>
         <source>Write the piece with the slots of the best plan cut, as STEP, its tags along; nothing in the model is changed</source>
-        <translation>Schreibt das Stück mit den geschnittenen Schlitzen des besten Plans als STEP, samt den Angaben zum Holz; am Modell ändert sich nichts</translation>
+        <translation>Schreibt das Stück mit den geschnittenen Langlöchern des besten Plans als STEP, samt den Angaben zum Holz; am Modell ändert sich nichts</translation>
     </message>
 </context>
 <context>
@@ -12186,7 +12182,7 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     </message>
     <message>
         <source>Write a template of a top's screws and slots at full size, to print; nothing in the model is changed</source>
-        <translation>Schreibt eine Schablone der Schrauben und Schlitze einer Platte in wahrer Größe zum Drucken; am Modell ändert sich nichts</translation>
+        <translation>Schreibt eine Schablone der Schrauben und Langlöcher einer Platte in wahrer Größe zum Drucken; am Modell ändert sich nichts</translation>
     </message>
 </context>
 <context>
