@@ -117,7 +117,7 @@ def test_air_that_cannot_be_is_refused_in_german(untold, arguments):
 
 
 def test_settings_that_cannot_be_used_are_told_in_german(untold, tmp_path):
-    for text in ('{"yeer": "museum"}', '{"heating": "warm"}', "[]", "{", '{"limits": 3}', '{"moisture": 99}'):
+    for text in ('{"yeer": "museum"}', '{"heating": "warm"}', "[]", '{"limits": 3}', '{"moisture": 99}'):
         settings = tmp_path / "own.json"
         settings.write_text(text, encoding="utf-8")
         english, german = (
