@@ -20,6 +20,7 @@ from workbench_pkg.actions.settings import Settings
 from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.actions.year import keep_settings
 from workbench_pkg.host.documents import opened
+from workbench_pkg.host.marks import explained
 from workbench_pkg.host.saving import check_target, save_copy
 from workbench_pkg.host.units import short_length
 from workbench_pkg.objects.results import PartLabel, remove_results, results_of, write_results
@@ -198,21 +199,37 @@ def _cup(cup: Mapping[str, Any] | None) -> list[str]:
     return [most[1]] if most[0] >= CUP_WORTH_SAYING_MM else []
 
 
+_WIDTHS = {
+    "today": explained("Width across the grain, today"),
+    "driest": explained("Width across the grain, driest"),
+    "wettest": explained("Width across the grain, wettest"),
+}
+_WIDTH_ENDS = {
+    "Least": explained("The least that this width may be, as far as is known"),
+    "Most": explained("The most that this width may be, as far as is known"),
+}
+_MONTHS = {
+    "driest": explained("Month in which the part is driest"),
+    "wettest": explained("Month in which the part is wettest"),
+}
+
+
 def _figures(entry: Mapping[str, Any]) -> dict[str, tuple[str, Any, str]]:
     figures: dict[str, tuple[str, Any, str]] = {}
-    for name, said in (("today", "Today"), ("driest", "Driest"), ("wettest", "Wettest")):
+    for name, width in _WIDTHS.items():
+        said, month = name.capitalize(), entry.get(f"{name}_month")
         if entry[f"{name}_mm"] is not None:
-            explanation = f"Width across the grain, {name}"
-            figures[f"Heartside{said}"] = ("App::PropertyLength", entry[f"{name}_mm"], explanation)
-        for place, value in enumerate(entry.get(f"{name}_range_mm", [])):
-            which = ("Least", "Most")[place]
-            explanation = f"{which} width across the grain, {name}, as far as is known"
-            figures[f"Heartside{said}{which}"] = ("App::PropertyLength", value, explanation)
-        if name != "today" and entry[f"{name}_month"]:
-            explanation = f"Month in which the part is {name}"
-            figures[f"Heartside{said}Month"] = ("App::PropertyString", entry[f"{name}_month"], explanation)
+            figures[f"Heartside{said}"] = ("App::PropertyLength", entry[f"{name}_mm"], width)
+        for which, value in zip(("Least", "Most"), entry.get(f"{name}_range_mm", [])):
+            figures[f"Heartside{said}{which}"] = ("App::PropertyLength", value, _WIDTH_ENDS[which])
+        if name in _MONTHS and month:
+            figures[f"Heartside{said}Month"] = ("App::PropertyString", month, _MONTHS[name])
     if entry["missing"]:
-        figures["HeartsideMissing"] = ("App::PropertyStringList", entry["missing"], "What must still be said")
+        figures["HeartsideMissing"] = (
+            "App::PropertyStringList",
+            entry["missing"],
+            explained("What must still be said"),
+        )
     return figures
 
 

@@ -24,6 +24,7 @@ from workbench_pkg.actions.transaction import one_step
 from workbench_pkg.actions.year import settings_of
 from workbench_pkg.host.hardware_shapes import shared_volume, solid_of
 from workbench_pkg.host.leaves import read_leaves
+from workbench_pkg.host.marks import explained
 from workbench_pkg.objects import hardware as kept
 
 FIXED_AT, RAILS = "HeartsideFixedAt", "HeartsideRails"  # what was asked, for setting them on another day
@@ -253,26 +254,30 @@ def _figures(entry: Mapping[str, Any], plan: Mapping[str, Any], hardware: Hardwa
     length, force, text = "App::PropertyLength", "App::PropertyFloat", "App::PropertyString"
     lines = "App::PropertyStringList"
     return {
-        "HeartsidePlan": (text, plan["kind"], "Kind of the plan"),
-        "HeartsideFlatness": (length, entry["wish"]["flatness_mm"], "Most that it may be out of flat"),
-        "HeartsideOutOfFlat": (length, plan["worst_out_of_flat_mm"], "Out of flat at worst"),
-        "HeartsideWorstCase": (text, plan["worst_case"], "When it is that much out of flat"),
-        "HeartsidePull": (force, plan["worst_pull_n"], "Hardest pull on a fastener, N"),
-        "HeartsideAllowedPull": (force, plan["allowable_pull_n"], "Pull that is allowed, N"),
+        "HeartsidePlan": (text, plan["kind"], explained("Kind of the plan")),
+        "HeartsideFlatness": (
+            length,
+            entry["wish"]["flatness_mm"],
+            explained("Most that it may be out of flat"),
+        ),
+        "HeartsideOutOfFlat": (length, plan["worst_out_of_flat_mm"], explained("Out of flat at worst")),
+        "HeartsideWorstCase": (text, plan["worst_case"], explained("When it is that much out of flat")),
+        "HeartsidePull": (force, plan["worst_pull_n"], explained("Hardest pull on a fastener, N")),
+        "HeartsideAllowedPull": (force, plan["allowable_pull_n"], explained("Pull that is allowed, N")),
         "HeartsideHolds": (
             "App::PropertyBool",
             plan["found"],
-            "Whether it meets the flatness in every month",
+            explained("Whether it meets the flatness in every month"),
         ),
-        "HeartsideFixedLine": (text, plan["fixed_line"], "What stays put"),
+        "HeartsideFixedLine": (text, plan["fixed_line"], explained("What stays put")),
         FIXED_AT: (
             "App::PropertyDistance",
             entry["wish"]["fixed_line_mm"],
-            "The line that stays put, across from the middle",
+            explained("The line that stays put, across from the middle"),
         ),
-        RAILS: (lines, [rail["name"] for rail in entry["rails"]], "Rails that may take fasteners"),
-        kept.REFUSED: (lines, list(hardware.refused), "What is not cut, and why"),
-        kept.CAUTIONS: (lines, list(entry["cautions"]), "To mind"),
+        RAILS: (lines, [rail["name"] for rail in entry["rails"]], explained("Rails that may take fasteners")),
+        kept.REFUSED: (lines, list(hardware.refused), explained("What is not cut, and why")),
+        kept.CAUTIONS: (lines, list(entry["cautions"]), explained("To mind")),
     }
 
 
@@ -285,25 +290,37 @@ def _of_each(plan: Mapping[str, Any], hardware: Hardware) -> dict[int, kept.Figu
 def _of_fastener(one: Mapping[str, Any]) -> kept.Figures:
     distance, force = "App::PropertyDistance", "App::PropertyFloat"
     found: dict[str, tuple[str, Any, str]] = {
-        "HeartsideRail": ("App::PropertyString", one["rail"], "Rail that it is on"),
+        "HeartsideRail": ("App::PropertyString", one["rail"], explained("Rail that it is on")),
         "HeartsideFromEdge": (
             distance,
             one["from_edge_today_mm"],
-            "Screw from the edge, as the top is today",
+            explained("Screw from the edge, as the top is today"),
         ),
-        "HeartsideFromEnd": (distance, one["from_end_mm"], "Screw from the end"),
-        "HeartsideOnRail": (distance, one["on_rail_mm"], "Screw along the rail"),
-        "HeartsideTravelLeast": (distance, one["travel_least_mm"], "Travel there since fitting, least"),
-        "HeartsideTravelToday": (distance, one["travel_today_mm"], "Travel there since fitting, today"),
-        "HeartsideTravelMost": (distance, one["travel_most_mm"], "Travel there since fitting, most"),
-        "HeartsideSlotLength": (distance, one["slot_length_mm"], "Length of its slot"),
+        "HeartsideFromEnd": (distance, one["from_end_mm"], explained("Screw from the end")),
+        "HeartsideOnRail": (distance, one["on_rail_mm"], explained("Screw along the rail")),
+        "HeartsideTravelLeast": (
+            distance,
+            one["travel_least_mm"],
+            explained("Travel there since fitting, least"),
+        ),
+        "HeartsideTravelToday": (
+            distance,
+            one["travel_today_mm"],
+            explained("Travel there since fitting, today"),
+        ),
+        "HeartsideTravelMost": (
+            distance,
+            one["travel_most_mm"],
+            explained("Travel there since fitting, most"),
+        ),
+        "HeartsideSlotLength": (distance, one["slot_length_mm"], explained("Length of its slot")),
         "HeartsideScrewInSlot": (
             distance,
             one["screw_from_slot_end_today_mm"],
-            "Screw today from the slot's end",
+            explained("Screw today from the slot's end"),
         ),
-        "HeartsideTongue": (distance, one["tongue_today_mm"], "How deep to set its tongue today"),
-        "HeartsidePull": (force, one["pull_n"], "Hardest pull, N"),
-        "HeartsideAllowedPull": (force, one["allowable_pull_n"], "Pull that is allowed, N"),
+        "HeartsideTongue": (distance, one["tongue_today_mm"], explained("How deep to set its tongue today")),
+        "HeartsidePull": (force, one["pull_n"], explained("Hardest pull, N")),
+        "HeartsideAllowedPull": (force, one["allowable_pull_n"], explained("Pull that is allowed, N")),
     }
     return {name: said for name, said in found.items() if said[1] is not None}

@@ -8,7 +8,7 @@ from typing import Any
 
 import FreeCAD as App
 
-from workbench_pkg.host.marks import kind_of, mark, refuse_newer
+from workbench_pkg.host.marks import explained, kind_of, mark, refuse_newer
 from workbench_pkg.host.relations import is_ours, is_plain_group
 from workbench_pkg.host.version import gui_is_up
 
@@ -67,7 +67,9 @@ def add_label(
     """
     group = results_group(doc)
     label = mark(doc.addObject("App::AnnotationLabel", "HeartsideLabel"), LABEL_KIND)
-    label.addProperty("App::PropertyString", PART_PROPERTY, "Heartside", "Address of the part", _READ_ONLY)
+    label.addProperty(
+        "App::PropertyString", PART_PROPERTY, "Heartside", explained("Address of the part"), _READ_ONLY
+    )
     setattr(label, PART_PROPERTY, part)
     if name:
         label.Label = name

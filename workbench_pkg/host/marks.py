@@ -56,12 +56,23 @@ def refuse_newer(objects: Iterable[Any]) -> None:
 def mark(obj: Any, kind: str, schema: int = CURRENT_SCHEMA) -> Any:
     """Make an object known as ours; returns it."""
     add_property(
-        obj, "App::PropertyString", KIND, "What this object is to Heartside", READ_ONLY | NO_RECOMPUTE
+        obj,
+        "App::PropertyString",
+        KIND,
+        explained("What this object is to Heartside"),
+        READ_ONLY | NO_RECOMPUTE,
     )
-    add_property(obj, "App::PropertyInteger", SCHEMA, "Form of its properties", READ_ONLY | NO_RECOMPUTE)
+    add_property(
+        obj, "App::PropertyInteger", SCHEMA, explained("Form of its properties"), READ_ONLY | NO_RECOMPUTE
+    )
     setattr(obj, KIND, kind)
     setattr(obj, SCHEMA, schema)
     return obj
+
+
+def explained(text: str) -> str:
+    """Marks what explains a property: it stays English in the file, and the host shows it in its own language."""
+    return text
 
 
 def add_property(obj: Any, kind: str, name: str, explanation: str, attributes: int = NO_RECOMPUTE) -> bool:

@@ -14,6 +14,7 @@ from typing import Any
 from movement_core.errors import InputError
 from movement_core.wording import say
 from workbench_pkg.host.leaf import Leaf
+from workbench_pkg.host.marks import explained
 from workbench_pkg.host.relations import is_link, link_chain
 
 PREFIX = "Heartside"
@@ -26,41 +27,61 @@ _NO_RECOMPUTE = 8  # attribute of a property whose change does not make dependen
 
 # Every fact, the type of its property, and what the host shows as its explanation.
 FACTS: dict[str, tuple[str, str]] = {
-    "HeartsideSpecies": ("App::PropertyString", "Species or material"),
+    "HeartsideSpecies": ("App::PropertyString", explained("Species or material")),
     "HeartsideGrain": (
         "App::PropertyString",
-        "Grain: x, y, z, -x … or a,b,c in the object's own frame",
+        explained("Grain: x, y, z, -x … or a,b,c in the object's own frame"),
     ),
-    "HeartsideShowFace": ("App::PropertyString", "Outward normal of the show face in the object's own frame"),
-    "HeartsideCut": ("App::PropertyString", "Cut: flat, rift or quarter"),
-    "HeartsideHeart": ("App::PropertyString", "Heart side: show, back or an axis of the own frame"),
+    "HeartsideShowFace": (
+        "App::PropertyString",
+        explained("Outward normal of the show face in the object's own frame"),
+    ),
+    "HeartsideCut": ("App::PropertyString", explained("Cut: flat, rift or quarter")),
+    "HeartsideHeart": (
+        "App::PropertyString",
+        explained("Heart side: show, back or an axis of the own frame"),
+    ),
     "HeartsideRingAngle": (
         "App::PropertyAngle",
-        "Angle of the growth rings to the face at mid-section",
+        explained("Angle of the growth rings to the face at mid-section"),
     ),
-    "HeartsidePith": ("App::PropertyFloatList", "Centre of the tree in the section frame: x, y in mm"),
-    "HeartsideFarPith": ("App::PropertyFloatList", "The same at the far end of the grain"),
-    "HeartsideRingRadius": ("App::PropertyFloat", "Radius of a ring at mid-section, mm"),
+    "HeartsidePith": (
+        "App::PropertyFloatList",
+        explained("Centre of the tree in the section frame: x, y in mm"),
+    ),
+    "HeartsideFarPith": ("App::PropertyFloatList", explained("The same at the far end of the grain")),
+    "HeartsideRingRadius": ("App::PropertyFloat", explained("Radius of a ring at mid-section, mm")),
     "HeartsideRingPoints": (
         "App::PropertyFloatList",
-        "Three points on one ring in the section frame: x, y, x, y, x, y in mm",
+        explained("Three points on one ring in the section frame: x, y, x, y, x, y in mm"),
     ),
-    "HeartsideGrainSlope": ("App::PropertyFloat", "Slope of spiral grain, rise over length"),
-    "HeartsideFinish": ("App::PropertyString", "Finish"),
-    "HeartsideGlued": ("App::PropertyFloat", "Moisture content when glued, percent"),
-    "HeartsideFlattened": ("App::PropertyFloat", "Moisture content when last flattened, percent"),
-    "HeartsideFitted": ("App::PropertyFloat", "Moisture content when fitted, percent"),
-    "HeartsideBuilt": ("App::PropertyFloat", "Moisture content when glued, flattened and fitted, percent"),
-    "HeartsideKept": ("App::PropertyString", "Where it is kept when not in use: a year of air, or a place"),
+    "HeartsideGrainSlope": ("App::PropertyFloat", explained("Slope of spiral grain, rise over length")),
+    "HeartsideFinish": ("App::PropertyString", explained("Finish")),
+    "HeartsideGlued": ("App::PropertyFloat", explained("Moisture content when glued, percent")),
+    "HeartsideFlattened": ("App::PropertyFloat", explained("Moisture content when last flattened, percent")),
+    "HeartsideFitted": ("App::PropertyFloat", explained("Moisture content when fitted, percent")),
+    "HeartsideBuilt": (
+        "App::PropertyFloat",
+        explained("Moisture content when glued, flattened and fitted, percent"),
+    ),
+    "HeartsideKept": (
+        "App::PropertyString",
+        explained("Where it is kept when not in use: a year of air, or a place"),
+    ),
     "HeartsideFixed": (
         "App::PropertyString",
-        "What is held across its width: centre, an edge as +y, -y … of the own frame, or mm from the middle",
+        explained(
+            "What is held across its width: centre, an edge as +y, -y … of the own frame, or mm from the middle"
+        ),
     ),
-    "HeartsideLot": ("App::PropertyString", "The lot of boards it was cut from: one lot learns together"),
-    "HeartsideLooks": ("App::PropertyFloat", "How much better the show face looks than the back"),
+    "HeartsideLot": (
+        "App::PropertyString",
+        explained("The lot of boards it was cut from: one lot learns together"),
+    ),
+    "HeartsideLooks": ("App::PropertyFloat", explained("How much better the show face looks than the back")),
     "HeartsideFigure": (
         "App::PropertyString",
-        "Figure: plain, interlocked, curly, crotch, reaction or juvenile",
+        explained("Figure: plain, interlocked, curly, crotch, reaction or juvenile"),
     ),
 }
 
@@ -228,7 +249,9 @@ def _store_elements(obj: Any, table: dict[str, dict[str, Any]]) -> None:
         _remove_property(obj, ELEMENTS)
         return
     if ELEMENTS not in obj.PropertiesList:
-        obj.addProperty("App::PropertyString", ELEMENTS, GROUP, "Facts of single elements", _NO_RECOMPUTE)
+        obj.addProperty(
+            "App::PropertyString", ELEMENTS, GROUP, explained("Facts of single elements"), _NO_RECOMPUTE
+        )
     ordered = {i: table[i] for i in sorted(table, key=int)}
     setattr(obj, ELEMENTS, json.dumps(ordered, ensure_ascii=False))
 

@@ -20,6 +20,7 @@ from workbench_pkg.host.marks import (
     NO_RECOMPUTE,
     READ_ONLY,
     add_property,
+    explained,
     kind_of,
     mark,
     objects_of_kind,
@@ -98,7 +99,7 @@ def write_hardware(
     group = mark(doc.addObject("App::DocumentObjectGroup", "HeartsideHardwareTop"), TOP)
     group.Label = name
     root.addObject(group)
-    _set(group, KEY, ("App::PropertyString", key, "Address of the top's first board"))
+    _set(group, KEY, ("App::PropertyString", key, explained("Address of the top's first board")))
     for prop, said in figures.items():
         _set(group, prop, said)
     for marker in hardware.markers:
@@ -118,7 +119,11 @@ def _marker(doc: Any, marker: Marker, figures: Figures) -> Any:
     obj = mark(doc.addObject("Part::Feature", "HeartsideFastener"), MARKER)
     obj.Label = marker.name
     obj.Shape = marker_shape(marker)
-    _set(obj, NUMBER, ("App::PropertyInteger", marker.number, "Number in the plan; 0: of a batten or an end"))
+    _set(
+        obj,
+        NUMBER,
+        ("App::PropertyInteger", marker.number, explained("Number in the plan; 0: of a batten or an end")),
+    )
     for prop, said in figures.items():
         _set(obj, prop, said)
     if gui_is_up():
@@ -131,11 +136,11 @@ def _body(doc: Any, cut: CutBody, figures: Figures) -> Any:
     obj.Label = cut.name
     obj.Shape = solid_of(cut.body)
     obj.Placement = placement_of(cut.body)
-    _set(obj, PART, ("App::PropertyString", cut.part, "Address of the part that it is cut from"))
-    _set(obj, PURPOSE, ("App::PropertyString", cut.purpose, "What it cuts"))
-    _set(obj, NUMBER, ("App::PropertyInteger", cut.number, "Number of its fastener; 0: of none"))
+    _set(obj, PART, ("App::PropertyString", cut.part, explained("Address of the part that it is cut from")))
+    _set(obj, PURPOSE, ("App::PropertyString", cut.purpose, explained("What it cuts")))
+    _set(obj, NUMBER, ("App::PropertyInteger", cut.number, explained("Number of its fastener; 0: of none")))
     if cut.blind:
-        said = "App::PropertyVector", App.Vector(*cut.blind), "Behind its bottom, must stay wood"
+        said = "App::PropertyVector", App.Vector(*cut.blind), explained("Behind its bottom, must stay wood")
         _set(obj, BLIND, said, HIDDEN)
     for prop, told in figures.items():
         _set(obj, prop, told)
@@ -155,14 +160,14 @@ def _set(obj: Any, name: str, said: tuple[str, Any, str], more: int = 0) -> None
 
 
 def keep_fingerprint(group: Any, text: str) -> None:
-    _set(group, PRINT, ("App::PropertyString", text, "What the plan rests on"), HIDDEN)
+    _set(group, PRINT, ("App::PropertyString", text, explained("What the plan rests on")), HIDDEN)
     group.purgeTouched()
 
 
 def note_uncut(group: Any, refused: Sequence[str]) -> None:
     """Add what could not be cut to what the plan itself does not cut."""
     told = list(dict.fromkeys([*getattr(group, REFUSED, ()), *refused]))
-    _set(group, REFUSED, ("App::PropertyStringList", told, "What is not cut, and why"))
+    _set(group, REFUSED, ("App::PropertyStringList", told, explained("What is not cut, and why")))
     group.purgeTouched()
 
 
@@ -184,7 +189,9 @@ def make_cut(doc: Any, base: Any, home: Any | None, name: str, tool_shape: Any) 
     tool.Shape = tool_shape
     cut = doc.addObject("Part::Cut", "SlottedPart")
     cut.Label = f"{name} with slots"
-    add_property(cut, "App::PropertyString", CUT_MARK, "Made by Heartside", READ_ONLY | NO_RECOMPUTE)
+    add_property(
+        cut, "App::PropertyString", CUT_MARK, explained("Made by Heartside"), READ_ONLY | NO_RECOMPUTE
+    )
     setattr(cut, CUT_MARK, base.Name)
     if home is not None:
         home.addObject(tool)

@@ -11,7 +11,7 @@ from typing import Any
 
 from movement_core.errors import InputError
 from movement_core.wording import say
-from workbench_pkg.host.marks import add_property
+from workbench_pkg.host.marks import add_property, explained
 from workbench_pkg.objects.study import ensure_study, known_study
 
 JOINTS = "HeartsideJoints"
@@ -44,6 +44,6 @@ def keep_joints(doc: Any, kinds: Mapping[tuple[str, str], str]) -> None:
         if JOINTS in study.PropertiesList:
             study.removeProperty(JOINTS)
         return
-    add_property(study, "App::PropertyString", JOINTS, "Joints that the maker confirmed")
+    add_property(study, "App::PropertyString", JOINTS, explained("Joints that the maker confirmed"))
     rows = sorted([one, other, kind] for (one, other), kind in kinds.items())
     setattr(study, JOINTS, json.dumps(rows, ensure_ascii=False))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from workbench_pkg.host.marks import add_property
+from workbench_pkg.host.marks import add_property, explained
 from workbench_pkg.objects.study import ensure_study, get_text
 
 MEASURED, LISTED = "HeartsideMeasured", "HeartsideMeasuredList"
@@ -24,7 +24,7 @@ def keep_rows(doc: Any, text: str | None, lines: Sequence[str]) -> None:
             if name in study.PropertiesList:
                 study.removeProperty(name)
         return
-    add_property(study, "App::PropertyString", MEASURED, "Measurements taken later, as JSON")
-    add_property(study, "App::PropertyStringList", LISTED, "The same measurements, to be read")
+    add_property(study, "App::PropertyString", MEASURED, explained("Measurements taken later, as JSON"))
+    add_property(study, "App::PropertyStringList", LISTED, explained("The same measurements, to be read"))
     setattr(study, MEASURED, text)
     setattr(study, LISTED, list(lines))

@@ -15,7 +15,7 @@ from typing import Any
 import FreeCAD as App
 
 from workbench_pkg.host.labels import RESULTS_KIND, add_label, remove_results, results_group
-from workbench_pkg.host.marks import NO_RECOMPUTE, READ_ONLY, add_property, objects_of_kind
+from workbench_pkg.host.marks import NO_RECOMPUTE, READ_ONLY, add_property, explained, objects_of_kind
 from workbench_pkg.host.preferences import shows_labels
 
 __all__ = ["PartLabel", "noted_fingerprint", "remove_results", "report_of", "results_of", "write_results"]
@@ -72,10 +72,19 @@ def write_results(
 ) -> Any:
     """Put a group with its labels into the document. The caller opens the transaction."""
     group = results_group(doc)
-    _set(group, "App::PropertyString", "HeartsideYear", entry["year"]["name"], "Year of air")
-    _set(group, "App::PropertyString", "HeartsideDate", entry["today"]["date"], "Day of the answer")
-    _set(group, "App::PropertyString", REPORT, json.dumps(entry, ensure_ascii=False), "The report", HIDDEN)
-    _set(group, "App::PropertyString", FINGERPRINT, fingerprint, "What the model stood at", HIDDEN)
+    _set(group, "App::PropertyString", "HeartsideYear", entry["year"]["name"], explained("Year of air"))
+    _set(
+        group, "App::PropertyString", "HeartsideDate", entry["today"]["date"], explained("Day of the answer")
+    )
+    _set(
+        group,
+        "App::PropertyString",
+        REPORT,
+        json.dumps(entry, ensure_ascii=False),
+        explained("The report"),
+        HIDDEN,
+    )
+    _set(group, "App::PropertyString", FINGERPRINT, fingerprint, explained("What the model stood at"), HIDDEN)
     for label in labels:
         _label(doc, label)
     if not shows_labels():
@@ -94,10 +103,17 @@ def _label(doc: Any, label: PartLabel) -> None:
         "App::PropertyInteger",
         "HeartsideRank",
         label.rank,
-        "0 nothing to say, 1 look at it, 2 will not hold",
+        explained("0 nothing to say, 1 look at it, 2 will not hold"),
     )
     ends = [App.Vector(*end) for end in label.span]
-    _set(obj, "App::PropertyVectorList", "HeartsideSpan", ends, "Ends of the part along its grain", HIDDEN)
+    _set(
+        obj,
+        "App::PropertyVectorList",
+        "HeartsideSpan",
+        ends,
+        explained("Ends of the part along its grain"),
+        HIDDEN,
+    )
     for figure, (kind, value, explanation) in label.figures.items():
         _set(obj, kind, figure, value, explanation)
 

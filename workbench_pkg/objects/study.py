@@ -31,6 +31,7 @@ from workbench_pkg.host.marks import (
     NO_RECOMPUTE,
     SCHEMA,
     add_property,
+    explained,
     kind_of,
     mark,
     objects_of_kind,
@@ -47,16 +48,16 @@ SHOP, BUILT_ON, FLATNESS = "HeartsideShop", "HeartsideBuiltOn", "HeartsideFlatne
 PARTS, FOR_ANSWER = "HeartsideParts", "HeartsideForAnswer"
 HIDDEN = 4
 _TEXTS = {
-    YEAR: "Year of air that the piece lives in",
-    DATE: "Day of the check, YYYY-MM-DD; empty: the day on which it is asked",
+    YEAR: explained("Year of air that the piece lives in"),
+    DATE: explained("Day of the check, YYYY-MM-DD; empty: the day on which it is asked"),
 }
 _EXPLAINED = {
-    TODAY: "Moisture content of the wood on that day, percent",
-    SHOP: "Air of the shop in which the piece was built",
-    BUILT_ON: "Day on which the piece was built, YYYY-MM-DD",
-    FLATNESS: "The most that a top may be out of flat",
-    ASKED: "What else the air was asked with: rooms of a place, answers to a logger's file",
-    PARTS: "What the last answer is about",
+    TODAY: explained("Moisture content of the wood on that day, percent"),
+    SHOP: explained("Air of the shop in which the piece was built"),
+    BUILT_ON: explained("Day on which the piece was built, YYYY-MM-DD"),
+    FLATNESS: explained("The most that a top may be out of flat"),
+    ASKED: explained("What else the air was asked with: rooms of a place, answers to a logger's file"),
+    PARTS: explained("What the last answer is about"),
 }
 _WORDS = {"shop": SHOP, "built_on": BUILT_ON}  # words of the settings that have a property of their own
 
@@ -201,7 +202,11 @@ def study_for_answer(doc: Any) -> Any:
         return found
     made = ensure_study(doc)
     add_property(
-        made, "App::PropertyBool", FOR_ANSWER, "Made by an answer, and goes with it", NO_RECOMPUTE | HIDDEN
+        made,
+        "App::PropertyBool",
+        FOR_ANSWER,
+        explained("Made by an answer, and goes with it"),
+        NO_RECOMPUTE | HIDDEN,
     )
     setattr(made, FOR_ANSWER, True)
     return made

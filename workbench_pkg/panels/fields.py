@@ -41,11 +41,14 @@ class ChoiceField:
         """choices: (shown, value) pairs."""
         self.widget = QtWidgets.QComboBox()
         self.widget.setObjectName(name)
-        self.widget.setEditable(free)
+        # Its line is made here and kept: the one that the list makes itself may be met as the leftover of another
+        # that stood at its place in memory, and the window dies of that.
+        self.line = QtWidgets.QLineEdit() if free else None
+        if self.line is not None:
+            self.widget.setLineEdit(self.line)
         self.widget.setMinimumContentsLength(6)
         self.widget.setSizeAdjustPolicy(QtWidgets.QComboBox.AdjustToMinimumContentsLengthWithIcon)
-        self.free = free
-        if free:
+        if self.line is not None:
             # Not currentIndexChanged: a list sends that once more while it is being destroyed.
             self.widget.activated.connect(self._show_beginning)
         self.choices = list(choices)
@@ -83,16 +86,16 @@ class ChoiceField:
             self.widget.addItem(wanted, wanted)
             index = self.widget.count() - 1
         self.widget.setCurrentIndex(index)
-        if self.free:
-            self._show_beginning()
+        self._show_beginning()
 
     def _show_beginning(self, *_: object) -> None:
         """A narrow field shows where its text cursor is, and the beginning is what tells."""
-        self.widget.lineEdit().setCursorPosition(0)
+        if self.line is not None:
+            self.line.setCursorPosition(0)
 
     def _current(self) -> object:
         index = self.widget.currentIndex()
-        if self.free and self.widget.currentText() != self.widget.itemText(index):
+        if self.line is not None and self.widget.currentText() != self.widget.itemText(index):
             return self.widget.currentText().strip() or None
         data = self.widget.itemData(index)
         return MIXED if data == "mixed" else (data or None)

@@ -2,6 +2,7 @@
 
 ``translate("Context", "text")``              a text of the window
 ``QT_TRANSLATE_NOOP("Context", "text")``      one that the host translates itself, such as the name of a command
+``explained("…")``                      what explains a property, which the host translates when it shows it
 ``say("…")``, ``tell("…")``, ``phrase("…")``, ``later("…")``  a sentence of the core, in the context ``SENTENCES``
 
 What is said from the data stands in ``data_words``, or in the columns of tables that it names; the names of checks,
@@ -27,6 +28,7 @@ SENTENCES = "HeartsideCore"
 _DAY = "{day}"  # of a date, which languages write with points and in orders of their own
 _SAID = ("say", "tell", "phrase", "later")
 _CALLS = ("translate", "QT_TRANSLATE_NOOP")
+_EXPLAINED, _PROPERTIES = "explained", "App::Property"  # in the context that the host itself asks
 
 
 @dataclass(frozen=True, order=True)
@@ -70,7 +72,7 @@ def _in_file(path: Path) -> Iterator[tuple[Literal, int]]:
         if not isinstance(node, ast.Call) or not node.args:
             continue
         name = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
-        if name in _SAID:
+        if name in _SAID or name == _EXPLAINED:
             wanted = 1
         elif name in _CALLS and len(node.args) >= 2:
             wanted = 2
@@ -79,7 +81,7 @@ def _in_file(path: Path) -> Iterator[tuple[Literal, int]]:
         given = [each.value for each in node.args[:wanted] if isinstance(each, ast.Constant)]
         texts = [text for text in given if isinstance(text, str)]
         if len(texts) < wanted:
-            if name not in _SAID and _is_ours(node.args[0]):
+            if wanted == 2 and _is_ours(node.args[0]):
                 raise ValueError(f"{path}:{node.lineno}: the text is no literal, so it cannot be translated")
             continue
         if (
@@ -87,7 +89,8 @@ def _in_file(path: Path) -> Iterator[tuple[Literal, int]]:
             and _DAY not in texts[-1]
         ):
             continue  # figures only
-        yield Literal(*([SENTENCES, *texts] if wanted == 1 else texts)), node.lineno
+        context = _PROPERTIES if name == _EXPLAINED else SENTENCES
+        yield Literal(*([context, *texts] if wanted == 1 else texts)), node.lineno
 
 
 def _is_ours(context: ast.expr) -> bool:

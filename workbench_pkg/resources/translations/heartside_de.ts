@@ -2,6 +2,337 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>App::Property</name>
+    <message>
+        <source>0 nothing to say, 1 look at it, 2 will not hold</source>
+        <translation>0 nichts zu sagen, 1 ansehen, 2 hält nicht</translation>
+    </message>
+    <message>
+        <source>Address of the part</source>
+        <translation>Adresse des Teils</translation>
+    </message>
+    <message>
+        <source>Address of the part that it is cut from</source>
+        <translation>Adresse des Teils, aus dem es geschnitten wird</translation>
+    </message>
+    <message>
+        <source>Address of the top's first board</source>
+        <translation>Adresse des ersten Bretts der Platte</translation>
+    </message>
+    <message>
+        <source>Air of the shop in which the piece was built</source>
+        <translation>Luft der Werkstatt, in der das Stück gebaut wurde</translation>
+    </message>
+    <message>
+        <source>Angle of the growth rings to the face at mid-section</source>
+        <translation>Winkel der Jahrringe zur Fläche in der Mitte des Querschnitts</translation>
+    </message>
+    <message>
+        <source>Behind its bottom, must stay wood</source>
+        <translation>Hinter seinem Grund, muss Holz bleiben</translation>
+    </message>
+    <message>
+        <source>Centre of the tree in the section frame: x, y in mm</source>
+        <translation>Mark im Achsenkreuz des Querschnitts: x, y in mm</translation>
+    </message>
+    <message>
+        <source>Cut: flat, rift or quarter</source>
+        <translation>Einschnitt: flat (liegend), rift (schräg) oder quarter (stehend)</translation>
+    </message>
+    <message>
+        <source>Day of the answer</source>
+        <translation>Tag der Antwort</translation>
+    </message>
+    <message>
+        <source>Day of the check, YYYY-MM-DD; empty: the day on which it is asked</source>
+        <translation>Tag der Prüfung, JJJJ-MM-TT; leer: der Tag, an dem gefragt wird</translation>
+    </message>
+    <message>
+        <source>Day on which the piece was built, YYYY-MM-DD</source>
+        <translation>Tag, an dem das Stück gebaut wurde, JJJJ-MM-TT</translation>
+    </message>
+    <message>
+        <source>Ends of the part along its grain</source>
+        <translation>Enden des Teils in Faserrichtung</translation>
+    </message>
+    <message>
+        <source>Facts of single elements</source>
+        <translation>Angaben zu einzelnen Elementen</translation>
+    </message>
+    <message>
+        <source>Figure: plain, interlocked, curly, crotch, reaction or juvenile</source>
+        <translation>Wuchs: plain (schlicht), interlocked (wechseldrehwüchsig), curly (wellig), crotch (Gabel), reaction (Reaktionsholz) oder juvenile (juvenil)</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>Form of its properties</source>
+        <translation>Form seiner Eigenschaften</translation>
+    </message>
+    <message>
+        <source>Grain: x, y, z, -x … or a,b,c in the object's own frame</source>
+        <translation>Faser: x, y, z, -x … oder a,b,c in den eigenen Achsen des Objekts</translation>
+    </message>
+    <message>
+        <source>Hardest pull on a fastener, N</source>
+        <translation>Größter Zug an einer Befestigung, N</translation>
+    </message>
+    <message>
+        <source>Hardest pull, N</source>
+        <translation>Größter Zug, N</translation>
+    </message>
+    <message>
+        <source>Heart side: show, back or an axis of the own frame</source>
+        <translation>Kernseite: show, back oder eine eigene Achse</translation>
+    </message>
+    <message>
+        <source>How deep to set its tongue today</source>
+        <translation>Wie tief seine Feder heute zu setzen ist</translation>
+    </message>
+    <message>
+        <source>How much better the show face looks than the back</source>
+        <translation>Wie viel besser die Sichtseite aussieht als die Rückseite</translation>
+    </message>
+    <message>
+        <source>Joints that the maker confirmed</source>
+        <translation>Verbindungen, die bestätigt sind</translation>
+    </message>
+    <message>
+        <source>Kind of the plan</source>
+        <translation>Art des Plans</translation>
+    </message>
+    <message>
+        <source>Length of its slot</source>
+        <translation>Länge seines Langlochs</translation>
+    </message>
+    <message>
+        <source>Made by Heartside</source>
+        <translation>Von Heartside gemacht</translation>
+    </message>
+    <message>
+        <source>Made by an answer, and goes with it</source>
+        <translation>Von einer Antwort gemacht und geht mit ihr</translation>
+    </message>
+    <message>
+        <source>Measurements taken later, as JSON</source>
+        <translation>Spätere Messungen, als JSON</translation>
+    </message>
+    <message>
+        <source>Moisture content of the wood on that day, percent</source>
+        <translation>Holzfeuchte an jenem Tag, Prozent</translation>
+    </message>
+    <message>
+        <source>Moisture content when fitted, percent</source>
+        <translation>Holzfeuchte beim Einpassen, Prozent</translation>
+    </message>
+    <message>
+        <source>Moisture content when glued, flattened and fitted, percent</source>
+        <translation>Holzfeuchte beim Leimen, Abrichten und Einpassen, Prozent</translation>
+    </message>
+    <message>
+        <source>Moisture content when glued, percent</source>
+        <translation>Holzfeuchte beim Leimen, Prozent</translation>
+    </message>
+    <message>
+        <source>Moisture content when last flattened, percent</source>
+        <translation>Holzfeuchte beim letzten Abrichten, Prozent</translation>
+    </message>
+    <message>
+        <source>Month in which the part is driest</source>
+        <translation>Monat, in dem das Teil am trockensten ist</translation>
+    </message>
+    <message>
+        <source>Month in which the part is wettest</source>
+        <translation>Monat, in dem das Teil am feuchtesten ist</translation>
+    </message>
+    <message>
+        <source>Most that it may be out of flat</source>
+        <translation>Wie weit sie höchstens von der Ebene abweichen darf</translation>
+    </message>
+    <message>
+        <source>Number in the plan; 0: of a batten or an end</source>
+        <translation>Nummer im Plan; 0: von einer Leiste oder einem Ende</translation>
+    </message>
+    <message>
+        <source>Number of its fastener; 0: of none</source>
+        <translation>Nummer seiner Befestigung; 0: von keiner</translation>
+    </message>
+    <message>
+        <source>Out of flat at worst</source>
+        <translation>Schlimmstenfalls uneben um</translation>
+    </message>
+    <message>
+        <source>Outward normal of the show face in the object's own frame</source>
+        <translation>Richtung, in die die Sichtseite blickt, in den eigenen Achsen des Objekts</translation>
+    </message>
+    <message>
+        <source>Pull that is allowed, N</source>
+        <translation>Zulässiger Zug, N</translation>
+    </message>
+    <message>
+        <source>Radius of a ring at mid-section, mm</source>
+        <translation>Radius eines Jahrrings in der Mitte des Querschnitts, mm</translation>
+    </message>
+    <message>
+        <source>Rail that it is on</source>
+        <translation>Zarge, an der es sitzt</translation>
+    </message>
+    <message>
+        <source>Rails that may take fasteners</source>
+        <translation>Zargen, die Befestigungen aufnehmen dürfen</translation>
+    </message>
+    <message>
+        <source>Screw along the rail</source>
+        <translation>Schraube entlang der Zarge</translation>
+    </message>
+    <message>
+        <source>Screw from the edge, as the top is today</source>
+        <translation>Schraube von der Kante, wie die Platte heute ist</translation>
+    </message>
+    <message>
+        <source>Screw from the end</source>
+        <translation>Schraube vom Ende</translation>
+    </message>
+    <message>
+        <source>Screw today from the slot's end</source>
+        <translation>Schraube heute vom Ende des Langlochs</translation>
+    </message>
+    <message>
+        <source>Slope of spiral grain, rise over length</source>
+        <translation>Neigung des Drehwuchses, Anstieg durch Länge</translation>
+    </message>
+    <message>
+        <source>Species or material</source>
+        <translation>Holzart oder Werkstoff</translation>
+    </message>
+    <message>
+        <source>The least that this width may be, as far as is known</source>
+        <translation>Das Kleinste, was diese Breite sein kann, soweit bekannt</translation>
+    </message>
+    <message>
+        <source>The line that stays put, across from the middle</source>
+        <translation>Die Linie, die bleibt, quer von der Mitte</translation>
+    </message>
+    <message>
+        <source>The lot of boards it was cut from: one lot learns together</source>
+        <translation>Die Charge, aus der es geschnitten ist: eine Charge lernt gemeinsam</translation>
+    </message>
+    <message>
+        <source>The most that a top may be out of flat</source>
+        <translation>Wie weit eine Platte höchstens von der Ebene abweichen darf</translation>
+    </message>
+    <message>
+        <source>The most that this width may be, as far as is known</source>
+        <translation>Das Größte, was diese Breite sein kann, soweit bekannt</translation>
+    </message>
+    <message>
+        <source>The report</source>
+        <translation>Der Bericht</translation>
+    </message>
+    <message>
+        <source>The same at the far end of the grain</source>
+        <translation>Dasselbe am fernen Ende der Faser</translation>
+    </message>
+    <message>
+        <source>The same measurements, to be read</source>
+        <translation>Dieselben Messungen, zum Lesen</translation>
+    </message>
+    <message>
+        <source>Three points on one ring in the section frame: x, y, x, y, x, y in mm</source>
+        <translation>Drei Punkte auf einem Jahrring im Achsenkreuz des Querschnitts: x, y, x, y, x, y in mm</translation>
+    </message>
+    <message>
+        <source>To mind</source>
+        <translation>Zu beachten</translation>
+    </message>
+    <message>
+        <source>Travel there since fitting, least</source>
+        <translation>Weg dort seit dem Einpassen, kleinster</translation>
+    </message>
+    <message>
+        <source>Travel there since fitting, most</source>
+        <translation>Weg dort seit dem Einpassen, größter</translation>
+    </message>
+    <message>
+        <source>Travel there since fitting, today</source>
+        <translation>Weg dort seit dem Einpassen, heute</translation>
+    </message>
+    <message>
+        <source>What else the air was asked with: rooms of a place, answers to a logger's file</source>
+        <translation>Womit sonst nach der Luft gefragt wurde: Räume eines Orts, Antworten zur Datei eines Loggers</translation>
+    </message>
+    <message>
+        <source>What is held across its width: centre, an edge as +y, -y … of the own frame, or mm from the middle</source>
+        <translation>Was quer über die Breite fest ist: centre, eine Kante als +y, -y … in den eigenen Achsen, oder mm von der Mitte</translation>
+    </message>
+    <message>
+        <source>What is not cut, and why</source>
+        <translation>Was nicht geschnitten wird, und warum</translation>
+    </message>
+    <message>
+        <source>What it cuts</source>
+        <translation>Was es schneidet</translation>
+    </message>
+    <message>
+        <source>What must still be said</source>
+        <translation>Was noch zu sagen ist</translation>
+    </message>
+    <message>
+        <source>What stays put</source>
+        <translation>Was bleibt</translation>
+    </message>
+    <message>
+        <source>What the last answer is about</source>
+        <translation>Wovon die letzte Antwort handelt</translation>
+    </message>
+    <message>
+        <source>What the model stood at</source>
+        <translation>Wie das Modell stand</translation>
+    </message>
+    <message>
+        <source>What the plan rests on</source>
+        <translation>Worauf der Plan beruht</translation>
+    </message>
+    <message>
+        <source>What this object is to Heartside</source>
+        <translation>Was dieses Objekt für Heartside ist</translation>
+    </message>
+    <message>
+        <source>When it is that much out of flat</source>
+        <translation>Wann sie so weit abweicht</translation>
+    </message>
+    <message>
+        <source>Where it is kept when not in use: a year of air, or a place</source>
+        <translation>Wo es steht, wenn es nicht gebraucht wird: ein Jahresgang oder ein Ort</translation>
+    </message>
+    <message>
+        <source>Whether it meets the flatness in every month</source>
+        <translation>Ob er die Ebenheit in jedem Monat erreicht</translation>
+    </message>
+    <message>
+        <source>Width across the grain, driest</source>
+        <translation>Breite quer zur Faser, am trockensten</translation>
+    </message>
+    <message>
+        <source>Width across the grain, today</source>
+        <translation>Breite quer zur Faser, heute</translation>
+    </message>
+    <message>
+        <source>Width across the grain, wettest</source>
+        <translation>Breite quer zur Faser, am feuchtesten</translation>
+    </message>
+    <message>
+        <source>Year of air</source>
+        <translation>Jahresgang</translation>
+    </message>
+    <message>
+        <source>Year of air that the piece lives in</source>
+        <translation>Jahresgang der Luft, in der das Stück steht</translation>
+    </message>
+</context>
+<context>
     <name>Heartside</name>
     <message>
         <source> (inferred)</source>
