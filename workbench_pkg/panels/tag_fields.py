@@ -171,8 +171,8 @@ class TagFields:
     def _hear(self, field: Any) -> None:
         if isinstance(field, ChoiceField):
             field.widget.activated.connect(self.soon)
-            if field.free:
-                field.widget.lineEdit().editingFinished.connect(self.soon)
+            if field.line is not None:
+                field.line.editingFinished.connect(self.soon)
         elif isinstance(field, PairField):
             self._hear(field.across)
             self._hear(field.through)
