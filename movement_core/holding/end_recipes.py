@@ -119,14 +119,13 @@ def breadboard_end(
         float(-outward * (getattr(edge, f"{state}_mm")[worst] - edge.today_mm[worst]))
         for state in ("driest", "today", "wettest")
     )
-    glue = min(GLUE_ZONE_MM, strain.width_mm / 2)
     return BreadboardEnd(
         thickness_mm / 3,
         thickness_mm / 3,
         2 / 3 * end_width_mm,
         tuple(tenons),
-        max(fixed_mm - glue, edges[0]),
-        min(fixed_mm + glue, edges[1]),
+        max(fixed_mm - GLUE_ZONE_MM, edges[0]),
+        min(fixed_mm + GLUE_ZONE_MM, edges[1]),
         (proud[0], proud[1], proud[2]),
         "back" if worst == 1 else "front",
     )

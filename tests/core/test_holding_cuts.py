@@ -163,3 +163,74 @@ def test_a_narrow_side_is_glued_over_a_third_and_screwed_once():
     for made in (moulding(side), runner(side)):
         assert made.glue_mm == 40
         assert [place for place, _ in made.slots] == [95]
+
+
+# Boards that differ, a part that is not centred, and a day of its own: nothing is taken from the wrong edge or moment.
+SIDE = WidthStrain((10.0, 110.0, 410.0), (-0.01, -0.02), (-0.004, 0.002), (0.01, 0.006), 0.0)
+
+
+def test_slack_of_a_tenon_is_counted_from_today():
+    """Front half −1 … −0.2 … +1 %, back half −2 … +0.4 … +3 %, each by its distance from the fixed line."""
+    end = breadboard_end(UNEVEN, 24, 110)
+    for tenon in end.tenons:
+        at = tenon.centre_mm
+        if at == 0:
+            assert (tenon.slack_front_mm, tenon.slack_back_mm, tenon.peg) == (0, 0, None)
+            continue
+        dry, now, wet = (-0.01, -0.002, 0.01) if at < 0 else (-0.02, 0.004, 0.03)
+        least, most = sorted((dry * at, wet * at))
+        assert tenon.slack_front_mm == pytest.approx(now * at - least + 0.5)
+        assert tenon.slack_back_mm == pytest.approx(most - now * at + 0.5)
+        assert tenon.peg.length_mm == pytest.approx(8 + most - least + 1)
+        assert tenon.peg.screw_today_mm == pytest.approx(4 + 0.5 + most - now * at)
+
+
+def test_a_batten_overhangs_at_the_front_where_that_moves_most():
+    turned = WidthStrain((-400.0, 0.0, 400.0), (-0.02, -0.01), (0.004, -0.002), (0.03, 0.01), 0.0)
+    assert batten(turned).overhang_mm == pytest.approx(batten(UNEVEN).overhang_mm)
+    assert batten(turned).overhang_mm == pytest.approx((30 - 400 * 0.024, 30 + 400 * 0.026))
+
+
+@pytest.mark.parametrize(("width", "screws"), [(710.0, 5), (711.0, 7)])
+def test_a_batten_has_a_screw_every_hundred_and_fifty_millimetres_at_least(width, screws):
+    assert len(batten(WidthStrain.even(width, -0.01, 0.0, 0.01)).screws) == screws
+
+
+def test_a_panel_of_different_boards_moves_about_its_middle():
+    """Pinned at 210 mm: its back edge 200 mm further on, all in the second board."""
+    made = panel_in_frame(SIDE, 390)
+    shut, opens = 200 * (0.006 - 0.002), 200 * (0.002 + 0.02)
+    assert made.gap.today_mm == pytest.approx(0.5 + shut)
+    assert made.gap.driest_mm == pytest.approx(0.5 + shut + opens)
+    assert made.unfinished_line_mm == pytest.approx(opens)
+    with pytest.raises(InputError, match=f"moves {shut + opens:.1f} mm at each edge"):
+        panel_in_frame(SIDE, 390, groove_mm=5.0)
+
+
+def test_a_drawer_bottom_of_different_boards_moves_by_the_sum_of_them():
+    made = drawer_bottom(SIDE)
+    dry, now, wet = 100 * -0.01 + 300 * -0.02, 100 * -0.004 + 300 * 0.002, 100 * 0.01 + 300 * 0.006
+    assert made.overhang_mm == pytest.approx((3 + dry - now, 3, 3 + wet - now))
+    assert made.gap_behind.today_mm == pytest.approx(0.5 + wet - now)
+    assert made.gap_behind.driest_mm == pytest.approx(0.5 + wet - dry)
+    at = (dry + 10 * 0.02, wet - 10 * 0.006)
+    assert made.slot.length_mm == pytest.approx(4 + at[1] - at[0] + 1)
+
+
+def test_a_moulding_across_different_boards_follows_each():
+    made = moulding(SIDE)  # 400 mm wide: 75 of glue, the last screw at 375 from the front
+    dry, now, wet = 100 * -0.01 + 300 * -0.02, 100 * -0.004 + 300 * 0.002, 100 * 0.01 + 300 * 0.006
+    assert made.free_mm == pytest.approx((dry, wet))
+    assert made.back_gap.today_mm == pytest.approx(0.5 + now - dry)
+    assert made.back_gap.wettest_mm == pytest.approx(0.5 + wet - dry)
+    place, hole = made.slots[-1]
+    assert place == 375
+    assert hole.length_mm == pytest.approx(3.5 + (wet - 25 * 0.006) - (dry + 25 * 0.02) + 1)
+
+
+@pytest.mark.parametrize(
+    ("make", "width", "screws"), [(moulding, 400, 2), (moulding, 401, 3), (runner, 475, 2), (runner, 476, 3)]
+)
+def test_screws_of_what_crosses_a_side_keep_their_spacing(make, width, screws):
+    """150 mm behind the 75 of a moulding's glue, 200 mm behind the 50 of a runner's."""
+    assert len(make(WidthStrain.even(width, -0.01, 0.0, 0.01)).slots) == screws

@@ -181,3 +181,35 @@ def test_fixed_parts_within_their_ranges():
     assert solid_width_remark(75.5, -1, 1) and "some let it pass" in solid_width_remark(100.0, -1, 1)
     assert "wider than practice" in solid_width_remark(100.5, -1, 1)
     assert "76 mm of grain that moves -1.0 to +2.0 mm" in solid_width_remark(75.6, -1, 2)
+
+
+def test_screws_come_in_the_lengths_of_the_shops():
+    """Common practice: the longest of them that keeps 4 mm away from the show face."""
+    thin = replace(BUTTON, through_mm=2.0)
+    for length in (12, 16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100):
+        assert choose_screw(thin, length + 2.0).length_mm == length
+        shorter = choose_screw(thin, length + 1.9)
+        assert shorter is None or shorter.length_mm < length
+
+
+def test_a_throw_is_that_of_the_way_the_rail_runs():
+    slots = replace(find_kind("plain screw"), free_along_rail_mm=2.0, free_across_rail_mm=3.0)
+    assert (throw_mm(slots, "across"), throw_mm(slots, "along")) == ((-2.0, 2.0), (-3.0, 3.0))
+    assert throw_mm(find_kind("slotted screw"), "across") == (-math.inf, math.inf)
+    assert throw_mm(replace(slots, free_along_rail_mm=None), "across") == (-math.inf, math.inf)
+    grooved = replace(BUTTON, free_along_rail_mm=1.0)
+    assert throw_mm(grooved, "across") == (-1.0, 1.0)
+    assert throw_mm(replace(EIGHT, clearance_mm=None, free_along_rail_mm=1.5), "across") == (-1.5, 1.5)
+
+
+def test_a_kind_fits_to_the_ends_of_its_throw():
+    slots = replace(find_kind("plain screw"), free_along_rail_mm=2.0, free_across_rail_mm=3.0)
+    for least, most, fits in ((-3.0, 3.0, True), (-3.0, 3.01, False), (-3.01, 3.0, False)):
+        assert fits_travel(slots, "along", least, most).fits == fits
+        assert fits_travel(slots, "along", least, most).throw_mm == (-3.0, 3.0)
+    for least, most, fits in ((-2.0, 2.0, True), (-2.0, 2.01, False), (-2.01, 2.0, False)):
+        assert fits_travel(slots, "across", least, most).fits == fits
+    assert fits_travel(EIGHT, "across", -3.9, 3.9).fits
+    assert fits_travel(EIGHT, "across", -1.0, 1.0, 300.0).fits
+    assert not fits_travel(EIGHT, "across", -1.0, 1.0, 450.5).fits
+    assert "within its throw" in fits_travel(EIGHT, "across", -1.0, 1.0).reason
