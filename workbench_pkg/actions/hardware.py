@@ -193,7 +193,7 @@ def place_plan(
         group = kept.write_hardware(
             doc,
             found.place.boards[0].part.key,
-            f"{entry['name'][:1].upper()}{entry['name'][1:]} under {found.name}",
+            say("{kind} under {top}", kind=entry["name"][:1].upper() + entry["name"][1:], top=found.name),
             hardware,
             _figures(answer.entry, entry, hardware),
             _of_each(entry, hardware),

@@ -8,11 +8,12 @@ from typing import Any
 
 import FreeCAD as App
 
+from movement_core.wording import phrase, word
 from workbench_pkg.host.marks import explained, kind_of, mark, refuse_newer
 from workbench_pkg.host.relations import is_ours, is_plain_group
 from workbench_pkg.host.version import gui_is_up
 
-GROUP_LABEL = "Heartside results"
+GROUP_LABEL = phrase("Heartside results")
 PART_PROPERTY = "HeartsidePart"
 RESULTS_KIND, LABEL_KIND = "results", "label"
 _READ_ONLY = 1
@@ -42,7 +43,7 @@ def results_group(doc: Any) -> Any:
             refuse_newer([obj])
             return obj
     group = doc.addObject("App::DocumentObjectGroup", "HeartsideResults")
-    group.Label = GROUP_LABEL
+    group.Label = word(GROUP_LABEL)
     return mark(group, RESULTS_KIND)
 
 

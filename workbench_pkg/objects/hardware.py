@@ -14,7 +14,7 @@ import FreeCAD as App
 
 from movement_core.errors import InputError
 from movement_core.piece.hardware_bodies import CutBody, Hardware, Marker
-from movement_core.wording import say
+from movement_core.wording import phrase, say, word
 from workbench_pkg.host.hardware_shapes import marker_shape, placement_of, solid_of
 from workbench_pkg.host.marks import (
     NO_RECOMPUTE,
@@ -31,7 +31,7 @@ from workbench_pkg.host.version import gui_is_up
 
 ROOT, TOP, AWAY = "hardware", "hardware of a top", "bodies to cut away"
 MARKER, CUT_BODY, CUTTER = "fastener", "cutting body", "cutters"
-LABEL = "Heartside hardware"
+LABEL = phrase("Heartside hardware")
 CUT_MARK = "CutForHardware"
 KEY, PART, NUMBER, PURPOSE, BLIND = (
     "HeartsideTop",
@@ -92,7 +92,7 @@ def write_hardware(
     root = root_of(doc)
     if root is None:
         root = mark(doc.addObject("App::DocumentObjectGroup", "HeartsideHardware"), ROOT)
-        root.Label = LABEL
+        root.Label = word(LABEL)
     for old in placed_tops(doc):
         if getattr(old, KEY, "") == key:
             _remove_group(doc, old)
@@ -105,7 +105,7 @@ def write_hardware(
     for marker in hardware.markers:
         group.addObject(_marker(doc, marker, of_each.get(marker.number, {})))
     away = mark(doc.addObject("App::DocumentObjectGroup", "HeartsideCutAway"), AWAY)
-    away.Label = "To cut away"
+    away.Label = say("To cut away")
     group.addObject(away)
     for cut in hardware.cuts:
         away.addObject(_body(doc, cut, of_each.get(cut.number, {})))
@@ -185,7 +185,7 @@ def make_cut(doc: Any, base: Any, home: Any | None, name: str, tool_shape: Any) 
     The base stays what it was, hidden inside the cut. The caller opens the transaction.
     """
     tool = mark(doc.addObject("Part::Feature", "HeartsideCutters"), CUTTER)
-    tool.Label = f"Cutters of {name}"
+    tool.Label = say("Cutters of {name}", name=name)
     tool.Shape = tool_shape
     cut = doc.addObject("Part::Cut", "SlottedPart")
     cut.Label = f"{name} with slots"

@@ -16,14 +16,14 @@ import Part
 from movement_core.errors import HeartsideError
 from movement_core.sheet.schedule import Block, Cell, Length
 from movement_core.sheet.template.marks import TemplateMarks
-from movement_core.wording import say
+from movement_core.wording import phrase, say, word
 from workbench_pkg.host.marks import kind_of, mark, objects_of_kind, refuse_newer
 from workbench_pkg.host.units import in_inches
 from workbench_pkg.host.version import host_version
 from workbench_pkg.objects.results import results_of
 
 GROUP, SCHEDULE, PAGE, DRAWN = "papers", "schedule", "drawing page", "drawing"
-LABEL = "Heartside papers"
+LABEL = phrase("Heartside papers")
 BLANK = "A4_Landscape_blank.svg"
 PAGE_MM, PLACE_FOR_VIEW_MM = (297.0, 210.0), (260.0, 96.0)
 TABLE_TEXT = 20.0  # the host's dots, as the widths of its columns
@@ -41,7 +41,7 @@ def papers_group(doc: Any) -> Any:
     if found:
         return found[0]
     group = mark(doc.addObject("App::DocumentObjectGroup", "HeartsidePapers"), GROUP)
-    group.Label = LABEL
+    group.Label = word(LABEL)
     for results in results_of(doc)[:1]:
         results.addObject(group)
         results.purgeTouched()
@@ -110,23 +110,23 @@ def write_page(doc: Any, marks: TemplateMarks, block: Block, solids: Sequence[An
     """A drawing page: the top from below with its screws and slots, and the table of both below it."""
     along, down = App.Vector(*axes[2]), App.Vector(*axes[1]) * -1
     shape = mark(doc.addObject("Part::Feature", "HeartsideDrawn"), DRAWN)
-    shape.Label = f"Drawn of {marks.name}"
+    shape.Label = say("Drawn of {name}", name=marks.name)
     shape.Shape = Part.makeCompound([solid.copy() for solid in solids])
     shape.Visibility = False
     page = mark(doc.addObject("TechDraw::DrawPage", "HeartsidePage"), PAGE)
-    page.Label = f"Drawing of {marks.name}"
+    page.Label = say("Drawing of {name}", name=marks.name)
     template = doc.addObject("TechDraw::DrawSVGTemplate", "HeartsidePaper")  # takes no property of ours
     template.Template = str(blank_paper())
     page.Template = template
     scale = page_scale(marks)
     view = mark(doc.addObject("TechDraw::DrawViewPart", "HeartsideView"), DRAWN)
-    view.Label = f"{marks.name} from below"
+    view.Label = say("{name} from below", name=marks.name)
     page.addView(view)
     view.Source = [shape]
     view.Direction, view.XDirection = down, along
     view.ScaleType, view.Scale = "Custom", scale
     view.X, view.Y = PAGE_MM[0] / 2, PAGE_MM[1] - 18.0 - PLACE_FOR_VIEW_MM[1] / 2
-    table = write_sheet(doc, f"Fasteners of {marks.name}", [block], DRAWN)
+    table = write_sheet(doc, say("Fasteners of {name}", name=marks.name), [block], DRAWN)
     _tell_units(table, block)
     shown = mark(doc.addObject("TechDraw::DrawViewSpreadsheet", "HeartsideTable"), DRAWN)
     page.addView(shown)

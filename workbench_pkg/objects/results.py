@@ -14,6 +14,7 @@ from typing import Any
 
 import FreeCAD as App
 
+from movement_core.wording import say
 from workbench_pkg.host.labels import RESULTS_KIND, add_label, remove_results, results_group
 from workbench_pkg.host.marks import NO_RECOMPUTE, READ_ONLY, add_property, explained, objects_of_kind
 from workbench_pkg.host.preferences import shows_labels
@@ -96,7 +97,7 @@ def write_results(
 
 
 def _label(doc: Any, label: PartLabel) -> None:
-    name = f"Label of {label.name}"
+    name = say("Label of {name}", name=label.name)
     obj = add_label(doc, label.lines, label.anchor, label.place, part=label.key, name=name)
     _set(
         obj,

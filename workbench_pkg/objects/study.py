@@ -92,7 +92,7 @@ def ensure_study(doc: Any) -> Any:
     obj = known_study(doc)
     if obj is None:
         obj = doc.addObject("App::FeaturePython", "HeartsideStudy")
-        obj.Label = "Heartside study"
+        obj.Label = say("Heartside study")
         mark(obj, KIND)
         _complete(obj)
         attach(obj)

@@ -3002,6 +3002,10 @@
         <translation>Auf die heutige Breite der Platte geschnitten, steht sie an jeder Kante am trockensten {dry}, am feuchtesten {wet}.</translation>
     </message>
     <message>
+        <source>Cutters of {name}</source>
+        <translation>Schneidkörper von {name}</translation>
+    </message>
+    <message>
         <source>Date</source>
         <translation>Datum</translation>
     </message>
@@ -3036,6 +3040,14 @@
     <message>
         <source>Doors and drawers</source>
         <translation>Türen und Schubladen</translation>
+    </message>
+    <message>
+        <source>Drawing of {name}</source>
+        <translation>Zeichnung von {name}</translation>
+    </message>
+    <message>
+        <source>Drawn of {name}</source>
+        <translation>Gezeichnet von {name}</translation>
     </message>
     <message>
         <source>Drilling template, {name}</source>
@@ -3092,6 +3104,10 @@
     <message>
         <source>Fastener figures are for movement, not for load: not for lifting, people or overhead loads. Those, stairs, wall-hung and child-safety parts belong to local codes and licensed practice.</source>
         <translation>Die Zahlen der Befestigungen gelten für das Arbeiten des Holzes, nicht für Lasten: nicht zum Heben, nicht für Menschen, nicht für Lasten über Kopf. Diese, Treppen, an der Wand Hängendes und Teile für die Sicherheit von Kindern sind Sache der örtlichen Vorschriften und zugelassener Fachleute.</translation>
+    </message>
+    <message>
+        <source>Fasteners of {name}</source>
+        <translation>Befestigungen von {name}</translation>
     </message>
     <message>
         <source>Fasteners of {top}: {plan}</source>
@@ -3198,6 +3214,22 @@
     <message>
         <source>G{line}: {leave}, becomes {least} to {most}</source>
         <translation>G{line}: {leave}, wird {least} bis {most}</translation>
+    </message>
+    <message>
+        <source>Heartside hardware</source>
+        <translation>Heartside-Befestigung</translation>
+    </message>
+    <message>
+        <source>Heartside papers</source>
+        <translation>Heartside-Blätter</translation>
+    </message>
+    <message>
+        <source>Heartside results</source>
+        <translation>Heartside-Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Heartside study</source>
+        <translation>Heartside-Studie</translation>
     </message>
     <message>
         <source>Heartside: annotate</source>
@@ -3422,6 +3454,10 @@
     <message>
         <source>Known from</source>
         <translation>Bekannt durch</translation>
+    </message>
+    <message>
+        <source>Label of {name}</source>
+        <translation>Schild von {name}</translation>
     </message>
     <message>
         <source>Lay it on the upturned top: seen from below. All distances in {unit}.</source>
@@ -3854,6 +3890,10 @@
     <message>
         <source>To buy or make</source>
         <translation>Zu kaufen oder zu machen</translation>
+    </message>
+    <message>
+        <source>To cut away</source>
+        <translation>Wegzuschneiden</translation>
     </message>
     <message>
         <source>To decide: {measure}</source>
@@ -11282,6 +11322,10 @@
         <translation>{kind} an {rail} bei {at:.0f} mm: Zug {pull:.0f} N, zulässig {allowed:.0f} N</translation>
     </message>
     <message>
+        <source>{kind} under {top}</source>
+        <translation>{kind} unter {top}</translation>
+    </message>
+    <message>
         <source>{kind}: no rail can take it</source>
         <translation>{kind}: Keine Zarge kann das aufnehmen</translation>
     </message>
@@ -11522,6 +11566,10 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     <message>
         <source>{name} fills its groove and is thick for a panel that is left free: glue is not drawn</source>
         <translation>{name} füllt seine Nut und ist dick für eine Füllung, die frei bleibt: Leim ist nicht gezeichnet</translation>
+    </message>
+    <message>
+        <source>{name} from below</source>
+        <translation>{name} von unten</translation>
     </message>
     <message>
         <source>{name} has no radial and tangential direction</source>
