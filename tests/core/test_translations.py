@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import ast
+import re
+
 import pytest
 
 from movement_core.air.presets import all_years
@@ -11,7 +14,7 @@ from movement_core.piece.contact.joints import KINDS
 from movement_core.wording import fields, say, speaking
 from workbench_pkg.translations.data_words import DATA_WORDS
 from workbench_pkg.translations.files import catalogue, file_of, languages, read, write
-from workbench_pkg.translations.literals import SENTENCES, Literal, literals
+from workbench_pkg.translations.literals import CHECKS, ROOT, SENTENCES, Literal, literals
 
 TEXTS = literals()
 HOW = "run 'python3 -m workbench_pkg.translations.collect', translate what it lists, and run it again"
@@ -71,6 +74,21 @@ def test_words_of_the_data_are_all_named():
     read_from_tables = {each.text for each in literals()}
     assert set(MONTHS) | set(SEVERITIES) | set(KINDS) <= set(DATA_WORDS)
     assert years <= read_from_tables
+
+
+def figures():
+    """Names of all figures that the checks give, without their units."""
+    for path in sorted((ROOT / CHECKS).glob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            for key in node.keys if isinstance(node, ast.Dict) else ():
+                name = getattr(key, "value", None)
+                if isinstance(name, str) and re.fullmatch(r"[a-z_]+_(mm3?|n|mpa|percent|deg|days)", name):
+                    yield name.rpartition("_")[0].replace("_", " ")
+
+
+def test_figures_of_findings_are_all_named():
+    names = set(figures())
+    assert len(names) > 40 and names <= set(DATA_WORDS)
 
 
 def test_sentences_of_the_core_are_said_in_german():

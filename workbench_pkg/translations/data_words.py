@@ -35,6 +35,12 @@ DATA_WORDS = (
     "Table 13-1 (recalled): outdoor moisture",
     # columns of a logger
     "date", "time", "temperature", "humidity",
+    # figures of findings, without their units, as a comparison of two reports tells them
+    "severity", "apart", "bow", "change driest", "change wettest", "corner lift driest", "corner lift wettest", "cover",
+    "crushed", "cup", "depth", "diameter", "drawn", "drift", "edge least", "edge most", "face least", "face most",
+    "force", "from middle", "gap", "grows", "growth", "height", "held at", "least", "least cover", "left", "most",
+    "opens", "out of flat", "pith x", "pith y", "play", "relaxed", "room", "shrinkage", "slack", "solid width", "swing",
+    "tension", "travels", "uneven cup", "volume", "width", "wished",
     # what the system says of a file
     "No such file or directory", "Permission denied", "No space left on device", "Is a directory", "Not a directory",
     "Read-only file system", "File name too long", "Too many levels of symbolic links", "File exists",

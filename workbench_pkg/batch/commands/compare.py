@@ -82,7 +82,10 @@ def _block(model: Mapping[str, Any]) -> str:
         lines.append("  " + (new if model["state"] == "new" else say("not in the later report")))
     elif model["old_path"] != model["path"]:
         lines.append("  " + say("before: {path}", path=model["old_path"]))
-    lines += [f"  {word(what)}: {pair[0]} → {pair[1]}" for what, pair in model["settings"].items()]
+    lines += [
+        f"  {word(what)}: {word(str(pair[0]))} → {word(str(pair[1]))}"
+        for what, pair in model["settings"].items()
+    ]
     lines += ["  " + say("could not be checked: {message}", message=message) for message in model["errors"]]
     lines += [f"  {_headed('new')}{_finding(finding)}" for finding in model["new"]]
     if model["judged"]:

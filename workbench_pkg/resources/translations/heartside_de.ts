@@ -4588,6 +4588,10 @@
         <translation>ein beliebiges Wort</translation>
     </message>
     <message>
+        <source>apart</source>
+        <translation>auseinander</translation>
+    </message>
+    <message>
         <source>argument {name}: expected at least one argument</source>
         <translation>Option {name}: mindestens ein Wert fehlt</translation>
     </message>
@@ -4880,6 +4884,10 @@
         <translation>beides, oder keines</translation>
     </message>
     <message>
+        <source>bow</source>
+        <translation>Durchbiegung</translation>
+    </message>
+    <message>
         <source>breadboard end</source>
         <translation>Hirnleiste</translation>
     </message>
@@ -4952,12 +4960,20 @@
         <translation>centre, eine Kante als Richtung wie +y in den eigenen Achsen des Objekts, oder mm von der Mitte</translation>
     </message>
     <message>
+        <source>change driest</source>
+        <translation>Änderung am trockensten</translation>
+    </message>
+    <message>
         <source>change its permissions</source>
         <translation>ihre Zugriffsrechte ändern</translation>
     </message>
     <message>
         <source>change of moisture</source>
         <translation>Änderung der Feuchte</translation>
+    </message>
+    <message>
+        <source>change wettest</source>
+        <translation>Änderung am feuchtesten</translation>
     </message>
     <message>
         <source>changed</source>
@@ -5188,6 +5204,14 @@
         <translation>Kern {core:.1f} %, Haut {skin:.1f} %: nicht gleichmäßig durch die Dicke</translation>
     </message>
     <message>
+        <source>corner lift driest</source>
+        <translation>Ecke ab, am trockensten</translation>
+    </message>
+    <message>
+        <source>corner lift wettest</source>
+        <translation>Ecke ab, am feuchtesten</translation>
+    </message>
+    <message>
         <source>correct the pith, or say boxed_heart=True to have it solved by finite elements</source>
         <translation>das Mark berichtigen, oder boxed_heart=True sagen, damit es mit finiten Elementen gelöst wird</translation>
     </message>
@@ -5198,6 +5222,10 @@
     <message>
         <source>count from the start of shrinkage: above it nothing moves</source>
         <translation>vom Beginn des Schwindens an zählen: Darüber arbeitet nichts</translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation>Deckung</translation>
     </message>
     <message>
         <source>cross stiffness</source>
@@ -5234,6 +5262,10 @@
     <message>
         <source>crowns</source>
         <translation>rund</translation>
+    </message>
+    <message>
+        <source>crushed</source>
+        <translation>gequetscht</translation>
     </message>
     <message>
         <source>cup</source>
@@ -5342,6 +5374,10 @@
     <message>
         <source>density that a pad meter is set to</source>
         <translation>relative Rohdichte, auf die ein Flächenmessgerät eingestellt ist</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>derived</source>
@@ -5500,6 +5536,10 @@
         <translation>am trockensten ≤ am feuchtesten, Punkte Holzfeuchte</translation>
     </message>
     <message>
+        <source>drift</source>
+        <translation>Versatz</translation>
+    </message>
+    <message>
         <source>drop a wish, or let boards be turned or change places</source>
         <translation>einen Wunsch fallen lassen, oder Bretter wenden oder tauschen lassen</translation>
     </message>
@@ -5534,6 +5574,14 @@
     <message>
         <source>edge against edge, the grains running the same way</source>
         <translation>Kante an Kante, mit gleicher Faserrichtung</translation>
+    </message>
+    <message>
+        <source>edge least</source>
+        <translation>Kante, min.</translation>
+    </message>
+    <message>
+        <source>edge most</source>
+        <translation>Kante, max.</translation>
     </message>
     <message>
         <source>effectiveness {given} cannot be used</source>
@@ -5646,6 +5694,14 @@
     <message>
         <source>extra</source>
         <translation>mehr</translation>
+    </message>
+    <message>
+        <source>face least</source>
+        <translation>Fläche, min.</translation>
+    </message>
+    <message>
+        <source>face most</source>
+        <translation>Fläche, max.</translation>
     </message>
     <message>
         <source>face {face!r}</source>
@@ -5864,6 +5920,10 @@
         <translation>wochenlang darunter</translation>
     </message>
     <message>
+        <source>force</source>
+        <translation>Kraft</translation>
+    </message>
+    <message>
         <source>frame</source>
         <translation>Gestell</translation>
     </message>
@@ -5896,6 +5956,10 @@
         <translation>uneben</translation>
     </message>
     <message>
+        <source>from middle</source>
+        <translation>von der Mitte</translation>
+    </message>
+    <message>
         <source>from the air of {name} on {date} ({mean_temperature:.0f} °C mean)</source>
         <translation>aus der Luft von {name} am {date} (im Mittel {mean_temperature:.0f} °C)</translation>
     </message>
@@ -5918,6 +5982,10 @@
     <message>
         <source>from the meter's table; 0 if it is set to the species</source>
         <translation>aus der Tabelle des Messgeräts; 0, wenn es auf die Holzart eingestellt ist</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>Fuge</translation>
     </message>
     <message>
         <source>gap closes</source>
@@ -6172,8 +6240,16 @@
         <translation>Gruppe {group!r}</translation>
     </message>
     <message>
+        <source>grows</source>
+        <translation>wächst</translation>
+    </message>
+    <message>
         <source>grows {grown}, room {room}</source>
         <translation>wächst {grown}, Spielraum {room}</translation>
+    </message>
+    <message>
+        <source>growth</source>
+        <translation>Quellen</translation>
     </message>
     <message>
         <source>hang a logger of temperature and humidity where the piece will stand, for a year, and give its file</source>
@@ -6242,6 +6318,10 @@
     <message>
         <source>height</source>
         <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>held at</source>
+        <translation>gehalten bei</translation>
     </message>
     <message>
         <source>held at its back by {what}</source>
@@ -6988,6 +7068,10 @@
         <translation>min.</translation>
     </message>
     <message>
+        <source>least cover</source>
+        <translation>Deckung, min.</translation>
+    </message>
+    <message>
         <source>least, month</source>
         <translation>min., Monat</translation>
     </message>
@@ -7030,6 +7114,10 @@
     <message>
         <source>leaves its groove</source>
         <translation>verlässt ihre Nut</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>übrig</translation>
     </message>
     <message>
         <source>leg</source>
@@ -8160,6 +8248,10 @@
         <translation>nur {width:.0f} mm breit: bis {widest:.0f} mm darf es fest sein (übliche Praxis, keine Quelle)</translation>
     </message>
     <message>
+        <source>opens</source>
+        <translation>öffnet sich</translation>
+    </message>
+    <message>
         <source>opens to {most}</source>
         <translation>öffnet sich auf {most}</translation>
     </message>
@@ -8170,6 +8262,10 @@
     <message>
         <source>other objects are made of {name!r}: {users}</source>
         <translation>andere Objekte sind aus {name!r} gemacht: {users}</translation>
+    </message>
+    <message>
+        <source>out of flat</source>
+        <translation>uneben</translation>
     </message>
     <message>
         <source>out of flat, {unit}</source>
@@ -8332,6 +8428,14 @@
         <translation>Seite des Marks unbekannt: Der Querschnitt kann sich nach beiden Seiten zur Raute verziehen</translation>
     </message>
     <message>
+        <source>pith x</source>
+        <translation>Mark x</translation>
+    </message>
+    <message>
+        <source>pith y</source>
+        <translation>Mark y</translation>
+    </message>
+    <message>
         <source>place</source>
         <translation>Ort</translation>
     </message>
@@ -8390,6 +8494,10 @@
     <message>
         <source>plausible range</source>
         <translation>plausibler Bereich</translation>
+    </message>
+    <message>
+        <source>play</source>
+        <translation>Spiel</translation>
     </message>
     <message>
         <source>point on the ring</source>
@@ -8550,6 +8658,10 @@
     <message>
         <source>relative humidity in percent</source>
         <translation>relative Luftfeuchte in Prozent</translation>
+    </message>
+    <message>
+        <source>relaxed</source>
+        <translation>nachgelassen</translation>
     </message>
     <message>
         <source>rename the file</source>
@@ -8896,6 +9008,10 @@
         <translation>wird eingerichtet:</translation>
     </message>
     <message>
+        <source>severity</source>
+        <translation>Schwere</translation>
+    </message>
+    <message>
         <source>shank</source>
         <translation>Schaft</translation>
     </message>
@@ -8992,6 +9108,10 @@
         <translation>show, back, oder eine Richtung wie +z in den eigenen Achsen des Objekts</translation>
     </message>
     <message>
+        <source>shrinkage</source>
+        <translation>Schwinden</translation>
+    </message>
+    <message>
         <source>shrinkage_percent</source>
         <translation>shrinkage_percent</translation>
     </message>
@@ -9022,6 +9142,10 @@
     <message>
         <source>skin moisture</source>
         <translation>Feuchte der Oberfläche</translation>
+    </message>
+    <message>
+        <source>slack</source>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>slide line</source>
@@ -9110,6 +9234,10 @@
     <message>
         <source>solid on stable core</source>
         <translation>Massivholz auf stabilem Kern</translation>
+    </message>
+    <message>
+        <source>solid width</source>
+        <translation>feste Breite</translation>
     </message>
     <message>
         <source>solid wood</source>
@@ -9272,6 +9400,10 @@
         <translation>vertauschen</translation>
     </message>
     <message>
+        <source>swing</source>
+        <translation>Schwankung</translation>
+    </message>
+    <message>
         <source>tag it first</source>
         <translation>erst sein Holz angeben</translation>
     </message>
@@ -9378,6 +9510,10 @@
     <message>
         <source>tenoned</source>
         <translation>gezapft</translation>
+    </message>
+    <message>
+        <source>tension</source>
+        <translation>Zug</translation>
     </message>
     <message>
         <source>text</source>
@@ -10332,6 +10468,10 @@
         <translation>Weg {least:+.1f} bis {most:+.1f} mm</translation>
     </message>
     <message>
+        <source>travels</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
         <source>try a shorter word</source>
         <translation>ein kürzeres Wort versuchen</translation>
     </message>
@@ -10390,6 +10530,10 @@
     <message>
         <source>unequal finish</source>
         <translation>ungleiche Oberfläche</translation>
+    </message>
+    <message>
+        <source>uneven cup</source>
+        <translation>ungleiche Wölbung</translation>
     </message>
     <message>
         <source>unheated</source>
@@ -10522,6 +10666,10 @@
     <message>
         <source>verdict</source>
         <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>Rauminhalt</translation>
     </message>
     <message>
         <source>warp</source>
@@ -10706,6 +10854,10 @@
     <message>
         <source>wish</source>
         <translation>Wunsch</translation>
+    </message>
+    <message>
+        <source>wished</source>
+        <translation>gewünscht</translation>
     </message>
     <message>
         <source>wishes</source>
