@@ -94,6 +94,47 @@ def test_two_springs_share_by_their_stiffness_and_slack():
     assert given.rigid_mm[0] == pytest.approx(1 + 90 / 40)
 
 
+@pytest.mark.parametrize("seed", range(12))
+def test_any_springs_settle_where_every_force_is_its_law(seed):
+    """Random bodies, stiff and soft, with slack and limits: forces by their laws, and in balance with the load."""
+    rng = np.random.default_rng(seed)
+    count = 24
+    shapes = rng.normal(size=(count, count))
+    rigid = np.column_stack([np.ones(count), np.linspace(-1.0, 1.0, count)])
+    body = Body(
+        shapes @ shapes.T * 10 ** rng.uniform(-4, -2),
+        rng.normal(scale=0.5, size=count),
+        rigid,
+        np.array([rng.uniform(-200, 100), rng.uniform(-20, 20)]),
+        1e-3,
+    )
+    law = Springs(
+        10 ** rng.uniform(-1, 3, count),
+        rng.normal(scale=0.1, size=count) - 0.3,
+        np.where(rng.random(count) < 0.5, 10 ** rng.uniform(-1, 3, count), 0.0),
+        rng.uniform(0.0, 0.3, count),
+        np.where(rng.random(count) < 0.5, rng.uniform(1.0, 20.0, count), np.inf),
+    )
+    found = equilibrium(body, law, rng.integers(-1, 2, count).astype(np.int8) * (law.pull_n_mm > 0))
+    np.testing.assert_allclose(found.force_n, law.force(found.extension_mm), atol=1e-6)
+    np.testing.assert_allclose(
+        found.extension_mm,
+        body.unloaded_mm - body.compliance @ found.force_n + rigid @ found.rigid_mm,
+        atol=1e-7,
+    )
+    np.testing.assert_allclose(rigid.T @ found.force_n + 1e-3 * found.rigid_mm, body.rigid_load_n, atol=1e-5)
+
+
+def test_a_first_guess_that_is_right_takes_one_step():
+    law = springs((0.5, 0.0, 0.5, 0.5, np.inf))
+    found = equilibrium(lifted_body(-30.0), law, np.array([-1], dtype=np.int8), most_steps=1)
+    assert (found.steps, found.force_n[0]) == (1, pytest.approx(-30, abs=1e-3))
+    two = springs((100.0, 0.0, 50.0, 0.5, np.inf), (100.0, -50.0, 50.0, 50.0, np.inf))
+    body = Body(np.diag([0.01, 0.01]), np.zeros(2), np.ones((2, 1)), np.array([-30.0]), 1e-6)
+    idle = equilibrium(body, two, np.array([-1, 0], dtype=np.int8), most_steps=1)
+    assert idle.force_n == pytest.approx([-30, 0], abs=1e-4) and idle.force_n[1] == 0
+
+
 def test_a_search_that_may_take_no_step_says_that_it_did_not_settle():
     law = springs((100.0, 0.0, 50.0, 0.5, np.inf))
     with pytest.raises(ConvergenceError, match="after 1 steps"):
