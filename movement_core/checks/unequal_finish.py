@@ -69,8 +69,8 @@ def _finding(
         message=say(
             "{show} on the show face, {back} on the back: one face answers the air before the other, and from that "
             "alone {what} {way} {cup:.1f} mm if nothing holds it",
-            show=show.name,
-            back=back.name,
+            show=show.told(),
+            back=back.told(),
             what=what,
             way=way,
             cup=abs(cup[worst]),

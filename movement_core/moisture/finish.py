@@ -17,7 +17,7 @@ from movement_core.errors import InputError, UnknownName
 from movement_core.moisture.transport import still_air_permeance
 from movement_core.sources import DERIVED, OWN, RECALLED, Source
 from movement_core.tables import number, rows
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 HANDBOOK_TABLE = "US Forest Products Laboratory, Wood Handbook FPL-GTR-190"
 HANDBOOK_PLACE = "Table 16-3, p. 16-4"
@@ -43,6 +43,20 @@ class FaceFinish:
     film_ng: float
     source: Source
     note: str = ""
+
+    def told(self) -> str:
+        """Its name in the language that is spoken.
+
+        >>> find_finish("varnish", 3).told()
+        'varnish, 3 coats'
+        """
+        kind, _, coats = self.name.rpartition(", ")
+        count = coats.partition(" ")[0]
+        if not kind or not count.isdecimal():
+            return word(self.name)
+        if count == "1":
+            return say("{finish}, 1 coat", finish=word(kind))
+        return say("{finish}, {count} coats", finish=word(kind), count=count)
 
     def permeance_ng(self, still_air_ng: float | None = None) -> float:
         """Permeance of film and still air in series, ng/(Pa s m²)."""

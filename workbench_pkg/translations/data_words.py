@@ -4,7 +4,7 @@ from __future__ import annotations
 
 # table → column → what parts its texts; "" where a cell is one text
 DATA_COLUMNS = {
-    "finish_words": {"note": ""},
+    "finish_words": {"word": "", "note": ""},
     "year_presets": {"name": "", "basis": ""},
     "places": {"source": "", "locator": ""},
     "fastener_kinds": {"kind": "", "name": "", "unknown_links": ";", "note": ""},
@@ -35,6 +35,8 @@ DATA_WORDS = (
     "Table 13-1 (recalled): outdoor moisture",
     # columns of a logger
     "date", "time", "temperature", "humidity",
+    # faces without a film
+    "bare", "blocked", "wrapped",
     # figures of findings, without their units, as a comparison of two reports tells them
     "severity", "apart", "bow", "change driest", "change wettest", "corner lift driest", "corner lift wettest", "cover",
     "crushed", "cup", "depth", "diameter", "drawn", "drift", "edge least", "edge most", "face least", "face most",

@@ -4496,6 +4496,10 @@
         <translation>Luft {name!r}</translation>
     </message>
     <message>
+        <source>alkyd primer</source>
+        <translation>Alkydgrundierung</translation>
+    </message>
+    <message>
         <source>all three edges</source>
         <translation>alle drei Kanten</translation>
     </message>
@@ -4720,6 +4724,10 @@
         <translation>Leiste {name!r}</translation>
     </message>
     <message>
+        <source>bare</source>
+        <translation>roh</translation>
+    </message>
+    <message>
         <source>bark side shows</source>
         <translation>Splintseite sichtbar</translation>
     </message>
@@ -4796,6 +4804,10 @@
         <translation>zwischen</translation>
     </message>
     <message>
+        <source>blocked</source>
+        <translation>verschlossen</translation>
+    </message>
+    <message>
         <source>board</source>
         <translation>Brett</translation>
     </message>
@@ -4846,6 +4858,10 @@
     <message>
         <source>boards whose answer settles within that time</source>
         <translation>Bretter, die sich in dieser Zeit einschwingen</translation>
+    </message>
+    <message>
+        <source>boiled linseed oil</source>
+        <translation>Leinölfirnis</translation>
     </message>
     <message>
         <source>botanical</source>
@@ -5608,6 +5624,10 @@
         <translation>de</translation>
     </message>
     <message>
+        <source>enamel</source>
+        <translation>Buntlack</translation>
+    </message>
+    <message>
         <source>end</source>
         <translation>Ende</translation>
     </message>
@@ -5630,6 +5650,10 @@
     <message>
         <source>ends {ends} but begins {begins}</source>
         <translation>endet {ends}, beginnt aber {begins}</translation>
+    </message>
+    <message>
+        <source>epoxy</source>
+        <translation>Epoxidharz</translation>
     </message>
     <message>
         <source>error of the calipers</source>
@@ -5912,6 +5936,10 @@
         <translation>ebenste</translation>
     </message>
     <message>
+        <source>floor seal</source>
+        <translation>Parkettversiegelung</translation>
+    </message>
+    <message>
         <source>for weeks above</source>
         <translation>wochenlang darüber</translation>
     </message>
@@ -5948,6 +5976,10 @@
         <translation>kann kippeln: Worauf sie steht oder was sie hält, liegt auf einer Linie</translation>
     </message>
     <message>
+        <source>french polish</source>
+        <translation>Schellackpolitur</translation>
+    </message>
+    <message>
         <source>from behind, below</source>
         <translation>von hinten unten</translation>
     </message>
@@ -5982,6 +6014,10 @@
     <message>
         <source>from the meter's table; 0 if it is set to the species</source>
         <translation>aus der Tabelle des Messgeräts; 0, wenn es auf die Holzart eingestellt ist</translation>
+    </message>
+    <message>
+        <source>furniture wax</source>
+        <translation>Möbelwachs</translation>
     </message>
     <message>
         <source>gap</source>
@@ -6258,6 +6294,10 @@
     <message>
         <source>hardware</source>
         <translation>Befestigung</translation>
+    </message>
+    <message>
+        <source>hardwax oil</source>
+        <translation>Hartwachsöl</translation>
     </message>
     <message>
         <source>hardwood or softwood</source>
@@ -7024,12 +7064,24 @@
         <translation>bekannt</translation>
     </message>
     <message>
+        <source>lacquer</source>
+        <translation>Nitrolack</translation>
+    </message>
+    <message>
         <source>lapped</source>
         <translation>überblattet</translation>
     </message>
     <message>
         <source>largest ± (part), {unit}</source>
         <translation>größtes ± (Teil), {unit}</translation>
+    </message>
+    <message>
+        <source>latex paint</source>
+        <translation>Dispersionsfarbe</translation>
+    </message>
+    <message>
+        <source>latex primer</source>
+        <translation>Dispersionsgrundierung</translation>
     </message>
     <message>
         <source>law {law!r}</source>
@@ -7202,6 +7254,10 @@
     <message>
         <source>link arrays</source>
         <translation>Reihen von Verknüpfungen</translation>
+    </message>
+    <message>
+        <source>linseed oil</source>
+        <translation>Leinöl</translation>
     </message>
     <message>
         <source>list its boards</source>
@@ -7700,6 +7756,10 @@
         <translation>neueste Messung zuerst: umgedreht</translation>
     </message>
     <message>
+        <source>nitrocellulose lacquer</source>
+        <translation>Nitrolack</translation>
+    </message>
+    <message>
         <source>no</source>
         <translation>Nr.</translation>
     </message>
@@ -8136,6 +8196,18 @@
         <translation>der Dicke</translation>
     </message>
     <message>
+        <source>oil</source>
+        <translation>Öl</translation>
+    </message>
+    <message>
+        <source>oil paint</source>
+        <translation>Ölfarbe</translation>
+    </message>
+    <message>
+        <source>oil stain</source>
+        <translation>Ölbeize</translation>
+    </message>
+    <message>
         <source>on</source>
         <translation>auf</translation>
     </message>
@@ -8328,6 +8400,10 @@
         <translation>Papier</translation>
     </message>
     <message>
+        <source>paraffin</source>
+        <translation>Paraffin</translation>
+    </message>
+    <message>
         <source>part</source>
         <translation>Teil</translation>
     </message>
@@ -8510,6 +8586,14 @@
     <message>
         <source>poisson {poisson:g} gives no stable material</source>
         <translation>mit der Querdehnzahl {poisson:g} ist kein Werkstoff stabil</translation>
+    </message>
+    <message>
+        <source>polyurethane</source>
+        <translation>PU-Lack</translation>
+    </message>
+    <message>
+        <source>polyurethane paint</source>
+        <translation>PU-Farbe</translation>
     </message>
     <message>
         <source>positional arguments</source>
@@ -9064,6 +9148,10 @@
         <translation>Boden quer zur Seite</translation>
     </message>
     <message>
+        <source>shellac</source>
+        <translation>Schellack</translation>
+    </message>
+    <message>
         <source>shop</source>
         <translation>Werkstatt</translation>
     </message>
@@ -9278,6 +9366,10 @@
     <message>
         <source>something that was not told, or several causes at once</source>
         <translation>etwas, das nicht gesagt wurde, oder mehrere Ursachen zugleich</translation>
+    </message>
+    <message>
+        <source>spar varnish</source>
+        <translation>Bootslack</translation>
     </message>
     <message>
         <source>species</source>
@@ -10476,6 +10568,10 @@
         <translation>ein kürzeres Wort versuchen</translation>
     </message>
     <message>
+        <source>tung oil</source>
+        <translation>Tungöl</translation>
+    </message>
+    <message>
         <source>turn</source>
         <translation>Drehung</translation>
     </message>
@@ -10518,6 +10614,10 @@
     <message>
         <source>two ring points are only {min:g} mm apart</source>
         <translation>zwei Ringpunkte liegen nur {min:g} mm auseinander</translation>
+    </message>
+    <message>
+        <source>two-component polyurethane</source>
+        <translation>Zweikomponenten-PU-Lack</translation>
     </message>
     <message>
         <source>uncertainty</source>
@@ -10612,6 +10712,10 @@
         <translation>bis {warmest_weather:g} °C</translation>
     </message>
     <message>
+        <source>urethane varnish</source>
+        <translation>Urethanlack</translation>
+    </message>
+    <message>
         <source>usage: </source>
         <translation>Aufruf: </translation>
     </message>
@@ -10660,6 +10764,10 @@
         <translation>Dampfdurchlässigkeit</translation>
     </message>
     <message>
+        <source>varnish</source>
+        <translation>Klarlack</translation>
+    </message>
+    <message>
         <source>veneer of {thick:.1f} mm follows what it is glued to (common practice, no source)</source>
         <translation>Furnier von {thick:.1f} mm folgt dem, worauf es geleimt ist (übliche Praxis, keine Quelle)</translation>
     </message>
@@ -10690,6 +10798,10 @@
     <message>
         <source>waves</source>
         <translation>wellig</translation>
+    </message>
+    <message>
+        <source>wax</source>
+        <translation>Wachs</translation>
     </message>
     <message>
         <source>weather: {source}</source>
@@ -10954,6 +11066,10 @@
     <message>
         <source>would not be enough: {left}</source>
         <translation>nicht genügen: {left}</translation>
+    </message>
+    <message>
+        <source>wrapped</source>
+        <translation>eingepackt</translation>
     </message>
     <message>
         <source>write 40 for 40 %, not 0.40</source>
@@ -11338,6 +11454,14 @@
     <message>
         <source>{file} in it starts with &lt;{tag}&gt; instead of &lt;Document&gt;</source>
         <translation>{file} darin beginnt mit &lt;{tag}&gt; statt mit &lt;Document&gt;</translation>
+    </message>
+    <message>
+        <source>{finish}, 1 coat</source>
+        <translation>{finish}, 1 Schicht</translation>
+    </message>
+    <message>
+        <source>{finish}, {count} coats</source>
+        <translation>{finish}, {count} Schichten</translation>
     </message>
     <message>
         <source>{finish}: up to {mc:+.1f} % between the faces on the way from {start:.1f} to {air:.1f} %</source>
