@@ -8,7 +8,7 @@ from typing import Any
 
 from movement_core.piece.crossing import HARMLESS, IF_SOLID, SPLITS, UNKNOWN
 from movement_core.piece.restrained import RELAXED
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 FIT_MM = 3.0  # gaps drawn wider than this are rooms, not fits: their figures are in the data
 MOVES_MM = 0.2  # gaps that change by less over the year are set as drawn
@@ -85,7 +85,7 @@ def _strained(joint: Mapping[str, Any]) -> str:
         parts=" | ".join(joint["parts"]),
         kn=joint["force_n"] / 1000,
         month=say(joint["month"]),
-        way=joint["way"],
+        way=word(joint["way"]),
         stress=joint["stress_mpa"],
         strength=joint["strength_mpa"],
     )

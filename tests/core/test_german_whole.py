@@ -19,6 +19,7 @@ from movement_core.sheet.pages.wish import SheetWish
 from movement_core.sheet.text import as_text
 from movement_core.wording import speaking
 from tests.core import sheet_pieces
+from workbench_pkg.translations.data_words import DATA_WORDS
 from workbench_pkg.translations.files import catalogue
 
 PIECES = ("table", "lid", "door", "untold")
@@ -93,6 +94,28 @@ def test_no_words_of_the_english_run_are_left(runs):
     assert pairs(english, names) & pairs(german, names) == set()
 
 
+def test_no_word_of_the_data_is_left_in_english(runs):
+    """Single words, which no pair shows: months, ways, kinds of joint."""
+    _, german, names = runs
+    assert words_of_data(german, names) == set()
+
+
+def words_of_data(texts, names):
+    """Words of our data that have another form in German and stand in a text, names and what is typed left out."""
+    german_of = catalogue("de")
+    ours = {
+        word
+        for word in DATA_WORDS
+        if word.isalpha() and len(word) > 3 and german_of[word].lower() != word.lower()
+    }
+    found = set()
+    for text in texts:
+        for name in sorted(names, key=len, reverse=True):
+            text = text.replace(name, " ") if name else text
+        found |= set(_WORD.findall(re.sub(r"„[^“]*“|'[^']*'|\w+\{[^}]*\}", " ", text)))
+    return found & ours
+
+
 def test_as_much_is_told_in_both(runs):
     """Longer words may need more lines in a picture, and no more."""
     english, german, _ = runs
@@ -108,3 +131,10 @@ def test_one_sentence_that_is_missing_is_found():
     german, _ = told("untold", less)
     left = pairs(english, names) & pairs(german, names)
     assert ("face", "that") in left and ("looks", "up") in left
+
+
+def test_one_word_that_is_missing_is_found():
+    less = dict(catalogue("de"))
+    del less["species"]
+    german, names = told("untold", less)
+    assert words_of_data(german, [*names, *NAMES]) == {"species"}
