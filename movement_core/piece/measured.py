@@ -134,21 +134,43 @@ def measurements_from_table(text: str, name: str) -> tuple[tuple[Measurement, ..
         if any(row.values()):
             try:
                 found.append(_from_row(row))
-            except (InputError, ValueError) as error:
+            except InputError as error:
                 problems.append(say("{name}, line {line}: {error}", name=name, line=line, error=error))
     return tuple(found), tuple(problems)
 
 
 def _from_row(row: dict[str, str]) -> Measurement:
     def number(name: str) -> float | None:
-        return float(row[name].replace(",", ".")) if row.get(name) else None
+        try:
+            return float(row[name].replace(",", ".")) if row.get(name) else None
+        except ValueError:
+            raise InputError(
+                say("{cell!r} is not a number", cell=row[name]), where=say("column {name}", name=name)
+            ) from None
 
     value, tool = number("value_mm"), number("tool_mm")
     if value is None:
         raise InputError(say("value_mm is empty"), todo=say("write what was read, in mm"))
     optional = {name: number(name) for name in COLUMNS[4:7]}
-    return Measurement(row["part"], row["what"].lower(), value, datetime.date.fromisoformat(row["date"]),
-                       tool_mm=USUAL_TOOL_MM if tool is None else tool, **optional)  # fmt: skip
+    return Measurement(
+        row.get("part", ""),
+        row.get("what", "").lower(),
+        value,
+        _date(row.get("date", ""), "date"),
+        tool_mm=USUAL_TOOL_MM if tool is None else tool,
+        **optional,
+    )
+
+
+def _date(cell: str, column: str) -> datetime.date:
+    try:
+        return datetime.date.fromisoformat(cell)
+    except ValueError:
+        raise InputError(
+            say("{text!r} is no date", text=cell),
+            where=say("column {name}", name=column),
+            allowed=say("YYYY-MM-DD"),
+        ) from None
 
 
 def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year | DailyAir) -> LearnedParts:

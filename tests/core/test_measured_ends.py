@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import datetime
 from dataclasses import replace
 
 import pytest
@@ -206,7 +205,10 @@ def test_the_diagnosis_reads_from_the_likeliest_to_the_unlikely():
 
 
 def test_dates_are_days():
-    with pytest.raises(ValueError, match="isoformat"):
-        datetime.date.fromisoformat("1.2.2026")
-    _, problems = measurements_from_table("part,what,value_mm,date\none,width,398,1.2.2026\n", "a.csv")
-    assert "a.csv, line 2" in problems[0]
+    rows = "one,width,398,1.2.2026\none,width,broad,2026-02-01\none,width,398\n"
+    found, problems = measurements_from_table(f"part,what,value_mm,date\n{rows}", "a.csv")
+    assert not found and problems == (
+        "a.csv, line 2: column date: '1.2.2026' is no date. Allowed: YYYY-MM-DD.",
+        "a.csv, line 3: column value_mm: 'broad' is not a number.",
+        "a.csv, line 4: column date: '' is no date. Allowed: YYYY-MM-DD.",
+    )

@@ -5140,6 +5140,10 @@
         <translation>Spalte {given}</translation>
     </message>
     <message>
+        <source>column {name}</source>
+        <translation>Spalte {name}</translation>
+    </message>
+    <message>
         <source>columns</source>
         <translation>Spalten</translation>
     </message>
@@ -6901,7 +6905,7 @@
     </message>
     <message>
         <source>its folder does not exist</source>
-        <translation>ihren Ordner gibt es nicht</translation>
+        <translation>den Ordner dafür gibt es nicht</translation>
     </message>
     <message>
         <source>its grain does not run along it, so it winds: a corner lifts up to {lift:.1f} mm over the other three if nothing holds it</source>
