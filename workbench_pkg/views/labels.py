@@ -138,7 +138,8 @@ class Labels:
             self.rest.start(REST_MS)
         except Exception as error:  # raised into the scene's own loop it would come again at every frame
             self.close()
-            App.Console.PrintError(f"Heartside: labels stopped following the view ({error})\n")
+            told = App.Qt.translate("Heartside", "Labels stopped following the view ({error})")
+            App.Console.PrintError(f"Heartside: {told.format(error=error)}\n")
 
     def _place(self) -> None:
         screen = self._screen()

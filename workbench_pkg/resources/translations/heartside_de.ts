@@ -959,6 +959,10 @@
         <translation>Arten von Räumen und Orte. Die Zahlen sind die Holzfeuchte, zu der ihre Luft das Holz im trockensten und im feuchtesten Monat bringt.</translation>
     </message>
     <message>
+        <source>Labels stopped following the view ({error})</source>
+        <translation>Die Schilder folgen der Ansicht nicht mehr ({error})</translation>
+    </message>
+    <message>
         <source>Lay the boards as they are drawn</source>
         <translation>Die Bretter legen, wie sie gezeichnet sind</translation>
     </message>
