@@ -14,6 +14,7 @@ from movement_core.moisture.response import (
     SlabTransport,
     slab_year,
 )
+from movement_core.moisture.slab import uptake
 
 HOME = Year("invented", (21,) * 12, (25, 25, 30, 35, 45, 55, 60, 60, 50, 40, 30, 25), "invented for a test")
 
@@ -102,6 +103,39 @@ def test_a_closed_face_rests_at_the_air_of_the_open_one(closed):
     parabola = np.polyfit((course.depth_mm[[end, inner]] - (20.0 if closed == "show" else 0.0)) ** 2,
                           course.profile_mc[-1][[end, inner]], 1)  # fmt: skip
     assert shut[-1] == pytest.approx(parabola[1])
+
+
+@pytest.mark.parametrize("faces", [1, 2])
+def test_a_step_of_the_air_is_marched_as_it_is_solved_exactly(faces):
+    """Crank's series for a plane sheet with surface resistance, one face open or both: within 0.1 % of the step."""
+    rate, h, t = 3.0, 2.0, 20.0
+    course = march(t, 12.0, [Spell(60.0, 6.0, 6.0, h, h if faces == 2 else 0.0)], rate)
+    depth = t / 2 if faces == 2 else t
+    days = np.array([0.02, 0.2, 1.0, 4.0, 15.0, 60.0])
+    exact = uptake(rate * days / depth**2, h * depth / rate)
+    np.testing.assert_allclose((12.0 - course.at(days)) / 6.0, exact, atol=1e-3)
+
+
+def test_a_diffusivity_that_follows_the_moisture_lies_between_its_ends():
+    """Faster where it is damper: drying from 12 to 6 % goes slower than at the rate of 12 %, quicker than of 6 %."""
+
+    def rate(mc):
+        return 0.3 * mc
+
+    spell = Spell(5.0, 6.0, 6.0, 5.0, 5.0)
+    slow, between, quick = (march(20.0, 12.0, [spell], one).mean_mc[-1] for one in (0.3 * 6, rate, 0.3 * 12))
+    assert slow > between > quick
+    even = march(20.0, 12.0, [spell], lambda mc: np.full(np.shape(mc), 3.0)).mean_mc
+    np.testing.assert_allclose(even, march(20.0, 12.0, [spell], 3.0).mean_mc, atol=1e-12)
+
+
+def test_a_march_begins_at_the_first_moment_of_its_air():
+    """Bare as can be, the face is at once at the first sample of the air, not at one before it."""
+    spell = Spell(10.0, np.array([6.0, 16.0]), np.array([9.0, 9.0]), 1e8, 1e8)
+    course = march(20.0, 12.0, [spell], 3.0, cells=8)
+    assert (course.show_mc[0], course.back_mc[0]) == pytest.approx((6.0, 9.0), abs=1e-5)
+    assert course.profile_mc[0] == pytest.approx(np.full(8, 12.0))
+    assert course.time_days[0] == 0
 
 
 def test_a_board_is_marched_within_its_ranges():
