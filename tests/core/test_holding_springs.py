@@ -169,11 +169,39 @@ def test_a_grid_holds_glue_lines_and_its_best_plane_takes_out_any_tilt():
     assert _trapezoid(np.array([0.0, 1.0, 3.0, 7.0])).tolist() == [0.5, 1.5, 3.0, 2.0]
 
 
+def test_a_shaped_top_is_looked_at_to_its_corners():
+    """A triangle: the grid inside it and its three corners, which stand for no area of their own."""
+    corners = ((-550.0, -300.0), (550.0, -300.0), (-550.0, 300.0))
+    shaped = Plate(1100, 600, 20, OAK, 750, corners)
+    trial = prepare(shaped, terms=(6, 6))
+    case = LoadCase("twisted", FreeCurvature((-300, 300), (0.0,), twist_per_mm=1e-5))
+    (found,) = hold(trial, [], [case])
+    across = np.array(corners)[:, 1]
+    samples = _samples(shaped, trial.terms, case.free.lines_mm)
+    assert samples.points_mm[-3:].tolist() == [list(corner) for corner in corners]
+    inside = ~np.isnan(found.height_mm)
+    assert inside[0, 0] and not inside[-1, -1] and not inside[20, 25]
+    assert samples.points_mm.shape[0] == inside.sum() + 3
+    off = samples.off_plane(1e-5 * samples.points_mm[:, 0] * samples.points_mm[:, 1])
+    assert found.out_of_flat_mm == pytest.approx(np.ptp(off), abs=1e-6)
+    given = np.zeros(len(trial.inverse))
+    given[2 * trial.terms[1]] = 1.0  # P₂ along: 1 at both ends, −½ in the middle
+    own = given.reshape(trial.terms)
+    rim = ((samples.rim_along @ own) * samples.rim_across).sum(axis=1)
+    assert rim == pytest.approx([1.0, 1.0, 1.0])
+    tilted = np.zeros(trial.terms)
+    tilted[0, 1] = 1.0  # P₁ across: its sign is the corner's side
+    assert ((samples.rim_along @ tilted) * samples.rim_across).sum(axis=1) == pytest.approx(across / 300)
+
+
 def test_the_narrowest_width_of_points():
     square = [(0, 0), (40, 0), (40, 30), (0, 30)]
     assert _narrowest(square) == pytest.approx(30)
     assert _narrowest([(x, x) for x in (0.0, 5.0, 9.0)]) == pytest.approx(0, abs=1e-9)  # 45° is looked along
     assert _narrowest([(0, 0), (9, 0)]) == 0
+    assert _narrowest([(0, 0), (40, 0), (0, 30)]) == pytest.approx(
+        24, rel=0.02
+    )  # the height on its long side
     turned = np.array([(x - y, x + y) for x, y in square]) / np.sqrt(2)
     assert _narrowest(turned) == pytest.approx(30)
 
