@@ -280,12 +280,8 @@ def size_change_spread(
         "climate": air_sd**2 * mean_coefficient**2,
         "rings": angle_variance * change**2,
     }
-    shares = {
-        name: np.asarray(size**2 * part / total if total > 0 else 0.0)[()]
-        for name, part in alone.items()
-        if part > 0
-    }
-    sd = float(np.sqrt(max(total, 0.0)))
+    shares = {name: np.asarray(size**2 * part / total)[()] for name, part in alone.items() if part > 0}
+    sd = float(np.sqrt(total))
     return Spread(
         np.asarray(size * certain * change)[()],
         np.asarray(mean)[()],

@@ -224,7 +224,6 @@ def _eliminate(stiff: Floats, force: Floats) -> Floats:
     # Three supports that a body in balance never leans on: both directions at a corner, x at the one above.
     for dof in (0, 1, line - 2):
         diagonal[0, dof, :] = 0.0
-        diagonal[0, :, dof] = 0.0
         diagonal[0, dof, dof] = 1.0
         right[0, dof] = 0.0
         upper[0, dof, :] = 0.0

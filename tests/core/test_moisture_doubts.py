@@ -166,6 +166,11 @@ def test_shares_are_those_of_the_variances():
     assert float(found.shares["b"]) == pytest.approx(0.16 / 0.41, abs=0.04)
     assert found.likely == pytest.approx((14 - 0.64, 14 + 0.64), abs=0.03)
     assert found.nearly_certain == pytest.approx((14 - 1.28, 14 + 1.28), abs=0.08)
+    for seed in range(5):
+        alone = spread(lambda a: a, {"a": Uncertain(1, 0.5)}, samples=64, seed=seed)
+        assert 0.7 < float(alone.shares["a"]) <= 1
+    known = spread(lambda a, b: a * b, {"a": Uncertain(4, 0.0), "b": 2})
+    assert (known.method, known.likely, known.nearly_certain) == ("nothing varies", (8, 8), (8, 8))
     still = spread(lambda a: 0 * a + 3, {"a": Uncertain(1, 0.5)})
     assert (still.sd, still.shares["a"], still.ruling_cause) == (0, 0, None)
 

@@ -42,6 +42,12 @@ def test_elements_hold_any_displacement_of_second_degree():
     np.testing.assert_allclose(found, quadratic(GRID.gauss_points())[1], atol=1e-10)
 
 
+def test_elements_return_what_stands_at_their_nodes():
+    given = np.random.default_rng(1).normal(size=(2, 9, 7, 2))
+    there = GRID.interpolated(given, GRID.nodes().reshape(-1, 2))
+    np.testing.assert_allclose(there.reshape(2, 9, 7, 2), given, atol=1e-12)
+
+
 def test_areas_and_moments_over_the_gauss_points_are_those_of_the_rectangle():
     _, area = GRID.strain_matrices()
     x, y = np.moveaxis(GRID.gauss_points(), -1, 0)
@@ -105,6 +111,7 @@ def test_axes_turn_as_strain_does():
 def test_stiffness_inverts_its_compliance():
     """A pull of E_R along the radius strains it by 1 and narrows the other way by ν_RT (definition)."""
     for one in (TYPICAL, CONIFER):
+        assert 0.0 < one.poisson_rt < 1.0 and one.basis
         pull = one.matrix() @ [1.0, -one.poisson_rt, 0.0]
         np.testing.assert_allclose(pull, [one.radial_mpa, 0.0, 0.0], atol=1e-9)
         np.testing.assert_allclose(one.matrix() @ [0.0, 0.0, 1.0], [0.0, 0.0, one.shear_mpa])
