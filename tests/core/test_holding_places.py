@@ -101,6 +101,7 @@ def test_a_rail_bears_with_its_whole_top():
     bearing = rail.bearing()
     assert sorted(bearing.outline_mm) == [(-300, -210), (-300, -190), (300, -210), (300, -190)]
     assert (bearing.height_mm, bearing.name) == (0.3, "apron")
+    assert Rail("level", (0, 0), (9, 0), 2).bearing().height_mm == 0
     assert rail.at(150, 30) == (-150, -170)
     assert Rail("b", (0, 0), (3, 4), 5).length_mm == 5
     assert (Rail("b", (0, 0), (4, 4), 5).direction, Rail("b", (0, 0), (4, 5), 5).direction) == (

@@ -166,6 +166,8 @@ def test_patterns_are_tried_fewest_fasteners_first():
     assert bundles[0] == [((1, "even"), (0, "even"))]
     assert set(bundles[1]) == {((1, "even"), (1, "even"))}
     assert ((2, "outer"), (0, "even")) in bundles[2] and ((1, "even"), (2, "outer")) in bundles[2]
+    spreads = {pattern[0] for bundle in bundles for pattern in bundle}
+    assert spreads == {(1, "even")} | {(n, spread) for n in range(2, 6) for spread in ("even", "outer")}
     most = max(count for bundle in _same_number([(two[:1], BUTTON, 7)]) for ((count, _),) in bundle)
     assert most == 9  # two more than the least, where that is many
 
@@ -223,6 +225,14 @@ def test_cases_are_the_most_crown_the_most_hollow_and_the_widest_range():
     made = top()
     order = [made.cases[i] for i in (2, 0, 1, 3)]
     assert [case.name for case in extreme_cases(replace(made, cases=tuple(order)))] == ["driest", "wettest"]
+    ends = (
+        LoadCase("flat", FreeCurvature.even(500, 0.0)),
+        LoadCase("near end", FreeCurvature.even(500, 5e-4), FreeCurvature.even(500, 0.0)),
+        LoadCase("far end", FreeCurvature.even(500, 0.0), FreeCurvature.even(500, -5e-4)),
+        LoadCase("crown", FreeCurvature.even(500, 2.1e-4)),
+        LoadCase("hollow", FreeCurvature.even(500, -2.1e-4)),
+    )
+    assert [case.name for case in extreme_cases(replace(made, cases=ends))] == ["near end", "far end"]
     lines = made.cases[0].free.lines_mm
     waves = LoadCase("waves", FreeCurvature(lines, (9e-4, -9e-4, 9e-4, -9e-4)))
     chosen = extreme_cases(replace(made, cases=(*order, waves)))

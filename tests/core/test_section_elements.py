@@ -143,6 +143,8 @@ def test_a_solved_section_keeps_its_place_and_direction(pith):
     corners = 0.5 * size * np.array([(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)])
     shift = solved.moved(corners, -0.005, -0.011) - corners
     np.testing.assert_allclose(shift.mean(axis=0), 0.0, atol=1e-9)
+    grid = solved.unit.grid
+    assert pith[0] in grid.xs and pith[1] in grid.ys  # the elements meet at the pith
     assert (corners[:, 0] * shift[:, 1] - corners[:, 1] * shift[:, 0]).sum() == pytest.approx(0.0, abs=1e-8)
 
 

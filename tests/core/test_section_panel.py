@@ -10,8 +10,9 @@ import pytest
 
 from movement_core.errors import InputError
 from movement_core.section.board import Board
-from movement_core.section.elastic import CrossStiffness
+from movement_core.section.elastic import TYPICAL, CrossStiffness
 from movement_core.section.panel import Panel
+from movement_core.section.settled import Settling
 
 
 class Wood:
@@ -148,6 +149,35 @@ def test_panels_that_cannot_be_settled_say_why_and_keep_their_chain():
     assert np.isfinite(boxed.profile).all()
     plain = Panel(same_way(2)).shape(-4, settle=False)
     assert plain.settled_mm is None
+
+
+def test_a_board_without_a_name_is_called_by_its_place():
+    boxed = Board(WOOD, 100, 20, (0, 0), boxed_heart=True)
+    assert Panel([*same_way(1), boxed]).shape(-4).note == "not settled: board 2 holds its pith"
+    with pytest.raises(InputError, match="board 1: 40 mm thick beside board 2 of 20 mm"):
+        Panel([Board(WOOD, 100, 40, (0, 60)), Board(WOOD, 100, 20, (0, 60))])
+
+
+def test_wood_that_never_moves_stays_where_it_is():
+    class Still:
+        radial_coefficient = tangential_coefficient = 0.0
+
+    shape = Panel([Board(Still(), 100, 20, (0, 60)), Board(Still(), 60, 20, (0, -60))]).shape(-4)
+    assert np.abs(shape.profile[:, 1]).max() < 1e-12 and shape.width_change_mm == pytest.approx(0)
+    assert np.abs(shape.glue_shear_mpa).max() < 1e-12
+
+
+def test_settling_is_fine_enough():
+    """Twice the elements each way move the profile by less than half a percent of its range, as promised."""
+    boards = [
+        Board(WOOD, 100, 20, (0, 500)),
+        Board(OtherWood(), 60, 20, (500, 0)),
+        Board(WOOD, 80, 20, (0, -40)),
+    ]
+    change, steps = np.full(3, -4.0), (40, 40, 40)
+    once, twice = (Settling(boards, [TYPICAL] * 3, fineness).shift(change, steps) for fineness in (1, 2))
+    whole = Panel(boards).shape(-4.0, 121).out_of_flat_mm
+    assert np.abs(once - twice)[:, 1].max() < 0.005 * whole
 
 
 def test_what_is_refused():
