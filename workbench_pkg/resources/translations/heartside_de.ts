@@ -1452,7 +1452,7 @@
     </message>
     <message>
         <source>Species, finish, moistures, lot</source>
-        <translation>Holzart, Oberfläche, Feuchten, Charge</translation>
+        <translation>Art, Oberfläche, Feuchte, Charge</translation>
     </message>
     <message>
         <source>Spiral slope</source>
