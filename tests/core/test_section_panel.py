@@ -143,7 +143,10 @@ def test_panels_that_cannot_be_settled_say_why_and_keep_their_chain():
     thick = Panel([Board(WOOD, 100, 20, (0, 60)), Board(WOOD, 100, 22, (0, 60))]).shape(-4)
     assert thick.glue_shear_mpa is None
     assert "thicknesses from 20 to 22 mm" in thick.note
-    assert thick.step_show_mm[0] == pytest.approx(1.0, rel=0.05)
+    # two millimetres thicker and joined at mid-thickness: a millimetre prouder at either face
+    assert (thick.step_show_mm[0], thick.step_back_mm[0]) == pytest.approx((1.0, 1.0), rel=0.05)
+    thin = Panel([Board(WOOD, 100, 22, (0, 60)), Board(WOOD, 100, 20, (0, 60))]).shape(-4)
+    assert (thin.step_show_mm[0], thin.step_back_mm[0]) == pytest.approx((-1.0, -1.0), rel=0.05)
     boxed = Panel([Board(WOOD, 100, 20, (0, 60)), Board(WOOD, 100, 20, (0, 0), boxed_heart=True)]).shape(-4)
     assert "holds its pith" in boxed.note
     assert np.isfinite(boxed.profile).all()
