@@ -6,7 +6,8 @@ import numpy as np
 import pytest
 
 from movement_core.holding.contact_points import contact_points
-from movement_core.holding.model import Beam, Bearing, Elastic, Plate
+from movement_core.holding.fasteners import find_kind
+from movement_core.holding.model import Anchor, Beam, Bearing, Elastic, Plate
 from movement_core.holding.plate import _joints
 
 OAK = Elastic(13000.0, 1000.0, 900.0, 0.4)
@@ -83,4 +84,16 @@ def test_screws_of_a_batten_pull_and_its_edge_pushes():
     assert from_start[screws].tolist() == [50, 450]
     assert places[screws].tolist() == [[0, -200], [0, 200]]
     assert springs.pull_n_mm[screws].tolist() == [900, 900]
+    assert springs.push_n_mm[screws].tolist() == [0, 0] == springs.push_from_mm[screws].tolist()
+    assert springs.pull_from_mm[screws].tolist() == [0.4, 0.4]
     assert springs.push_n_mm[~screws].sum() == pytest.approx(200 * 500)
+
+
+def test_a_screw_of_a_batten_is_as_stiff_as_a_screwed_button():
+    """One estimate serves the table of kinds, an anchor and a batten's screw; and one what presses across the grain."""
+    beam = Beam((0, 0), (0, 90), 1e6)
+    assert beam.joint_stiffness_n_mm == Anchor(0, 0).stiffness_n_mm == find_kind("button").stiffness_n_mm
+    assert beam.bearing_n_mm2 == Bearing(((0, 0), (0, 90))).stiffness_n_mm2
+    assert (beam.play_mm, beam.crown_per_mm, beam.screws_mm) == (0, 0, ())
+    plain = Anchor(0, 0)
+    assert (plain.slack_mm, plain.seat_mm, plain.limit_n, plain.both_ways) == (0, 0, None, False)

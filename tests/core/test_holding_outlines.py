@@ -244,6 +244,7 @@ def test_terms_grow_with_how_slender_the_panel_is():
     assert [along for along, _ in counts] == sorted(along for along, _ in counts)
     assert [across for _, across in counts] == sorted((across for _, across in counts), reverse=True)
     assert all(16 <= along <= 32 and 20 <= across <= 26 for along, across in counts)
+    assert any(16 < along < 32 for along, _ in counts) and any(20 < across < 26 for _, across in counts)
     assert counts[0][0] == 16 and counts[-1] == (32, 20)
 
 

@@ -112,5 +112,9 @@ def test_points_around_the_pith_are_refused_by_the_exact_map():
     with pytest.raises(InputError, match="surround the pith"):
         free_shape(square, (3.0, 2.0), -0.01, -0.02)
     assert np.isfinite(free_shape(square, (10.0, 0.0), -0.01, -0.02)).all()  # on the edge it still holds
+    with pytest.raises(
+        InputError, match=r"surround the pith \(3, 2\) mm"
+    ):  # of several the first that cannot be
+        free_shape(square, [(0.0, 60.0), (3.0, 2.0), (0.0, -50.0), (1.0, 1.0)], -0.01, -0.02)
     with pytest.raises(InputError, match="centre of the section"):
         free_shape(square, (0.0, 0.0), -0.01, -0.02)
