@@ -167,3 +167,19 @@ def test_a_plan_that_fails_says_by_what():
     assert nothing.problems[1].text == "left: too far" == nothing.refused[0]
     assert (nothing.worst_pull_n, nothing.unknown_links) == (0.0, ())
     assert not math.isnan(nothing.worst_out_of_flat_mm)
+
+
+def test_where_no_kind_serves_the_nearest_plan_says_what_would(monkeypatch):
+    plans = {
+        "button": replace(finished([place()], [held("dry", 1.8, 5.0)]), kind="button"),
+        "clip": replace(finished([place()], [held("dry", 1.3, 5.0)]), kind="clip"),
+    }
+    monkeypatch.setattr(anchor_plan, "_plan_kind", lambda top, wish, trial, kind: plans[kind.kind])
+    monkeypatch.setattr(
+        anchor_plan, "what_would_help", lambda top, wish, nearest, trial, cases: (nearest.kind,)
+    )
+    found = anchor_plan.plan_anchors(top(), Wish(1.0, kinds=("button", "clip")))
+    assert [(plan.kind, plan.what_would) for plan in found] == [("clip", ("clip",)), ("button", ())]
+    plans["button"] = replace(plans["button"], found=True)
+    found = anchor_plan.plan_anchors(top(), Wish(1.0, kinds=("button", "clip")))
+    assert [(plan.kind, plan.what_would) for plan in found] == [("button", ()), ("clip", ())]
