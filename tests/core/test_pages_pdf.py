@@ -26,6 +26,25 @@ CASES = [
 ]
 
 
+def drawn_texts(page, sheet, fonts):
+    """A renderer, and what it was given to draw: (x, y, text, face, angle, whether as a formula), in points."""
+    import io
+
+    from matplotlib.backends.backend_pdf import PdfFile, RendererPdf
+
+    drawn = []
+
+    class Recorded(RendererPdf):
+        def draw_text(self, gc, x, y, s, prop, angle, ismath=False, mtext=None):
+            drawn.append((x, y, s, prop, angle, ismath))
+
+    file = PdfFile(io.BytesIO())
+    renderer = Recorded(file, 72, sheet.paper.height_mm / POINT_MM, sheet.paper.width_mm / POINT_MM)
+    file.newPage(1, 1)
+    page_figure(page, sheet.paper, fonts).draw(renderer)
+    return renderer, drawn
+
+
 def made(name, client=False, paper="a4"):
     material = three_hundred() if name == "three hundred" else ALL[name]()
     sheet = movement_sheet(
@@ -77,21 +96,8 @@ def test_nothing_leaves_the_margins_and_nothing_lies_over_anything(name, client,
 
 @pytest.mark.parametrize("name", ["table", "hostile", "door"])
 def test_the_library_draws_words_as_wide_as_they_were_measured(name):
-    import io
-
-    from matplotlib.backends.backend_pdf import PdfFile, RendererPdf
-
-    drawn = []
-
-    class Recorded(RendererPdf):
-        def draw_text(self, gc, x, y, s, prop, angle, ismath=False, mtext=None):
-            drawn.append((x, y, s, prop, angle))
-
     sheet, fonts, pages = made(name)
-    file = PdfFile(io.BytesIO())
-    renderer = Recorded(file, 72, sheet.paper.height_mm / POINT_MM, sheet.paper.width_mm / POINT_MM)
-    file.newPage(1, 1)
-    page_figure(pages[0], sheet.paper, fonts).draw(renderer)
+    renderer, drawn = drawn_texts(pages[0], sheet, fonts)
     words = [one for one in pages[0].items if isinstance(one, Words)]
     labels = [
         s
@@ -101,7 +107,7 @@ def test_the_library_draws_words_as_wide_as_they_were_measured(name):
         if isinstance(s, Label)
     ]
     assert len(drawn) == len(words) + len(labels)
-    for x, y, text, face, angle in drawn:
+    for x, y, text, face, angle, _ in drawn:
         width, height, descent = renderer.get_text_width_height_descent(text, face, ismath=False)
         across, up = (height, width) if angle else (width, height)
         left, low = (x - height + descent, y) if angle else (x, y - descent)
@@ -215,8 +221,9 @@ def test_lines_fit_and_lose_nothing():
 
 def test_dollars_and_backslashes_are_no_formulas():
     sheet, fonts, pages = made("hostile")
-    drawn = [t.get_text() for page in pages for t in page_figure(page, sheet.paper, fonts).axes[0].texts]
-    assert any("$\\frac" in text for text in drawn)
+    drawn = [text for page in pages for text in drawn_texts(page, sheet, fonts)[1]]
+    assert any("$\\frac" in text for _, _, text, _, _, _ in drawn)
+    assert not any(formula for _, _, _, _, _, formula in drawn)
     assert sheet_pdf(sheet)  # a formula would be refused here
 
 
