@@ -16,14 +16,14 @@ from movement_core.piece.doubt import Doubt, cup_doubt, thickness_doubt, width_d
 from movement_core.piece.facts import Fact
 from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.piece.part import Part
-from movement_core.piece.solve import SolvedPart, SolvedPiece
+from movement_core.piece.solve import CUP_NOTES, SolvedPart, SolvedPiece
 from movement_core.piece.whole import WholePiece
 from movement_core.section.panel import PanelShape
 from movement_core.section.twist import Twist
 from movement_core.sheet.between import between_entry
 from movement_core.sheet.identity import finding_ids
 from movement_core.sources import told_basis
-from movement_core.wording import word
+from movement_core.wording import say, word
 
 Floats = NDArray[np.float64]
 
@@ -105,9 +105,14 @@ def part_entry(solved: SolvedPart) -> dict[str, Any]:
         },
         "facts": {name: _fact(fact) for name, fact in facts_of(part).items()},
         "missing": list(part.missing),
-        "notes": [word(note) for note in solved.notes],
+        "notes": [_noted(note) for note in solved.notes],
     }
     return entry
+
+
+def _noted(note: str) -> str:
+    """A note in the language spoken; those of ours that hold lengths in the unit of the sheet too."""
+    return say(note) if note in CUP_NOTES else word(note)
 
 
 def panel_entry(panel: GluedPanel) -> dict[str, Any]:

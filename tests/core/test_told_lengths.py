@@ -125,3 +125,13 @@ def test_a_sheet_tells_in_a_note_where_its_sentences_have_another_unit():
             notes[units, said] = [one for one in words if "1 inch is 25.4 mm" in one]
     assert notes["mm", "mm"] == notes["inch", "inch"] == []
     assert "give millimetres" in notes["inch", "mm"][0] and "give inches" in notes["mm", "inch"][0]
+
+
+def test_notes_of_ours_follow_the_unit_and_a_users_words_do_not():
+    from movement_core.piece.solve import RADIUS_NOTE
+    from movement_core.sheet.entry import _noted
+
+    with lengths_told("inch"):
+        assert "at least 1 9/16 inch, to 9 13/16 inch or the width" in _noted(RADIUS_NOTE)
+        assert _noted("sawn at 40 mm {by hand}") == "sawn at 40 mm {by hand}"
+    assert _noted(RADIUS_NOTE) == RADIUS_NOTE
