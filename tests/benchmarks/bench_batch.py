@@ -163,7 +163,7 @@ WORDS = (
     ("--models", 200, 16, "models for the comparison of two hosts with one"),
     ("--boards", 12, 12, "boards in each of them"),
     ("--rounds", 3, 1, "rounds of it"),
-    ("--long", 1000, 60, "models of the long run"),
+    ("--long", 1000, 240, "models of the long run"),
 )
 
 if __name__ == "__main__":
