@@ -7,6 +7,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from movement_core.piece.contact import contacts, curved
 from movement_core.piece.contact.bodies import Body, CurvedFace, Placed
 from movement_core.piece.contact.contacts import contacts_of
 from movement_core.piece.contact.rays import MESH_MM
@@ -164,3 +165,27 @@ def test_what_solids_share_is_carried_to_all_places_where_they_stand_alike():
         assert overlap.centre == pytest.approx(turn @ own + shift)
         assert own == pytest.approx((20, 0, 0), abs=1.0)
     assert [(c.first, c.second) for c in found.contacts] == [(0, 2), (3, 5), (6, 8)]
+
+
+def test_curved_faces_are_compared_but_for_parts_drawn_twice_in_one_place(monkeypatch):
+    """Of three balls of 50 mm two stand a millimetre apart; the third leaves the first 3 mm."""
+    compared = []
+
+    def recorded(scene, first, second, *rest):
+        compared.extend(zip(first.tolist(), second.tolist()))
+        return curved.curved_finds(scene, first, second, *rest)
+
+    monkeypatch.setattr(contacts, "curved_finds", recorded)
+    found = contacts_of(
+        [ball("one", 50, (0, 0, 0)), ball("again", 50, (-1, 0, 0)), ball("other", 50, (103, 0, 0))]
+    )
+    assert compared == [(0, 2), (1, 2)]
+    assert [(each.first, each.second) for each in found.overlaps] == [(0, 1)]
+    widths = {(gap.first, gap.second): gap.least_mm for gap in found.gaps}
+    assert widths == {(0, 2): pytest.approx(3, abs=0.3), (1, 2): pytest.approx(4, abs=0.3)}
+
+
+def test_a_solid_in_a_hollow_as_large_keeps_its_gap():
+    """A peg of 49 mm in a bore of 50 mm through a block not much larger: boxes nearly alike, nothing shared."""
+    found = contacts_of([bored("block", (-52, -52, 0), (52, 52, 100), 50.0), peg("peg", 49.0, 0, 100)])
+    assert found.overlaps == () and any(gap.least_mm == pytest.approx(1, abs=0.05) for gap in found.gaps)
