@@ -11,6 +11,7 @@ import difflib
 import re
 import unicodedata
 from collections.abc import Iterable, Mapping, Sequence
+from functools import lru_cache
 from typing import Generic, TypeVar
 
 from movement_core.errors import UnknownName
@@ -21,6 +22,7 @@ SHOWN = 12  # candidates written out in a message
 SIMILAR = 0.5  # least similarity of a name that is offered in place of an unknown one
 
 
+@lru_cache(maxsize=20_000)  # every name that is not found is compared with all that are known
 def words(name: str) -> tuple[str, ...]:
     """The words of a name, lower case, without accents and punctuation."""
     plain = unicodedata.normalize("NFKD", name.casefold().replace("'", "").replace("’", ""))

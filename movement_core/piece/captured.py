@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from movement_core.piece.frame import extents_of_points, find_frame
 from movement_core.piece.outline import SolidOutline
 from movement_core.piece.tags import Tags
+from movement_core.piece.vectors import box_of
 from movement_core.wording import say
 
 FloatArray = NDArray[np.float64]
@@ -33,8 +34,7 @@ def reasons_to_ask(outlines: Sequence[SolidOutline], said: Sequence[bool] | None
     """
     if not outlines:
         return []
-    low = np.array([o.points.min(axis=0) for o in outlines])
-    high = np.array([o.points.max(axis=0) for o in outlines])
+    low, high = (np.array(corners) for corners in zip(*(box_of(o.points) for o in outlines)))
     known = said or [False] * len(outlines)
     return ["" if known[index] else _reason(index, outlines, low, high) for index in range(len(outlines))]
 
@@ -64,7 +64,7 @@ def _reason(index: int, outlines: Sequence[SolidOutline], low: FloatArray, high:
 def _housed_sides(axes: FloatArray, points: FloatArray, others: list[FloatArray]) -> tuple[int, int]:
     """How many of the two edges, and of the two ends, lie inside another part's box."""
     own = points @ axes.T
-    low, high = own.min(axis=0), own.max(axis=0)
+    low, high = box_of(own)
     housed = {(axis, end): False for axis in (0, 2) for end in (0, 1)}
     for other in others:
         centre, size = extents_of_points(other, axes)

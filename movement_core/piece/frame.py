@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 from movement_core.piece.facts import Fact, inferred, missing, tagged
 from movement_core.piece.outline import SolidOutline
 from movement_core.piece.tags import Tags
-from movement_core.piece.vectors import cross
+from movement_core.piece.vectors import box_of, cross
 from movement_core.wording import phrase, say
 
 FloatArray = NDArray[np.float64]
@@ -110,8 +110,7 @@ def _remembering(measure: Measure) -> Measure:
 
 def extents_of_points(points: FloatArray, axes: FloatArray) -> tuple[FloatArray, FloatArray]:
     """Centre (3,) and lengths (3,) of the box of (N, 3) points along three orthonormal rows."""
-    along = points @ axes.T
-    low, high = along.min(axis=0), along.max(axis=0)
+    low, high = box_of(points @ axes.T)
     return (low + high) / 2 @ axes, high - low
 
 
@@ -170,7 +169,7 @@ def _tightest_around(outline: SolidOutline, normal: FloatArray, candidates: list
             met |= same[place]
     flats = flats[tried]
     ups = cross(np.broadcast_to(normal, flats.shape), flats)
-    areas = (np.ptp(outline.points @ flats.T, axis=0) * np.ptp(outline.points @ ups.T, axis=0)).tolist()
+    areas = (np.ptp(flats @ outline.points.T, axis=1) * np.ptp(ups @ outline.points.T, axis=1)).tolist()
     best = 0
     for place, area in enumerate(areas):
         if area < areas[best] * (1 - 1e-6):

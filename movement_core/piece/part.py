@@ -18,6 +18,7 @@ from movement_core.piece.frame import Frame, Measure, find_frame
 from movement_core.piece.outline import SolidOutline
 from movement_core.piece.ring_facts import rings_from_tags
 from movement_core.piece.tags import MOISTURES, TagProblem, Tags
+from movement_core.piece.vectors import box_of
 from movement_core.section.rings import Rings
 from movement_core.wood import Species
 from movement_core.wording import say
@@ -99,8 +100,8 @@ def parts_of(solids: Sequence[Solid], shop: Shop | None = None) -> tuple[Part, .
 def _centre(outlines: Sequence[SolidOutline]) -> NDArray[np.float64] | None:
     if len(outlines) < 2:
         return None
-    points = np.vstack([o.points for o in outlines])
-    return np.asarray((points.min(axis=0) + points.max(axis=0)) / 2)
+    low, high = box_of(np.array([box_of(o.points) for o in outlines]))
+    return np.asarray((low + high) / 2)
 
 
 def _part(solid: Solid, ask: str, centre: NDArray[np.float64] | None, shop: Shop | None) -> Part:

@@ -57,9 +57,14 @@ def tags_from_text(part: str, text: str, where: str) -> Tags:
     return replace(tags, problems=(*problems, *tags.problems))
 
 
+MOST_TOLD = 20  # words of one tag that are no words of ours and are told one by one
+
+
 def _split_items(part: str, inside: str, where: str) -> tuple[dict[str, str], list[TagProblem]]:
+    """Word → value of the items of a tag, and what is wrong with them; each word is told once."""
     said: dict[str, str] = {}
-    problems: list[TagProblem] = []
+    unknown: dict[str, None] = {}
+    twice: dict[str, None] = {}
     for position, item in enumerate(piece.strip() for piece in inside.split(";")):
         if not item:
             continue
@@ -67,27 +72,36 @@ def _split_items(part: str, inside: str, where: str) -> tuple[dict[str, str], li
         word, value = (match.group(1).lower(), match.group(2)) if match else (item, "")
         if position == 0 and (word not in WORDS or _is_species(item)):
             word, value = "species", item
-        elif word not in WORDS:
-            near = did_you_mean(word, WORDS)
-            message = say(
-                "{where}: {word!r} is not a word of ours. Allowed: {names}.",
-                where=where,
-                word=word,
-                names=", ".join(WORDS),
-            )
-            problems.append(TagProblem(part, word, f"{message} {near}".rstrip()))
-            continue
-        if word in said:
-            problems.append(
-                TagProblem(
-                    part,
-                    word,
-                    say("{where}: {word!r} is said twice; the first counts.", where=where, word=word),
-                )
-            )
-            continue
-        said[word] = value
-    return said, problems
+        if word not in WORDS:
+            unknown[word] = None
+        elif word in said:
+            twice[word] = None
+        else:
+            said[word] = value
+    told = [_not_ours(part, word, where) for word in list(unknown)[:MOST_TOLD]]
+    if len(unknown) > MOST_TOLD:
+        count = len(unknown) - MOST_TOLD
+        told.append(
+            TagProblem(part, "", say("{where}: {count} more words are not ours", where=where, count=count))
+        )
+    told += [
+        TagProblem(
+            part, word, say("{where}: {word!r} is said twice; the first counts.", where=where, word=word)
+        )
+        for word in twice
+    ]
+    return said, told
+
+
+def _not_ours(part: str, word: str, where: str) -> TagProblem:
+    near = did_you_mean(word, WORDS)
+    message = say(
+        "{where}: {word!r} is not a word of ours. Allowed: {names}.",
+        where=where,
+        word=word,
+        names=", ".join(WORDS),
+    )
+    return TagProblem(part, word, f"{message} {near}".rstrip())
 
 
 def _is_species(text: str) -> bool:

@@ -1,4 +1,4 @@
-"""Vectors square to others: few at a time, for which numpy's own cross product costs several times its sums."""
+"""Vectors square to others and boxes round points, where numpy's own way costs several times its sums."""
 
 from __future__ import annotations
 
@@ -18,6 +18,15 @@ def cross(one: Floats, other: Floats) -> Floats:
     result[..., 1] = c * x - a * z
     result[..., 2] = a * y - b * x
     return result
+
+
+def box_of(points: Floats) -> tuple[Floats, Floats]:
+    """Low and high corner (K,) of the box of points (…, K).
+
+    Numpy finds the least of a few long rows some ten times faster than of many short ones.
+    """
+    rows = np.ascontiguousarray(points.reshape(-1, points.shape[-1]).T)
+    return rows.min(axis=1), rows.max(axis=1)
 
 
 def square_to(direction: Floats) -> tuple[Floats, Floats]:

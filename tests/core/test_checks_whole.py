@@ -14,7 +14,7 @@ from movement_core.piece.whole import whole_piece
 from movement_core.sheet.between import between_entry
 from movement_core.sheet.between_text import between_lines
 from movement_core.sources import PROVENANCES
-from tests.core.contact_solids import STILL, blocks, piece_of, prism
+from tests.core.contact_solids import STILL, blocks, peg, piece_of, prism
 from tests.core.whole_pieces import DAY, HOME, OAK, TURNED, found, only, whole
 
 # ---- panels in frames ------------------------------------------------------------------------------------------
@@ -365,6 +365,15 @@ def test_solids_in_the_same_place():
     pairs = [(one, f"{OAK}; grain x; show z"), (other, f"{OAK}; grain y; show z")]
     assert only(pairs, "drawn-twice").figures["depth_mm"] == pytest.approx(10, abs=1e-3)
     assert not found(side_with(OUTSIDE), "drawn-twice")
+
+
+def test_a_volume_that_is_not_known_is_left_out_of_an_overlap():
+    rail, pin = blocks("rail", [((-30, -30, 0), (30, 30, 40))]), peg("pin", 5, -9, 30)
+    one = only([(rail, f"{OAK}; grain x"), (pin, f"{OAK}; grain z")], "drawn-twice")
+    assert one.figures == {"depth_mm": 30.0}
+    assert one.message.startswith(
+        "by the meshes of their curved faces they are drawn in the same place, some 30.00"
+    )
 
 
 # ---- limits ----------------------------------------------------------------------------------------------------

@@ -69,6 +69,46 @@ def test_a_kernel_that_cannot_tell_leaves_an_overlap_as_the_mesh_shows_it():
     assert overlap.depth_mm == pytest.approx(30.0)  # from the rail's face to the peg's end
 
 
+class Counts:
+    """A kernel that notes which pairs it is asked about, and says that they share a litre."""
+
+    def __init__(self):
+        self.asked = []
+
+    def face_distance(self, *_):
+        return None
+
+    def shared_volume(self, *pair):
+        self.asked.append(pair)
+        return 1e6
+
+
+@pytest.mark.parametrize(
+    "make, count",
+    [
+        (lambda n, x: peg(f"peg {n}", 5, -9, 30, centre=(x, 0)), 24),
+        (lambda n, x: ball(f"ball {n}", 9, (x, 0, 20)), 6),
+    ],
+    ids=["pegs", "balls"],
+)
+def test_a_kernel_is_asked_for_a_few_volumes_and_the_other_overlaps_are_told_by_their_meshes(make, count):
+    rail = blocks("rail", [((-30, -30, 0), (2000, 30, 40))])
+    bodies = [rail, *(make(n, 41.5 * n + n * n / 50) for n in range(30))]
+    kernel = Counts()
+    found = contacts_of(bodies, kernel=kernel).overlaps
+    assert [(one.first, one.second) for one in found] == [(0, n + 1) for n in range(30)]
+    assert len(kernel.asked) == count
+    assert [not np.isnan(one.volume_mm3) for one in found] == [True] * count + [False] * (30 - count)
+
+
+def test_a_kernel_is_not_asked_how_two_balls_cut_each_other():
+    kernel = Counts()
+    (overlap,) = contacts_of(
+        [ball("ball", 10, (0, 0, 0)), ball("other", 10, (9, 0, 0))], kernel=kernel
+    ).overlaps
+    assert kernel.asked == [] and np.isnan(overlap.volume_mm3) and overlap.depth_mm > 1
+
+
 @pytest.mark.parametrize("order", [1, -1])
 @pytest.mark.parametrize("spoilt", [False, True])
 def test_a_ball_wholly_inside_a_block_is_found_though_no_face_is_cut(order, spoilt):

@@ -87,6 +87,15 @@ def test_a_bad_item_names_the_part_the_word_and_the_way_out(text, word, said):
     assert str(problem).startswith("part 'Leg 2': label")
 
 
+def test_words_said_again_and_again_are_told_once_and_many_that_are_not_ours_in_one_line():
+    again = tags_from_text("p", "wood{white oak; built 8" + "; oka; built 9" * 5000 + "}", "label")
+    assert [problem.word for problem in again.problems] == ["oka", "built"]
+    many = "; ".join(f"w{number}" for number in range(25))
+    *told, rest = tags_from_text("p", f"wood{{white oak; {many}; grain x}}", "label").problems
+    assert [problem.word for problem in told] == [f"w{number}" for number in range(20)]
+    assert rest.message == "label: 5 more words are not ours"
+
+
 def test_a_bad_item_costs_only_itself():
     tags = tags_from_text("p", "wood{white oak; grian x; built 9}", "label")
     assert tags.species is not None and tags.fitted_mc == 9 and len(tags.problems) == 1

@@ -20,7 +20,7 @@ Vectors = NDArray[np.float64]
 Triangles = NDArray[np.int64]
 
 LEAST_STEPS = 12  # in a full turn: a thin peg is still round
-MOST_FACETS = 500_000  # of one face (own judgement): a ball of 2 m has as many; more fill the memory
+MOST_FACETS = 250_000  # of one face (own judgement): a ball of 1 m has as many; more take seconds
 SAME = 1e-6  # parameters nearer to each other than this, over their range, are the same
 
 _TURNED = (Part.Cylinder, Part.Cone, Part.Sphere, Part.Toroid, Part.SurfaceOfRevolution)

@@ -17,7 +17,7 @@ import Part
 from numpy.typing import NDArray
 
 from movement_core.piece.contact.bodies import CHORD_MM
-from movement_core.piece.vectors import square_to
+from movement_core.piece.vectors import box_of, square_to
 from workbench_pkg.host.meshing import mesh_of
 
 Vectors = NDArray[np.float64]
@@ -122,8 +122,7 @@ class OwnSolid:
     def ranges(self, directions: Vectors) -> tuple[Vectors, Vectors]:
         """Least and greatest s · d over the points s of the solid for each of the rows d (3, 3)."""
         if self.flat:
-            along = self.vertices @ directions.T
-            return along.min(axis=0), along.max(axis=0)
+            return box_of(self.vertices @ directions.T)
         key = (np.round(directions, 12) + 0.0).tobytes()
         if key not in self._ranges:  # asked again for every link
             self._ranges[key] = _curved_ranges(self.solid, directions)

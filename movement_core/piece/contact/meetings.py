@@ -13,7 +13,7 @@ import numpy as np
 
 from movement_core.piece.contact.found import FLAT, ROUND, Contact, Gap, Overlap, Touching
 from movement_core.piece.contact.polygons import Floats
-from movement_core.piece.vectors import square_to
+from movement_core.piece.vectors import box_of, square_to
 
 FACE, CORNER, GROOVE, MORTISE = "face to face", "in a corner", "in a groove", "in a mortise"
 DOVETAIL, LAP, ROUND_HOLE, CURVED_FIT = "dovetailed", "lapped", "in a round hole", "curved"
@@ -141,8 +141,9 @@ def _behind_each_other(one: Contact | Gap, other: Contact | Gap, axis: Floats) -
     along = along / np.hypot(*along)
     turn = np.array([[along[0], -along[1]], [along[1], along[0]]])
     a, b = a @ turn, b @ turn
-    shared = np.minimum(a.max(axis=0), b.max(axis=0)) - np.maximum(a.min(axis=0), b.min(axis=0))
-    return bool((shared > 0.5 * np.minimum(np.ptp(a, axis=0), np.ptp(b, axis=0))).all())
+    (a_low, a_high), (b_low, b_high) = box_of(a), box_of(b)
+    shared = np.minimum(a_high, b_high) - np.maximum(a_low, b_low)
+    return bool((shared > 0.5 * np.minimum(a_high - a_low, b_high - b_low)).all())
 
 
 def _shape(

@@ -20,6 +20,7 @@ from movement_core.piece.contact.pairs import chunks, ranges
 from movement_core.piece.contact.polygons import SNAP_MM, Floats, area, mean_width, shared, without
 from movement_core.piece.contact.rays import Kernel
 from movement_core.piece.contact.scene import ACROSS_RAY, RAY, Ints, Scene, Shell
+from movement_core.piece.vectors import box_of
 
 Bools = NDArray[np.bool_]
 
@@ -27,12 +28,20 @@ HAIR_MM = 1e-4  # how far a face is moved inward to measure what lies inside
 LEAST_VOLUME_MM3 = 1.0  # less is what a kernel makes of faces that touch
 MOST_PROBES = 500  # points of a curved face that are looked for inside another solid
 MOST_PAIRS = 100_000  # of points and boxes of facets that are compared at once
+MOST_ASKED, DEAR = 24, 4
+"""Volumes of curved overlaps that a kernel is asked for in one piece, and as how many one counts in which a face is no
+cylinder (own judgement): a boolean takes a fiftieth of a second, such a one a tenth, and two such faces seconds."""
 ROUND_OFF_MM = 4 * CHORD_MM  # a peg in a hole of its size overlaps it by the chords of both meshes
 
 
 def overlaps(scene: Scene, first: Ints, second: Ints, kernel: Kernel | None = None) -> list[Overlap]:
-    """Every pair of near bodies that share more than a touch; volumes of curved ones from a kernel if given."""
+    """Every pair of near bodies that share more than a touch; volumes of curved ones from a kernel if given.
+
+    The kernel is not asked where two solids with faces that are no cylinders meet, nor beyond MOST_ASKED: there the
+    volume stays unknown, and that they overlap is what their meshes tell.
+    """
     found = []
+    left = MOST_ASKED
     alike = Alike(scene.bodies)
     known: dict[Hashable, tuple[int, Overlap | None]] = {}  # kind of pair → a first body, and what it shares
     first, second = _not_apart(scene, first, second)
@@ -44,7 +53,10 @@ def overlaps(scene: Scene, first: Ints, second: Ints, kernel: Kernel | None = No
         else:
             overlap = overlap_of(scene, one, other)
             if overlap is not None and not overlap.exact and kernel is not None:
-                overlap = _asked(overlap, kernel)
+                cost = _cost(scene, overlap)
+                if cost <= left:
+                    left -= cost
+                    overlap = _asked(overlap, kernel)
             if kind is not None:
                 known[kind] = one, overlap
         if overlap is not None:
@@ -56,6 +68,15 @@ def _carried(overlap: Overlap, first: int, second: int, turn: Floats, shift: Flo
     """The same overlap between two other bodies that stand alike."""
     centre, direction = turn @ overlap.centre + shift, turn @ overlap.direction
     return replace(overlap, first=first, second=second, centre=centre, direction=direction)
+
+
+def _cost(scene: Scene, overlap: Overlap) -> int:
+    """As how many volumes that of an overlap counts; more than there are where it is not to be asked for."""
+    formed = [
+        any(face.cylinder is None for face in scene.bodies[body].curved)
+        for body in (overlap.first, overlap.second)
+    ]
+    return MOST_ASKED + 1 if all(formed) else DEAR if any(formed) else 1
 
 
 def _asked(overlap: Overlap, kernel: Kernel) -> Overlap | None:
@@ -121,7 +142,7 @@ def _measured(scene: Scene, one: int, other: int, curved: bool) -> Overlap | Non
         depth = float((high - low)[thin])
         return Overlap(one, other, depth, float("nan"), np.eye(3)[thin], (low + high) / 2, exact=False)
     cloud = np.concatenate(points)
-    extents = np.ptp(cloud @ np.array(normals).T, axis=0)
+    extents = np.ptp(np.array(normals) @ cloud.T, axis=1)
     thinnest = int(np.argmin(extents))
     return Overlap(
         one,
@@ -129,7 +150,7 @@ def _measured(scene: Scene, one: int, other: int, curved: bool) -> Overlap | Non
         depth_mm=float(extents[thinnest]),
         volume_mm3=float("nan") if curved else volume,
         direction=normals[thinnest],
-        centre=(cloud.min(axis=0) + cloud.max(axis=0)) / 2,
+        centre=np.add(*box_of(cloud)) / 2,
         exact=not curved,
     )
 
@@ -209,11 +230,12 @@ def inside(scene: Scene, body: int, points: Floats) -> Bools:
 
 def _in_boxes(spots: Floats, low: Floats, high: Floats) -> tuple[Ints, Ints]:
     """Which points (N, 2) lie in which boxes. Many are halved into neighbours, which meet only the boxes near them."""
-    (x0, y0), (x1, y1) = spots.min(axis=0), spots.max(axis=0)
+    least, most = box_of(spots)
+    (x0, y0), (x1, y1) = least, most
     near = np.flatnonzero((high[:, 0] >= x0) & (high[:, 1] >= y0) & (low[:, 0] <= x1) & (low[:, 1] <= y1))
     low, high = low[near], high[near]
     if len(spots) > 1 and len(spots) * len(near) > MOST_PAIRS:
-        order = np.argsort(spots[:, np.ptp(spots, axis=0).argmax()], kind="stable")
+        order = np.argsort(spots[:, (most - least).argmax()], kind="stable")
         halves = [(half, _in_boxes(spots[half], low, high)) for half in np.array_split(order, 2)]
         return np.concatenate([half[point] for half, (point, _) in halves]), np.concatenate(
             [near[box] for _, (_, box) in halves]

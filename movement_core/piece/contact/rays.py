@@ -17,7 +17,7 @@ from movement_core.piece.contact.found import CONTACT_MM, CURVED, Contact, Gap
 from movement_core.piece.contact.pairs import GAP_ANGLE
 from movement_core.piece.contact.polygons import Bools, Floats, holds
 from movement_core.piece.contact.scene import Scene
-from movement_core.piece.vectors import cross, square_to
+from movement_core.piece.vectors import box_of, cross, square_to
 
 MESH_MM = 2 * CHORD_MM  # how far widths between two meshes may be off
 SAMPLE_MM = 8.0  # rays stand at most this far apart
@@ -212,12 +212,13 @@ def _among(
 ) -> Floats:
     """``_to_mesh`` among triangles with their boxes. Many rays are halved into neighbours, each of which meets only
     the triangles near it."""
-    near = _meet(low, high, points.min(axis=0) - reach, points.max(axis=0) + reach)
+    least, most = box_of(points)
+    near = _meet(low, high, least - reach, most + reach)
     triangles, low, high = triangles[near], low[near], high[near]
     if not len(triangles):
         return np.full(len(points), np.inf)
     if len(points) > FEW_RAYS and len(points) * len(triangles) > MOST_PAIRS:
-        order = np.argsort(points[:, np.ptp(points, axis=0).argmax()], kind="stable")
+        order = np.argsort(points[:, (most - least).argmax()], kind="stable")
         result = np.empty(len(points))
         for half in np.array_split(order, 2):
             result[half] = _among(triangles, low, high, points[half], normals[half], reach)
@@ -292,5 +293,5 @@ def _box_loop(points: Floats, normal: Floats) -> Floats:
     aside, up = square_to(normal)
     middle = points.mean(axis=0)
     flat = (points - middle) @ np.stack([aside, up], axis=1)
-    (x0, y0), (x1, y1) = flat.min(axis=0), flat.max(axis=0)
+    (x0, y0), (x1, y1) = box_of(flat)
     return np.asarray([middle + x * aside + y * up for x, y in ((x0, y0), (x1, y0), (x1, y1), (x0, y1))])

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from movement_core.piece.contact.bodies import Body
 from movement_core.piece.contact.polygons import Floats, region_of
-from movement_core.piece.vectors import cross
+from movement_core.piece.vectors import box_of, cross
 
 Ints = NDArray[np.int64]
 
@@ -87,8 +87,8 @@ class Shell:
         """Looking along RAY: the edges (E, 2, 2), the first edge of each facet, and the facets' boxes, low and high."""
         edges = self.edges @ ACROSS_RAY
         starts = np.flatnonzero(np.diff(self.facet, prepend=-1))
-        low = np.minimum.reduceat(edges.min(axis=1), starts)
-        return edges, starts, low, np.maximum.reduceat(edges.max(axis=1), starts)
+        low = np.minimum.reduceat(np.minimum(edges[:, 0], edges[:, 1]), starts)
+        return edges, starts, low, np.maximum.reduceat(np.maximum(edges[:, 0], edges[:, 1]), starts)
 
     def section(self, origin: Floats, normal: Floats, across: Floats, up: Floats) -> Floats:
         """(E, 2, 2) region in which a plane cuts the body, in the frame (origin, across, up) of the plane."""
@@ -140,10 +140,7 @@ class Scene:
     @cached_property
     def curved_boxes(self) -> list[list[tuple[Floats, Floats]]]:
         """For each body the (low, high) boxes of its curved faces."""
-        return [
-            [(face.triangles.min(axis=(0, 1)), face.triangles.max(axis=(0, 1))) for face in body.curved]
-            for body in self.bodies
-        ]
+        return [[box_of(face.triangles) for face in body.curved] for body in self.bodies]
 
     @cached_property
     def shells(self) -> dict[int, Shell]:
@@ -176,8 +173,7 @@ def scene_of(bodies: Sequence[Body]) -> Scene:
     for index, body in enumerate(bodies):
         boxes = [loop for face in body.planar for loop in face.loops[:1]]
         boxes += [face.triangles.reshape(-1, 3) for face in body.curved]
-        around = np.concatenate(boxes)
-        low[index], high[index] = around.min(axis=0), around.max(axis=0)
+        low[index], high[index] = box_of(np.concatenate(boxes))
         for number, face in enumerate(body.planar):
             outer = face.loops[0]
             owners.append(index)
@@ -247,12 +243,12 @@ def _shell(body: Body) -> Shell:
         for loop in face.loops:
             edges.append(np.stack([loop, np.roll(loop, -1, axis=0)], axis=1))
             facet.append(np.full(len(loop), number))
-        normals.append(face.normal)
+        normals.append(face.normal[None])
     count = len(normals)
     for curved in body.curved:
         triangles = curved.triangles
-        edges.append(np.stack([triangles, np.roll(triangles, -1, axis=1)], axis=2).reshape(-1, 2, 3))
+        edges.append(triangles[:, [(0, 1), (1, 2), (2, 0)]].reshape(-1, 2, 3))
         facet.append(np.repeat(np.arange(count, count + len(triangles)), 3))
-        normals.extend(cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0]))
+        normals.append(cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0]))
         count += len(triangles)
-    return Shell(np.concatenate(edges), np.concatenate(facet), np.array(normals), len(body.planar))
+    return Shell(np.concatenate(edges), np.concatenate(facet), np.concatenate(normals), len(body.planar))

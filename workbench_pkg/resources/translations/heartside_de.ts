@@ -4960,6 +4960,10 @@
         <translation>Nutklotz</translation>
     </message>
     <message>
+        <source>by the meshes of their curved faces they are drawn in the same place, some {depth:.2f} mm deep: what joins them cannot be told</source>
+        <translation>nach den Netzen ihrer runden Flächen sind sie am selben Ort gezeichnet, etwa {depth:.2f} mm tief: Was sie verbindet, ist nicht zu sagen</translation>
+    </message>
+    <message>
         <source>byte {byte} is no text: this is not a logger's text file</source>
         <translation>Byte {byte} ist kein Text: Dies ist keine Textdatei eines Loggers</translation>
     </message>
@@ -12546,6 +12550,10 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     <message>
         <source>{where}: {count} cells under a heading of {count2}, so nothing of the row is read. To do: put cells with a {delimiter} in them in quotes, and write decimals with a point</source>
         <translation>{where}: {count} Zellen unter einem Kopf von {count2}, darum wird nichts aus der Zeile gelesen. Zu tun: Zellen mit {delimiter} in Anführungszeichen setzen und Dezimalen mit Punkt schreiben</translation>
+    </message>
+    <message>
+        <source>{where}: {count} more words are not ours</source>
+        <translation>{where}: {count} weitere Wörter sind nicht unsere</translation>
     </message>
     <message>
         <source>{where}: {part!r} and {other!r} stand here twice; the first counts.</source>
