@@ -14,14 +14,13 @@ from functools import cached_property
 import numpy as np
 
 from movement_core.piece.contact.blocks import Ints
-from movement_core.piece.contact.carried import middle_strains
 from movement_core.piece.contact.fixed_lines import fixed_lines
 from movement_core.piece.contact.found import Contact, Gap
 from movement_core.piece.contact.joints import GLUED_EDGE, UNTOLD, Joint
 from movement_core.piece.contact.network import ElasticParts, Network, Solution, Stops, Ties
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.contact.pressing import pressing_forces
-from movement_core.piece.contact.swelling import swelling_of
+from movement_core.piece.contact.swelling import courses, swelling_of
 from movement_core.piece.restrained_parts import WIDTH, Hold, elastic_parts, moduli_of
 from movement_core.piece.restrained_ties import (
     GIVE_MM3_PER_N,
@@ -37,7 +36,6 @@ from movement_core.wording import say
 
 PRESS_MM = 0.02  # faces that overlap by less would do so by the roughness of the wood (own judgement)
 ROUNDS = 6  # of looking for further stops that close because of the first
-LEFT_OUT = 1e-9  # of the largest course
 DRY_WEIGHT = 1.12  # of wood at 12 % ÷ its oven-dry weight
 MOST_STOPS = (
     300  # that are followed at once, the deepest overlaps first: more than furniture has, less than a stack
@@ -69,7 +67,7 @@ class PieceNetwork:
     ----------
     parts : as the network has them. shift_mm : (N, 3, 366) of their own zeros, and kept : (N, 3, 366) strains kept
         from them, with nothing stopped. stress_mpa : (N, 366) along each part's width, tension positive, with stops.
-    states : those solved, and course : (states, 366) how much of each there is on each day.
+    network, held : with the closed stops, and its state of each day.
     patches, stops : the springs and the closed stops, with the numbers of their joints. notes : what was not followed.
     """
 
@@ -77,8 +75,8 @@ class PieceNetwork:
     shift_mm: Floats
     kept: Floats
     stress_mpa: Floats
-    states: Solution
-    course: Floats
+    network: Network
+    held: Solution
     patches: tuple[tuple[int, Patch], ...]
     stops: tuple[Face, ...]
     notes: tuple[str, ...]
@@ -97,16 +95,14 @@ class PieceNetwork:
     def pushes(self, joint: int) -> list[Push]:
         """All springs of a joint that hold and all its stops that close, by its number."""
         springs, closed = self._of_joint.get(joint, ([], []))
-        each = self.states.tie_force_n[springs]
-        flat = each.reshape(3 * len(springs), each.shape[2]) @ self.course  # one product, not one a spring
-        forces = flat.reshape(len(springs), 3, flat.shape[1])
         found = []
+        forces = self.network.tie_force_n(self.held, springs) if springs else ()
         for place, force in zip(springs, forces):
             patch = self.patches[place][1]
             found.append(Push(force, patch.point, patch.area_mm2, patch.normal, patch.ends))
         for place in closed:
             face = self.stops[place][1]
-            force = -face.normal[:, None] * (self.states.stop_force_n[place] @ self.course)
+            force = -face.normal[:, None] * self.held.stop_force_n[place]
             found.append(Push(force, face.centre, face.area_mm2, face.normal, np.concatenate(face.outline)))
         return found
 
@@ -123,7 +119,7 @@ class PieceParts:
         boards: dict[tuple[Species, float], BoardStiffness] = {}
         self.moduli = [moduli_of(one, boards) for one in solved]
         self.lines = fixed_lines([one.part for one in solved], joints)
-        self.modes, self.course = courses(np.array([middle_strains(one) for one in self.swellings]))
+        self.modes, self.course = courses(self.swellings)
         self._density = [_density(one) for one in solved]
         self._patches: dict[int, list[Patch]] = {}  # of joints of which something is told, by their number
 
@@ -180,13 +176,14 @@ def piece_network(piece: PieceParts, if_solid: bool, ground: int = 0) -> PieceNe
         force = pressing_forces(room_days(network, some, unstopped, course), network.give(some, pushed))
         states, days = _beside(unstopped, pushed), np.concatenate([course, force])
     across = np.array([one.e_mpa[WIDTH] for one in moduli])
+    loose, held = free.at(course), states.at(days)
     return PieceNetwork(
         first,
-        np.asarray(free.shift_mm @ course),
-        np.asarray(free.kept @ course),
-        np.asarray(across[:, None] * (states.kept[:, WIDTH] @ days)),
-        states,
-        days,
+        loose.shift_mm,
+        loose.kept,
+        np.asarray(across[:, None] * held.kept[:, WIDTH]),
+        network,
+        held,
         tuple(patches),
         tuple(faces[place] for place in order.tolist()),
         _left_open(int((more & ~closed).sum())),
@@ -197,32 +194,6 @@ def _left_open(count: int) -> tuple[str, ...]:
     if not count:
         return ()
     return (say("{count} faces that meet were not followed: what they press is not told", count=count),)
-
-
-def courses(strains: Floats) -> tuple[Floats, Floats]:
-    """Strains (N, 3, days) as few states (N, 3, states) times their courses (states, days), to a part in 10⁹.
-
-    Gram and Schmidt's way, the largest course that is left next: parts that are alike follow one course.
-    """
-    flat = strains.reshape(-1, strains.shape[2])
-    rest = flat.copy()
-    found: list[Floats] = []
-    least = LEFT_OUT * float(np.linalg.norm(rest, axis=1).max(initial=0.0))
-    while len(found) < min(rest.shape):
-        sizes = np.linalg.norm(rest, axis=1)
-        place = int(sizes.argmax())
-        if sizes[place] <= least:
-            break
-        course = rest[place] / sizes[place]
-        for before in found:  # once more, against rounding
-            course = course - (course @ before) * before
-        course = course / np.linalg.norm(course)
-        found.append(course)
-        rest -= np.outer(rest @ course, course)
-    days = np.array(
-        found or [np.zeros(strains.shape[2])]
-    )  # a piece in which nothing moves has one course too
-    return np.asarray((flat @ days.T).reshape(*strains.shape[:2], -1)), days
 
 
 def room_days(network: Network, stops: Stops, states: Solution, course: Floats) -> Floats:
@@ -296,6 +267,5 @@ def _beside(one: Solution, other: Solution) -> Solution:
         np.concatenate([one.shift_mm, other.shift_mm], axis=2),
         np.concatenate([one.strain, other.strain], axis=2),
         np.concatenate([one.kept, other.kept], axis=2),
-        np.concatenate([one.tie_force_n, other.tie_force_n], axis=2),
         np.concatenate([still, other.stop_force_n], axis=1),
     )

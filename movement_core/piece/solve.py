@@ -438,8 +438,10 @@ def _cup(
     if flattened is None or moved.cup_range_mm is None:
         return None
     width, thickness = part.frame.width_mm, part.frame.thickness_mm
-    strains = [species.strain(way, flattened, mc) for way in ("radial", "tangential")]
-    ringed = section_movement(width, thickness, rings, *strains)
+    ringed = moved
+    if flattened != part.fitted_mc.value:
+        strains = [species.strain(way, flattened, mc) for way in ("radial", "tangential")]
+        ringed = section_movement(width, thickness, rings, *strains)
     if ringed.cup_range_mm is None:
         return None
     coefficient = strain_at_ring_angle(

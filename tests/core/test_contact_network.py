@@ -42,11 +42,12 @@ def stops_for(parts, rng, count=5):
     return Stops(pairs, points, normals, rng.uniform(0, 2, count), np.full(count, 1e-6))
 
 
-def on_parts(parts, ties, found, stops=None):
+def on_parts(net, found, stops=None):
     """(N, 3, states) sum of all forces on each part."""
-    total = np.zeros((len(parts.centre), 3, found.strain.shape[2]))
-    np.add.at(total, ties.pairs[:, 0], found.tie_force_n)
-    np.add.at(total, ties.pairs[:, 1], -found.tie_force_n)
+    total = np.zeros((len(net.parts.centre), 3, found.strain.shape[2]))
+    forces = net.tie_force_n(found)
+    np.add.at(total, net.ties.pairs[:, 0], forces)
+    np.add.at(total, net.ties.pairs[:, 1], -forces)
     if stops is not None:
         pressed = stops.normals[:, :, None] * found.stop_force_n[:, None, :]
         np.add.at(total, stops.pairs[:, 0], -pressed)
@@ -59,12 +60,13 @@ def on_parts(parts, ties, found, stops=None):
 def test_every_part_is_in_balance_with_stops_and_without(seed):
     parts, ties, free, rng = network(seed)
     stops = stops_for(parts, rng)
+    net = Network(parts, ties)
     for chosen in (None, stops):
-        found = Network(parts, ties).solve(free, chosen)
-        scale = max(1.0, float(np.abs(found.tie_force_n).max()))
-        assert np.abs(on_parts(parts, ties, found, chosen)).max() < 1e-4 * scale
+        found = net.solve(free, chosen)
+        scale = max(1.0, float(np.abs(net.tie_force_n(found)).max()))
+        assert np.abs(on_parts(net, found, chosen)).max() < 1e-4 * scale
     assert found.stop_force_n.min() >= 0
-    room = Network(parts, ties).room_mm(stops, found)
+    room = net.room_mm(stops, found)
     assert room.min() > -1e-6 * found.stop_force_n.max() - 1e-6
     assert np.abs(np.where(found.stop_force_n > 1e-3, room, 0)).max() < 1e-6 * found.stop_force_n.max() + 1e-6
 
@@ -73,8 +75,9 @@ def test_every_part_is_in_balance_with_stops_and_without(seed):
 @QUICK
 def test_nothing_bears_a_force_where_nothing_is_restrained(seed):
     parts, ties, free, _ = network(seed, tree=True)
-    found = Network(parts, ties).solve(free)
-    assert np.abs(found.tie_force_n).max() < 0.05  # the weak ground pulls a little
+    net = Network(parts, ties)
+    found = net.solve(free)
+    assert np.abs(net.tie_force_n(found)).max() < 0.05  # the weak ground pulls a little
     assert np.abs(found.kept).max() < 1e-6
 
 
@@ -82,8 +85,25 @@ def test_nothing_bears_a_force_where_nothing_is_restrained(seed):
 @QUICK
 def test_force_follows_the_change_of_moisture_in_proportion(seed, factor):
     parts, ties, free, _ = network(seed)
-    one, other = Network(parts, ties).solve(free), Network(parts, ties).solve(factor * free)
-    assert other.tie_force_n == pytest.approx(factor * one.tie_force_n, rel=1e-6, abs=1e-3)
+    net = Network(parts, ties)
+    one, other = (net.tie_force_n(net.solve(strains)) for strains in (free, factor * free))
+    assert other == pytest.approx(factor * one, rel=1e-6, abs=1e-3)
+
+
+@given(seeds)
+@QUICK
+def test_forces_of_ties_of_one_pair_and_of_sums_of_states_are_those_of_all(seed):
+    parts, ties, free, rng = network(seed)
+    pairs = np.concatenate([ties.pairs, ties.pairs[[2, 2]]])
+    points = np.concatenate([ties.points, rng.uniform(-200, 1000, (2, 3))])
+    net = Network(parts, Ties(pairs, points, np.concatenate([ties.stiffness, ties.stiffness[[0, 1]]])))
+    found, course = net.solve(free), rng.uniform(-1, 1, (2, 5))
+    forces, alike = net.tie_force_n(found), [2, len(pairs) - 2, len(pairs) - 1]
+    scale = float(np.abs(forces).max())
+    assert net.tie_force_n(found, alike) == pytest.approx(forces[alike], rel=1e-9, abs=1e-9 * scale)
+    assert net.tie_force_n(found.at(course)) == pytest.approx(
+        forces @ course, rel=1e-9, abs=1e-9 * scale + 1e-6
+    )
 
 
 @given(seeds)
@@ -107,10 +127,11 @@ def test_the_order_of_parts_and_ties_does_not_matter(seed):
         *(getattr(parts, name)[order] for name in ("axes", "centre", "stiffness_n", "low_mm", "high_mm"))
     )
     swapped = Ties(place[ties.pairs[other]][:, ::-1], ties.points[other], ties.stiffness[other])
-    one = Network(parts, ties).solve(free)
-    two = Network(turned, swapped, ground=int(place[0])).solve(free[order])
-    scale = float(np.abs(one.tie_force_n).max())
-    assert two.tie_force_n == pytest.approx(-one.tie_force_n[other], rel=1e-5, abs=1e-6 * scale + 1e-3)
+    net, turned_net = Network(parts, ties), Network(turned, swapped, ground=int(place[0]))
+    one, two = net.solve(free), turned_net.solve(free[order])
+    forces = net.tie_force_n(one)
+    scale = float(np.abs(forces).max())
+    assert turned_net.tie_force_n(two) == pytest.approx(-forces[other], rel=1e-5, abs=1e-6 * scale + 1e-3)
     assert two.strain == pytest.approx(one.strain[order], rel=1e-5, abs=1e-8)
 
 

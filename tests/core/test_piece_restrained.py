@@ -13,8 +13,9 @@ from movement_core.checks import all_findings
 from movement_core.piece.contact.across import gap_year
 from movement_core.piece.contact.contacts import contacts_of
 from movement_core.piece.contact.found import Contact
+from movement_core.piece.contact.swelling import STILL as NO_STRAIN
+from movement_core.piece.contact.swelling import Span, Swelling, courses
 from movement_core.piece.restrained import PRESSED, PULLED, RELAXED, SHEARED, gap_years
-from movement_core.piece.restrained_network import courses
 from movement_core.piece.restrained_parts import moduli_of
 from movement_core.piece.restrained_ties import GLUE_N_PER_MM3, four_points, slip_modulus
 from movement_core.piece.solve import solve_piece
@@ -254,10 +255,27 @@ def test_four_points_keep_area_centre_and_second_moments():
 
 def test_few_courses_stand_for_all_days():
     rng = np.random.default_rng(3)
-    strains = rng.normal(size=(40, 3, 4)) @ rng.normal(size=(4, 366)) * 0.01
-    states, course = courses(strains)
-    assert states.shape[2] == 4
-    assert states @ course == pytest.approx(strains, abs=1e-8)
+    days = rng.normal(size=(40, 2, 4)) @ rng.normal(size=(4, 366)) * 0.01
+    spans = [[Span(each, each, each) for each in board] for board in days]
+    ranged = Span(None, spans[0][0].least - 0.001, spans[0][0].least + 0.001)  # its middle is what counts
+    boards = [Swelling(np.eye(3), np.zeros(3), (wide, thick, NO_STRAIN)) for wide, thick in spans]
+    states, course = courses(
+        [*boards, None, Swelling(np.eye(3), np.zeros(3), (ranged, NO_STRAIN, NO_STRAIN))]
+    )
+    assert states.shape == (42, 3, 4)
+    still = np.zeros(366)
+    strains = [[wide, thick, still] for wide, thick in days]
+    assert states @ course == pytest.approx(
+        np.array([*strains, [still] * 3, [days[0, 0], still, still]]), abs=1e-8
+    )
+
+
+def test_where_nothing_moves_there_is_one_course_of_nothing():
+    inert = Swelling(np.eye(3), np.zeros(3), (NO_STRAIN, NO_STRAIN, NO_STRAIN))
+    for parts in ([], [None], [inert, None]):
+        states, course = courses(parts)
+        assert states.shape == (len(parts), 3, 1) and course.shape == (1, 366)
+        assert not states.any() and not course.any()
 
 
 def test_slip_modulus():

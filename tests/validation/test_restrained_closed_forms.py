@@ -57,7 +57,7 @@ def test_two_bars_between_walls():
     network = Network(wide, network.ties)
     found = network.solve(along_x([0.0, 0.01, 0.004]))
     force = (0.01 * 300 + 0.004 * 200) / (300 / (700 * 1000) + 200 / (1200 * 500))
-    ours = np.abs(found.tie_force_n[:, 0, 0])
+    ours = np.abs(network.tie_force_n(found)[:, 0, 0])
     compared("two bars between walls", f"{GERE}, ch. 2", RECALLED, force, ours, "N", share=1e-3)
     middle = 0.01 * 300 - force * 300 / (700 * 1000)  # where the two meet
     assert found.shift_mm[1, 0, 0] + found.strain[1, 0, 0] * 150 == pytest.approx(middle, rel=1e-3)
@@ -67,8 +67,9 @@ def test_a_bar_of_steel_warmed_between_walls():
     """σ = E α ΔT, 200 GPa · 12 × 10⁻⁶ · 50 = 120 MPa whatever its length (textbook constants, from memory)."""
     area = 800.0
     parts = bars([RIGID, 200e3 * area], [0, 0], [750, 750])
-    found = Network(parts, ties([(0, 1, 0.0), (0, 1, 750.0)])).solve(along_x([0.0, 12e-6 * 50]))
-    ours, source = np.abs(found.tie_force_n[:, 0, 0]) / area, "textbook constants of steel"
+    network = Network(parts, ties([(0, 1, 0.0), (0, 1, 750.0)]))
+    found = network.solve(along_x([0.0, 12e-6 * 50]))
+    ours, source = np.abs(network.tie_force_n(found)[:, 0, 0]) / area, "textbook constants of steel"
     compared("steel warmed between walls", source, RECALLED, 120.0, ours, "MPa", share=1e-3)
 
 
@@ -80,7 +81,8 @@ def test_two_strips_glued_face_to_face_share():
     one, other = 700.0 * 3000, 12000.0 * 400
     parts = bars([one, other], [-200, -200], [200, 200])
     places = np.array([-1, 1]) * 400 / np.sqrt(12)
-    found = Network(parts, ties([(0, 1, x) for x in places])).solve(along_x([0.012, 0.0005]))
+    network = Network(parts, ties([(0, 1, x) for x in places]))
+    found = network.solve(along_x([0.012, 0.0005]))
     shared = (one * 0.012 + other * 0.0005) / (one + other)
     assert found.strain[:, 0, 0] == pytest.approx([shared, shared], rel=1e-4)
     force = (0.012 - 0.0005) * one * other / (one + other)
@@ -88,7 +90,7 @@ def test_two_strips_glued_face_to_face_share():
     source = "Timoshenko, J. Opt. Soc. Am. 11 (1925), plane part"
     compared("two strips glued face to face", source, RECALLED, [-force, force], kept, "N", share=1e-3)
     # Two springs stand for a line of glue; what they turn about its middle is what the strips bear.
-    assert abs(float(places @ found.tie_force_n[:, 0, 0])) / 400 == pytest.approx(force, rel=1e-3)
+    assert abs(float(places @ network.tie_force_n(found)[:, 0, 0])) / 400 == pytest.approx(force, rel=1e-3)
 
 
 def test_a_bolt_in_a_sleeve():
@@ -129,9 +131,10 @@ def test_a_chain_of_springs(count):
     ends = np.concatenate([[0.0], np.cumsum(length)])
     parts = bars([RIGID, *stiff], [0.0, *ends[:-1]], [ends[-1], *ends[1:]])
     rows = [(n, (n + 1) % (count + 1), ends[n], spring[n]) for n in range(count + 1)]
-    found = Network(parts, ties(rows)).solve(along_x([0.0, *free]))
+    network = Network(parts, ties(rows))
+    found = network.solve(along_x([0.0, *free]))
     force = float(free @ length) / float((length / stiff).sum() + (1 / spring).sum())
-    ours = np.abs(found.tie_force_n[:, 0, 0])
+    ours = np.abs(network.tie_force_n(found)[:, 0, 0])
     compared("chains of springs", SERIES, DERIVED, abs(force), ours, "N", share=1e-3)
 
 

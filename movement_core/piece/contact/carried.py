@@ -14,13 +14,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from movement_core.air.daily import DAYS
 from movement_core.piece.contact.blocks import BlockSystem, Ints, add_to
 from movement_core.piece.contact.fixed_lines import fixed_lines
 from movement_core.piece.contact.joints import HOUSED, NEAR, OVERLAP, POINT, SLIDES, UNTOLD, WHOLE, Joint
 from movement_core.piece.contact.meetings import Meeting
 from movement_core.piece.contact.polygons import Floats
-from movement_core.piece.contact.swelling import Swelling, swelling_of
+from movement_core.piece.contact.swelling import Swelling, courses, swelling_of
 from movement_core.piece.solve import SolvedPart
 
 LOOSE = 1e-5  # weight of what merely lies in place beside what is held: a free panel floats in the middle
@@ -73,21 +72,22 @@ def carried_positions(solved: Sequence[SolvedPart], joints: Sequence[Joint], gro
     held = np.array([row[2] for row in rows]).reshape(-1, 3, 3)
     # Least squares of shift_other − shift_one + apart = 0, weighted.
     weight = held + np.array([row[3] for row in rows]).reshape(-1, 3, 3) @ (np.eye(3) - held)
-    first, second = _own_shifts(swellings, pairs, points)
+    strains, days = courses(swellings)
+    first, second = _own_shifts(swellings, strains, pairs, points)
     apart = second - first
     matrix = np.tile(GROUNDED * np.eye(3), (len(solved), 1, 1))
-    wanted = np.zeros((len(solved), 3, DAYS + 1))
+    wanted = np.zeros((len(solved), 3, len(days)))
     pull = weight @ apart
     for place, sign in ((pairs[:, 0], 1.0), (pairs[:, 1], -1.0)):
         add_to(matrix, place, weight)
         add_to(wanted, place, sign * pull)
     matrix[ground] += np.eye(3) * FAST
     shift = BlockSystem(matrix, pairs, -weight).solve(wanted)
-    left = np.swapaxes(held, 1, 2) @ (shift[pairs[:, 1]] - shift[pairs[:, 0]] + apart)
+    left = (np.swapaxes(held, 1, 2) @ (shift[pairs[:, 1]] - shift[pairs[:, 0]] + apart)) @ days
     strained = np.zeros(len(joints))
     np.maximum.at(strained, used, np.linalg.norm(left, axis=1).max(axis=1))
     unknown = tuple(index for index, one in enumerate(swellings) if one is None)
-    return Positions(np.ascontiguousarray(np.swapaxes(shift, 1, 2)), strained, unknown)
+    return Positions(np.ascontiguousarray(np.swapaxes(shift @ days, 1, 2)), strained, unknown)
 
 
 def carries(joint: Joint) -> bool:
@@ -100,22 +100,18 @@ def _centre(joint: Joint) -> Floats:
     return np.zeros(3) if main is None else main.centre
 
 
-def _own_shifts(swellings: Sequence[Swelling | None], pairs: Ints, points: Floats) -> tuple[Floats, Floats]:
-    """(joints, 3, 366) how far a point of each part of a pair goes by its own swelling about its middle."""
+def _own_shifts(
+    swellings: Sequence[Swelling | None], strains: Floats, pairs: Ints, points: Floats
+) -> tuple[Floats, Floats]:
+    """(joints, 3, states) how far a point of each part of a pair goes by its own swelling about its middle."""
     axes = np.array([np.eye(3) if one is None else one.axes for one in swellings])
     centre = np.array([np.zeros(3) if one is None else one.centre for one in swellings])
-    strain = np.array([middle_strains(one) for one in swellings])
 
     def shift(which: Ints) -> Floats:
         from_middle = np.einsum("jab,jb->ja", axes[which], points - centre[which])
-        return np.asarray(np.swapaxes(axes[which], 1, 2) @ (from_middle[:, :, None] * strain[which]))
+        return np.asarray(np.swapaxes(axes[which], 1, 2) @ (from_middle[:, :, None] * strains[which]))
 
     return shift(pairs[:, 0]), shift(pairs[:, 1])
-
-
-def middle_strains(swelling: Swelling | None) -> Floats:
-    """(3, 366) strains along a part's axes, in the middle of their range; 0 where they are not known."""
-    return np.zeros((3, DAYS + 1)) if swelling is None else swelling.middle
 
 
 def held_directions(joint: Joint) -> Floats:

@@ -7,7 +7,10 @@ bend, and the bars do not pull each other thin. So what is found is a little too
 
 from __future__ import annotations
 
+import math
+from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
@@ -87,23 +90,25 @@ class Solution:
     shift_mm : (N, 3, states) of the point of each part at its own zero, were its even strain to reach that far.
     strain : (N, 3, states) along the own axes between the joints. kept : (N, 3, states) less the free strain: what
         is kept from the part, + where it is pulled.
-    tie_force_n : (M, 3, states) on the first part of each tie; the second bears the opposite.
     stop_force_n : (C, states) pressing the two parts apart, ≥ 0.
     """
 
     shift_mm: Floats
     strain: Floats
     kept: Floats
-    tie_force_n: Floats
     stop_force_n: Floats
+
+    def at(self, course: Floats) -> Solution:
+        """Sums of the states: ``course`` (states, days) tells how much of each there is on each day."""
+        each = (self.shift_mm, self.strain, self.kept, self.stop_force_n)
+        return Solution(*(_summed(values, course) for values in each))
 
     def plus(self, other: Solution, share: Floats) -> Solution:
         """This and shares (its states, states here) of another's states."""
         return Solution(
-            self.shift_mm + other.shift_mm @ share,
-            self.strain + other.strain @ share,
-            self.kept + other.kept @ share,
-            self.tie_force_n + other.tie_force_n @ share,
+            self.shift_mm + _summed(other.shift_mm, share),
+            self.strain + _summed(other.strain, share),
+            self.kept + _summed(other.kept, share),
             share,
         )
 
@@ -152,7 +157,7 @@ class Network:
         pull = ties.stiffness @ beyond
         add_to(load, ties.pairs[:, 0], np.swapaxes(self._one, 1, 2) @ pull)
         add_to(load, ties.pairs[:, 1], -np.swapaxes(self._other, 1, 2) @ pull)
-        return self._solution(load, free_strain, beyond, np.zeros((0, free_strain.shape[2])))
+        return self._solution(load, free_strain, np.zeros((0, free_strain.shape[2])))
 
     def pushed(self, stops: Stops) -> Solution:
         """As many states as stops: in each, one of them presses with 1 N and nothing swells."""
@@ -162,21 +167,46 @@ class Network:
         each = np.arange(count)
         load[stops.pairs[:, 0], :, each] -= np.einsum("cab,ca->cb", one, stops.normals)
         load[stops.pairs[:, 1], :, each] += np.einsum("cab,ca->cb", other, stops.normals)
-        return self._solution(load, np.zeros((len(load), 3, count)), 0.0, np.eye(count))
+        return self._solution(load, np.zeros((len(load), 3, count)), np.eye(count))
 
     def give(self, stops: Stops, pushed: Solution) -> Floats:
         """(C, C) mm by which a force of 1 N at one stop opens another."""
         opened = self.room_mm(stops, pushed) - stops.room_mm[:, None]
         return np.asarray((opened + opened.T) / 2 + np.diag(stops.give_mm_per_n))
 
-    def _solution(
-        self, load: Floats, free_strain: Floats, beyond: Floats | float, stop_force: Floats
-    ) -> Solution:
+    def _solution(self, load: Floats, free_strain: Floats, stop_force: Floats) -> Solution:
         found = self._system.solve(load)
-        first, second = self.ties.pairs.T
-        apart = self._other @ found[second] - self._one @ found[first] + beyond
-        force = np.asarray(self.ties.stiffness @ apart)
-        return Solution(found[:, :3], found[:, 3:], found[:, 3:] - free_strain, force, stop_force)
+        return Solution(found[:, :3], found[:, 3:], found[:, 3:] - free_strain, stop_force)
+
+    def tie_force_n(self, solution: Solution, which: Sequence[int] | None = None) -> Floats:
+        """(K, 3, states) force on the first part of ties; the second bears the opposite.
+
+        ``which`` : places of ties that all join the same two parts, in that order; None: all ties, one after another.
+        """
+        if which is None:
+            count = len(self.ties.pairs)
+            found = [self.tie_force_n(solution, [place]) for place in range(count)]
+            return np.concatenate(found) if found else np.zeros((0, 3, solution.strain.shape[2]))
+        way = self._tie_ways[which]
+        strain, kept = solution.strain, solution.kept
+        parts = self.ties.pairs[which[0]].tolist()
+        states = [
+            row
+            for part in parts
+            for row in (solution.shift_mm[part], strain[part], strain[part] - kept[part])
+        ]
+        force = way.reshape(-1, way.shape[2]) @ np.concatenate(states)  # one product, not one a tie
+        return np.asarray(force.reshape(len(which), 3, -1))
+
+    @cached_property
+    def _tie_ways(self) -> Floats:
+        """(M, 3, 18) force on the first part of each tie from the shift, strain and free strain of both."""
+        ties, ways = self.ties, []
+        for part, side, sign in ((ties.pairs[:, 0], self._one, -1.0), (ties.pairs[:, 1], self._other, 1.0)):
+            _, over = self.parts.coordinates(part, ties.points)
+            beyond = np.swapaxes(self.parts.axes[part], 1, 2) * over[:, None, :]
+            ways += [sign * side, sign * beyond]
+        return np.asarray(ties.stiffness @ np.concatenate(ways, axis=2))
 
     def room_mm(self, stops: Stops, solution: Solution) -> Floats:
         """(C, states) room between the faces of stops, of a solution; negative where they would overlap."""
@@ -208,6 +238,12 @@ class Network:
                 axes = np.swapaxes(self.parts.axes[which[far]], 1, 2)
                 total[far] += sign * (axes @ (over[far, :, None] * free_strain[which[far]]))
         return total
+
+
+def _summed(values: Floats, course: Floats) -> Floats:
+    """(…, days) of values (…, states) and how much of each state there is on each day, as one product."""
+    lead, (states, days) = values.shape[:-1], course.shape
+    return np.asarray((values.reshape(math.prod(lead), states) @ course).reshape(*lead, days))
 
 
 def _across(one: Floats, stiffness: Floats, other: Floats) -> Floats:

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
 from weakref import WeakKeyDictionary
 
 import numpy as np
@@ -20,6 +19,7 @@ from movement_core.piece.part import Part
 from movement_core.piece.solve import SolvedPart
 
 TODAY = DAYS  # place of today behind the 365 days
+LEFT_OUT = 1e-9  # of the largest course of a piece
 
 
 @dataclass(frozen=True, eq=False)
@@ -89,11 +89,6 @@ class Swelling:
     axes: Floats
     centre: Floats
     strains: tuple[Span, Span, Span]
-
-    @cached_property
-    def middle(self) -> Floats:
-        """(3, 366) strains along the axes, in the middle of their range."""
-        return np.stack([strain.middle for strain in self.strains])
 
     def along(self, direction: Floats) -> Span:
         """Strain along a unit direction."""
@@ -172,6 +167,37 @@ def _swelling_of(solved: SolvedPart) -> Swelling | None:
         strains = [through if axis == thin else across for axis in range(3)]
         return Swelling(frame.axes, frame.centre, (strains[0], strains[1], strains[2]))
     return Swelling(frame.axes, frame.centre, (across, through, STILL))
+
+
+def courses(swellings: Sequence[Swelling | None]) -> tuple[Floats, Floats]:
+    """Strains of many parts as few states (N, 3, states) times their courses (states, 366), to a part in 10⁹.
+
+    In the middle of their range, and 0 where they are not known. Gram and Schmidt's way, the largest course that is
+    left next: parts that are alike follow one course, and what is linear in the strains need be found for each state
+    only, not for each day.
+    """
+    place: dict[Span, int] = {STILL: 0}
+    which = [
+        [0, 0, 0] if one is None else [place.setdefault(span, len(place)) for span in one.strains]
+        for one in swellings
+    ]
+    each = np.array([span.middle for span in place])
+    rest = each.copy()
+    found: list[Floats] = []
+    least = LEFT_OUT * float(np.linalg.norm(rest, axis=1).max())
+    while len(found) < min(rest.shape):
+        sizes = np.linalg.norm(rest, axis=1)
+        largest = int(sizes.argmax())
+        if sizes[largest] <= least:
+            break
+        course = rest[largest] / sizes[largest]
+        for before in found:  # once more, against rounding
+            course = course - (course @ before) * before
+        course = course / np.linalg.norm(course)
+        found.append(course)
+        rest -= np.outer(rest @ course, course)
+    days = np.array(found or [_ZEROS])  # a piece in which nothing moves has one course too
+    return np.asarray((each @ days.T)[np.array(which, dtype=np.intp).reshape(-1, 3)]), days
 
 
 def fixed_point(part: Part, where: str | float = "centre") -> Floats:
