@@ -29,9 +29,10 @@ try:
 except ImportError:  # the shim of 0.20 has them all in QtGui
     QtWidgets = QtGui
 
+from tests.gui.season_piece import demo, opened, see, table  # noqa: E402
 from tests.running.fixtures import doc, documents_closed, host_version, note_where, output  # noqa: E402
 
-__all__ = ["doc", "documents_closed", "host_version", "note_where"]
+__all__ = ["demo", "doc", "documents_closed", "host_version", "note_where", "opened", "see", "table"]
 
 MODAL_PATIENCE_S = 20
 AT_REST_S = 0.02  # a look at the events that takes no longer found nothing to do

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import resource
-import time
 
 import FreeCAD
 import Part
@@ -25,14 +24,13 @@ def cut_ball():
 @pytest.mark.parametrize(
     "make", [lambda: Part.makeSphere(HUGE), lambda: Part.makeTorus(HUGE, HUGE / 10), cut_ball]
 )
-def test_a_face_that_would_take_too_many_is_refused_at_once(make):
+def test_a_face_that_would_take_too_many_is_refused_before_it_is_meshed(make):
     face = max(make().Faces, key=lambda face: face.Area)
-    before, began = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss, time.process_time()
+    before = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
     with pytest.raises(
         InputError, match=r"round face.* facets\. Allowed: up to 250,000\. To do: check its units"
     ):
         mesh_of(face, CHORD_MM)
-    assert time.process_time() - began < 2.0
     assert resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before < 100_000  # kB
 
 
