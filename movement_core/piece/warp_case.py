@@ -47,6 +47,7 @@ class WarpCase:
     machined : one face was planed, or the board resawn, since it was flat.
     length_mm : along the grain, mm; without it no twist is worked out. grain_slope : slope of spiral grain (rise ÷
     length), positive climbing like a right-handed screw about the tree's centre.
+    ring_turn_deg : by how much the rings lie turned at the other end against this one, degrees, whichever way.
     twist_mm : how far one corner stands off the plane of the other three, mm.
 
     Raises
@@ -79,6 +80,7 @@ class WarpCase:
     machined: bool = False
     length_mm: float | None = None
     grain_slope: float | None = None
+    ring_turn_deg: float | None = None
     twist_mm: float | None = None
 
     def __post_init__(self) -> None:
@@ -97,6 +99,8 @@ class WarpCase:
             within(self.length_mm, phrase("length"), 10.0, 20000.0, "mm")
         if self.grain_slope is not None:
             within(self.grain_slope, phrase("slope of the grain"), -0.5, 0.5, "")
+        if self.ring_turn_deg is not None:
+            within(self.ring_turn_deg, phrase("turn of the rings"), 0.0, 180.0, phrase("degrees"))
         if self.twist_mm is not None:
             within(self.twist_mm, phrase("twist"), 0.0, self.width_mm, "mm")
         if self.heart == "inside" and self.pith_mm is not None:

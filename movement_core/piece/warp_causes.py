@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Callable
 
 import numpy as np
@@ -84,7 +85,7 @@ def _boxed(case: WarpCase) -> Cause | None:
     )  # fmt: skip
 
 
-TWISTS = phrase("it twists: spiral grain")
+TWISTS = phrase("it twists: spiral grain, or rings that turn along it")
 
 
 def _twisted(case: WarpCase) -> Cause | None:
@@ -99,13 +100,21 @@ def _twisted(case: WarpCase) -> Cause | None:
     else:
         beyond = max(case.twist_mm - lift, 0.0) / float(np.hypot(FLAT_CORNER_MM, 2 * LIVELY * lift))
         suits = max(float(np.exp(-0.5 * beyond**2)), 0.01)
+    slope = (
+        say("slope of the grain not said")
+        if case.grain_slope is None
+        else say("slope of the grain {slope:.3f}", slope=case.grain_slope)
+    )
+    turn = (
+        say("rings taken alike at both ends")
+        if case.ring_turn_deg is None
+        else say("rings turned by {turn:.0f}° at the other end", turn=case.ring_turn_deg)
+    )
     return Cause(
         word(TWISTS), -lift / 4, lift / 4, suits,
-        say("{slope}; one corner would stand off by up to {lift:.1f} mm, which a straightedge laid askew reads as a "
-            "cup of a quarter of it",
-            slope=say("slope of the grain not said") if case.grain_slope is None
-            else say("slope of the grain {slope:.3f}", slope=case.grain_slope),
-            lift=lift),
+        say("{slope}, {turn}; one corner would stand off by up to {lift:.1f} mm, which a straightedge laid askew reads "
+            "as a cup of a quarter of it",
+            slope=slope, turn=turn, lift=lift),
         0.0, 1.0, 1.0,
         say("bring it back to {mc:.1f} %; plane it true only when it has settled, and choose straight grain next time",
             mc=case.start),
@@ -117,17 +126,34 @@ def corner_lift(case: WarpCase) -> float:
     each = case.width_mm / case.boards
     radii = (case.pith_mm,) if case.pith_mm else tuple(each * share for share in RADII)
     slopes = SLOPES if case.grain_slope is None else (case.grain_slope,)
+    side = -1.0 if case.heart == "back" else 1.0
     lifts = [0.0]
-    for radius in radii:
-        for slope in slopes:
-            pith = (0.0, max(radius, case.thickness_mm / 2 + 5))
-            board = Board(
-                case.species, each, case.thickness_mm, pith, length_mm=case.length_mm, grain_slope=slope
-            )
-            turned = board_twist(board, case.now - case.start).degrees
-            assert turned is not None  # length and slope are given
-            lifts += [abs(float(np.tan(np.radians(one)))) * case.width_mm for one in turned]
+    for radius, slope, sense in itertools.product(radii, slopes, (1.0, -1.0)):
+        pith = (0.0, side * max(radius, case.thickness_mm / 2 + 5))
+        board = Board(
+            case.species,
+            each,
+            case.thickness_mm,
+            pith,
+            far_pith_mm=_far_pith(case, pith, sense),
+            length_mm=case.length_mm,
+            grain_slope=slope,
+        )
+        turned = board_twist(board, case.now - case.start).degrees
+        assert turned is not None  # length and slope are given
+        lifts += [abs(float(np.tan(np.radians(one)))) * case.width_mm for one in turned]
     return max(lifts)
+
+
+def _far_pith(case: WarpCase, pith: tuple[float, float], sense: float) -> tuple[float, float] | None:
+    """The tree's centre at the other end, turned about the middle of the section one way or the other (±1).
+
+    How far off it lies there tells nothing.
+    """
+    if case.ring_turn_deg is None:
+        return None
+    turn, off = sense * np.radians(case.ring_turn_deg), np.sign(pith[1]) * (abs(pith[1]) + case.width_mm)
+    return float(-off * np.sin(turn)), float(off * np.cos(turn))
 
 
 def _breathing(case: WarpCase) -> Cause | None:

@@ -58,7 +58,7 @@ def board_twist(board: Board, mc_change: ArrayLike) -> Twist:
     flags = []
     from_rings = None
     if board.far_pith_mm is not None:
-        turn = _centre_turn(board.pith_mm, board.far_pith_mm)
+        turn = centre_turn(board.pith_mm, board.far_pith_mm)
         from_rings = np.degrees(turn) * (tangential - radial) / (1.0 + radial)
     from_slope = None
     if board.length_mm is None:
@@ -80,7 +80,7 @@ def board_twist(board: Board, mc_change: ArrayLike) -> Twist:
     return Twist(from_rings, from_slope, (total[0], total[1]), lift, tuple(flags))
 
 
-def _centre_turn(near: tuple[float, float], far: tuple[float, float]) -> float:
+def centre_turn(near: tuple[float, float], far: tuple[float, float]) -> float:
     """Change of the polar angle of the section's centre as seen from the pith, near → far, radians in −π…π."""
     angles = [np.arctan2(-y, -x) for x, y in (near, far)]
     return float((angles[1] - angles[0] + np.pi) % (2.0 * np.pi) - np.pi)

@@ -21,11 +21,16 @@ from workbench_pkg.batch.words import parse
         ["--crown", "3", "--heart", "left"],
         ["--crown", "3", "--grain-slope", "3"],
         ["--crown", "3", "--twist", "-2"],
+        ["--crown", "3", "--ring-turn", "200"],
     ],
 )
 def test_what_cannot_be_typed_is_refused(wrong):
     with pytest.raises(TypingError):
         parse(["diagnose", *wrong])
+
+
+def test_a_turn_of_rings_may_have_its_sign():
+    assert parse(["diagnose", "--crown", "3", "--ring-turn", "12°"]).ring_turn_deg == 12.0
 
 
 def test_the_words_of_both_sides_agree():

@@ -10,7 +10,7 @@ import pytest
 from movement_core.errors import InputError
 from movement_core.piece.warp import Cause, WarpCase, diagnose
 from movement_core.section.board import Board
-from movement_core.sources import OWN, READ, RECALLED
+from movement_core.sources import DERIVED, OWN, READ, RECALLED
 from movement_core.wood import find_species
 from tests.validation.record import compared
 
@@ -88,19 +88,49 @@ def test_spiral_grain_is_found_by_the_corner_that_stands_off() -> None:
         OAK, 200, 25, 1.2, heart="show", pith_mm=100, flat_mc=12, now_mc=8, length_mm=2000, grain_slope=0.04
     )
     found = {cause.name: cause for cause in diagnose(replace(case, twist_mm=4.5)).causes}
-    twist = found["it twists: spiral grain"]
+    twist = found["it twists: spiral grain, or rings that turn along it"]
     source = "Stevens and Johnston 1960: turn = 2 × shrinkage × slope × length ÷ radius"
     pole = 200 * np.tan(2 * OAK.tangential_coefficient * 4 * 0.04 * 2000 / 100)
     compared(
         "corner of a twisted board stands off", source, RECALLED, pole, 4 * twist.most_mm, "mm", share=0.1
     )
     flat = {cause.name: cause for cause in diagnose(replace(case, twist_mm=0.0)).causes}
-    assert flat["it twists: spiral grain"].share < twist.share / 10
+    assert flat["it twists: spiral grain, or rings that turn along it"].share < twist.share / 10
     straight = {c.name: c for c in diagnose(replace(case, grain_slope=0.0, twist_mm=4.5)).causes}
-    assert straight["it twists: spiral grain"].share < twist.share / 10
+    assert straight["it twists: spiral grain, or rings that turn along it"].share < twist.share / 10
     assert "winding sticks" in diagnose(replace(case, cup_mm=-0.9)).measure
     short = replace(case, length_mm=None)
     assert not any("twists" in cause.name for cause in diagnose(short).causes)  # not known is not none
+
+
+def test_rings_that_turn_along_the_board_twist_it_without_any_slope() -> None:
+    """The turn of a reference ray, (b − a)/(1 + a) × the turn of the rings (derived in THEORY, Twist): 4 % drier."""
+    case = WarpCase(
+        OAK, 200, 25, 1.2, heart="show", pith_mm=100, flat_mc=12, now_mc=8, length_mm=2000, grain_slope=0.0
+    )
+    for heart in ("show", "back"):
+        turned = diagnose(replace(case, heart=heart, ring_turn_deg=30.0)).causes
+        twist = next(cause for cause in turned if "twists" in cause.name)
+        radial, tangential = -4 * OAK.radial_coefficient, -4 * OAK.tangential_coefficient
+        lift = 200 * np.tan(np.radians(30) * (radial - tangential) / (1 + radial))
+        compared(
+            "rings turned by 30° from end to end",
+            "compatible ring field",
+            DERIVED,
+            lift,
+            4 * twist.most_mm,
+            "mm",
+            share=1e-6,
+        )
+        assert "rings turned by 30° at the other end" in twist.reason
+    both = [replace(case, grain_slope=slope, ring_turn_deg=30.0, twist_mm=9.0) for slope in (0.04, -0.04)]
+    lifts = [next(4 * c.most_mm for c in diagnose(one).causes if "twists" in c.name) for one in both]
+    alone = next(
+        4 * c.most_mm for c in diagnose(replace(case, grain_slope=0.04)).causes if "twists" in c.name
+    )
+    assert lifts == pytest.approx(
+        [lift + alone] * 2, rel=1e-3
+    )  # the most that is possible: both the same way
 
 
 @pytest.mark.parametrize("place", [2.0, 6.0])
@@ -136,6 +166,7 @@ def test_shares_add_to_one_and_fasteners_are_asked_about() -> None:
         {"length_mm": 1.0},
         {"grain_slope": 2.0},
         {"twist_mm": -1.0},
+        {"ring_turn_deg": -5.0},
     ],
 )
 def test_what_cannot_be_is_refused(wrong: dict[str, object]) -> None:

@@ -97,6 +97,11 @@ def add_words(commands: Any, shared: Shared) -> None:
         help=say("slope of spiral grain, rise by length, such as 0.03; below 0 climbing to the left"),
     )  # fmt: skip
     words.add_argument(
+        "--ring-turn", dest="ring_turn_deg", type=_turn, default=None, metavar="DEGREES",
+        help=say("by how much the rings lie turned at the other end against this one: lay a pencil toward the tree's "
+                 "centre on both"),
+    )  # fmt: skip
+    words.add_argument(
         "--finish", default=None, metavar="WORDS", help=say("such as 'varnish 2' or 'show oil 2, back bare'")
     )
     words.add_argument("--lying", choices=LYING, default=None,
@@ -123,6 +128,15 @@ def _slope(text: str) -> float:
     return value
 
 
+def _turn(text: str) -> float:
+    value = values.number(text.removesuffix("°").strip())
+    if not 0 <= value <= 180:
+        raise argparse.ArgumentTypeError(
+            say("{text!r} is no turn of rings; write degrees from 0 to 180", text=text)
+        )
+    return value
+
+
 def _number(text: str) -> float:
     value = values.number(text.removesuffix("mm").strip())
     if not 0 <= value < 1e5:
@@ -141,6 +155,7 @@ def carry_out(options: argparse.Namespace) -> int:
         "wet_side",
         "machined",
         "grain_slope",
+        "ring_turn_deg",
     ]
     said = {field: getattr(options, field) for field in fields if getattr(options, field) is not None}
     cup = options.crown if options.crown is not None else -options.hollow

@@ -6,9 +6,12 @@ from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
+import numpy as np
+
 from movement_core.errors import InputError, UnknownName
 from movement_core.piece.solve import SolvedPart
 from movement_core.piece.warp import WarpCase, diagnose
+from movement_core.section.twist import centre_turn
 from movement_core.sheet.warp_text import warp_text
 from movement_core.wood import find_species
 from movement_core.wording import say
@@ -74,4 +77,6 @@ def _said_of(solved: SolvedPart) -> dict[str, Any]:
         said |= {"heart": "show" if rings.pith_mm[1] > 0 else "back", "pith_mm": abs(rings.pith_mm[1])}
         if part.rings.origin == "tagged" and rings.slope is not None:
             said["grain_slope"] = rings.slope
+        if part.rings.origin == "tagged" and rings.far_end is not None and rings.far_end.pith_mm is not None:
+            said["ring_turn_deg"] = abs(float(np.degrees(centre_turn(rings.pith_mm, rings.far_end.pith_mm))))
     return said

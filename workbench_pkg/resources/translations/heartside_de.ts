@@ -4960,6 +4960,10 @@
         <translation>Nutklotz</translation>
     </message>
     <message>
+        <source>by how much the rings lie turned at the other end against this one: lay a pencil toward the tree's centre on both</source>
+        <translation>wie weit die Jahrringe am anderen Ende gegen dieses verdreht liegen: an beiden einen Bleistift zur Baummitte hin anlegen</translation>
+    </message>
+    <message>
         <source>by the meshes of their curved faces they are drawn in the same place, some {depth:.2f} mm deep: what joins them cannot be told</source>
         <translation>nach den Netzen ihrer runden Flächen sind sie am selben Ort gezeichnet, etwa {depth:.2f} mm tief: Was sie verbindet, ist nicht zu sagen</translation>
     </message>
@@ -6860,8 +6864,8 @@
         <translation>es dauerte länger als {seconds:g} s und wurde abgebrochen. Zu tun: mit --time-limit mehr zulassen, oder in FreeCAD nachsehen, was es so groß macht.</translation>
     </message>
     <message>
-        <source>it twists: spiral grain</source>
-        <translation>es verdreht sich: Drehwuchs</translation>
+        <source>it twists: spiral grain, or rings that turn along it</source>
+        <translation>es verdreht sich: Drehwuchs, oder Jahrringe, die sich über die Länge drehen</translation>
     </message>
     <message>
         <source>it wants to crown by up to {free:.1f} mm</source>
@@ -8872,6 +8876,14 @@
         <translation>Ringe der stärksten Wölbung</translation>
     </message>
     <message>
+        <source>rings taken alike at both ends</source>
+        <translation>Jahrringe an beiden Enden gleich angenommen</translation>
+    </message>
+    <message>
+        <source>rings turned by {turn:.0f}° at the other end</source>
+        <translation>Jahrringe am anderen Ende um {turn:.0f}° verdreht</translation>
+    </message>
+    <message>
         <source>rings?</source>
         <translation>Ringe?</translation>
     </message>
@@ -10588,6 +10600,10 @@
         <translation>Drehung</translation>
     </message>
     <message>
+        <source>turn of the rings</source>
+        <translation>Verdrehung der Jahrringe</translation>
+    </message>
+    <message>
         <source>turn the grain along the line of the hinges, or frame the panel; or screw one hinge fast and the other in slots along that line</source>
         <translation>die Faser in die Linie der Bänder drehen, oder die Füllung rahmen; oder ein Band fest schrauben und das andere in Langlöchern längs dieser Linie</translation>
     </message>
@@ -12212,8 +12228,8 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
         <translation>{size:.1f} mm zurück</translation>
     </message>
     <message>
-        <source>{slope}; one corner would stand off by up to {lift:.1f} mm, which a straightedge laid askew reads as a cup of a quarter of it</source>
-        <translation>{slope}; eine Ecke stünde bis {lift:.1f} mm ab, was ein schräg angelegtes Lineal als Wölbung von einem Viertel davon zeigt</translation>
+        <source>{slope}, {turn}; one corner would stand off by up to {lift:.1f} mm, which a straightedge laid askew reads as a cup of a quarter of it</source>
+        <translation>{slope}, {turn}; eine Ecke stünde bis {lift:.1f} mm ab, was ein schräg angelegtes Lineal als Wölbung von einem Viertel davon zeigt</translation>
     </message>
     <message>
         <source>{solid:.0f} mm may be solid, some let {most:.0f} mm pass; common practice, no source</source>
@@ -12326,6 +12342,10 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     <message>
         <source>{text!r} is no time limit; allowed: 1 second or more, or 0 for none</source>
         <translation>{text!r} ist keine Zeitgrenze; zulässig: 1 Sekunde oder mehr, oder 0 für keine</translation>
+    </message>
+    <message>
+        <source>{text!r} is no turn of rings; write degrees from 0 to 180</source>
+        <translation>{text!r} ist keine Verdrehung von Jahrringen; Grad von 0 bis 180 angeben</translation>
     </message>
     <message>
         <source>{text!r} is no {what}</source>
