@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from functools import cache
 from importlib import resources
 
@@ -23,6 +23,32 @@ def rows(table: str) -> tuple[dict[str, str], ...]:
 def number(cell: str | None) -> float | None:
     """The number in a cell; an empty cell is a missing value and stays missing."""
     return float(cell) if cell not in (None, "") else None
+
+
+def delimiter_of(heading: str) -> str:
+    """Comma or semicolon, whichever the heading of a user's table has more of."""
+    return ";" if heading.count(";") > heading.count(",") else ","
+
+
+def read_headed(
+    text: str, name: str, needed: Collection[str] = (), allowed: Sequence[str] = ()
+) -> tuple[list[str], Iterator[tuple[int, list[str]]]]:
+    """The columns of a user's table, lower case, and its rows as of ``read_cells``.
+
+    ``needed`` : columns that must be there, and ``allowed`` those to name where one is not: InputError then.
+    """
+    lines = text.lstrip("\ufeff").splitlines()
+    heading = lines[0] if lines else ""
+    rows = read_cells(lines, delimiter_of(heading), name)
+    columns = [column.strip().lower() for column in next(rows, (1, []))[1]]
+    if not set(needed) <= set(columns):
+        raise InputError(
+            say("the heading {heading!r} lacks a column", heading=heading[:80]),
+            where=say("{name}, line 1", name=name),
+            allowed=", ".join(allowed),
+            todo=say("write the heading in the first line"),
+        )
+    return columns, rows
 
 
 def read_cells(lines: Sequence[str], delimiter: str, name: str) -> Iterator[tuple[int, list[str]]]:

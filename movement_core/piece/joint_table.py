@@ -6,10 +6,9 @@ import difflib
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from movement_core.errors import InputError
 from movement_core.piece.contact.joints import KINDS
 from movement_core.piece.part import Part
-from movement_core.tables import read_cells
+from movement_core.tables import read_headed
 from movement_core.wording import say
 
 COLUMNS = ("part", "other", "kind")
@@ -34,20 +33,9 @@ def joints_from_table(text: str, name: str) -> tuple[tuple[NamedJoint, ...], tup
     ------
     InputError : the heading lacks a column.
     """
-    lines = text.lstrip("\ufeff").splitlines()
-    heading = lines[0] if lines else ""
-    delimiter = ";" if heading.count(";") > heading.count(",") else ","
-    reader = read_cells(lines, delimiter, name)
-    columns = [column.strip().lower() for column in next(reader, (1, []))[1]]
-    if not set(COLUMNS) <= set(columns):
-        raise InputError(
-            say("the heading {heading!r} lacks a column", heading=heading[:80]),
-            where=say("{name}, line 1", name=name),
-            allowed=", ".join(COLUMNS),
-            todo=say("write the heading in the first line"),
-        )
+    columns, rows = read_headed(text, name, COLUMNS, COLUMNS)
     found, problems = [], []
-    for line, cells in reader:
+    for line, cells in rows:
         where = say("{name}, line {line}", name=name, line=line)
         row = dict(zip(columns, (cell.strip() for cell in cells)))
         if not any(row.values()):

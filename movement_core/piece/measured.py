@@ -21,7 +21,7 @@ from movement_core.piece.facts import tagged
 from movement_core.piece.part import Part
 from movement_core.piece.solve import solve_piece
 from movement_core.sources import OWN, Source
-from movement_core.tables import read_cells
+from movement_core.tables import read_headed
 from movement_core.wood import board_variation
 from movement_core.wording import say
 
@@ -117,19 +117,9 @@ def measurements_from_table(text: str, name: str) -> tuple[tuple[Measurement, ..
     >>> found[0].value_mm, problems
     (401.5, ())
     """
-    lines = text.lstrip("\ufeff").splitlines()
-    heading = lines[0] if lines else ""
-    reader = read_cells(lines, ";" if heading.count(";") > heading.count(",") else ",", name)
-    columns = [column.strip().lower() for column in next(reader, (1, []))[1]]
-    if not set(NEEDED) <= set(columns):
-        raise InputError(
-            say("the heading {heading!r} lacks a column", heading=heading[:80]),
-            where=say("{name}, line 1", name=name),
-            allowed=", ".join(COLUMNS),
-            todo=say("write the heading in the first line"),
-        )
+    columns, rows = read_headed(text, name, NEEDED, COLUMNS)
     found, problems = [], []
-    for line, cells in reader:
+    for line, cells in rows:
         row = dict(zip(columns, (cell.strip() for cell in cells)))
         if any(row.values()):
             try:

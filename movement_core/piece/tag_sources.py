@@ -26,7 +26,7 @@ from movement_core.piece.tags import (
     did_you_mean,
     tags_from_words,
 )
-from movement_core.tables import read_cells
+from movement_core.tables import delimiter_of, read_cells
 from movement_core.wood import find_species
 from movement_core.wording import say
 
@@ -148,7 +148,7 @@ def tags_from_table(text: str, name: str) -> tuple[dict[str, Tags], tuple[TagPro
     """
     lines = text.lstrip("\ufeff").splitlines()
     heading = lines[0] if lines else ""
-    delimiter = ";" if heading.count(";") > heading.count(",") else ","
+    delimiter = delimiter_of(heading)
     reader = read_cells(lines, delimiter, name)
     columns = [column.strip().lower() for column in next(reader, (1, []))[1]]
     if "part" not in columns:

@@ -16,9 +16,10 @@ from movement_core.piece.part import Part
 from movement_core.sheet.joint_list import JointRow, joint_rows
 from movement_core.wording import say
 from workbench_pkg.actions.check import Answer
-from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
+from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
 from workbench_pkg.panels import joints_table, recorded, stale, working
 from workbench_pkg.panels.chosen import SelectionWatch
+from workbench_pkg.panels.closing import ClosingPanel
 from workbench_pkg.panels.fixed_picking import Place, pointed_place, told_line
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.joints_table import JointsTable, explained
@@ -40,7 +41,7 @@ class Marks(Protocol):
     def close(self) -> None: ...
 
 
-class JointsPanel:
+class JointsPanel(ClosingPanel):
     """The list above, the chosen joint and what can be said of it below."""
 
     def __init__(self, doc: Any, answer: Answer, marks: Marks) -> None:
@@ -307,26 +308,18 @@ class JointsPanel:
         if self.alive:
             attempt(what, self.trouble)
 
-    def getStandardButtons(self) -> int:
-        return enum_value(QtWidgets.QDialogButtonBox.Close)
-
     def reject(self) -> bool:
         """Esc leaves pointing first, then the panel. What was said is kept; undo takes it back."""
         if self.alive and self.point.isChecked():
             self.point.setChecked(False)
             return False
-        self.take_away()
-        Gui.Control.closeDialog()
-        return True
-
-    accept = reject
+        return super().reject()
 
     def _gone(self) -> None:
         self.point.setChecked(False)
         self.reject()
 
     def take_away(self) -> None:
-        """Leave nothing in the window, also where the host closed the panel by itself; it may be called again."""
         if self.alive:
             self.alive = False
             self.watch.close()

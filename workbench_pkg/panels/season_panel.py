@@ -16,8 +16,9 @@ from movement_core.piece.whole import WholePiece
 from movement_core.sheet.margins import Margin, shares_of_parts
 from movement_core.sheet.section_picture import out_of_flat_mm, section_picture
 from workbench_pkg.actions.check import Answer
-from workbench_pkg.host.qt import QtCore, QtWidgets, enum_value
+from workbench_pkg.host.qt import QtCore
 from workbench_pkg.host.units import short_length
+from workbench_pkg.panels.closing import ClosingPanel
 from workbench_pkg.panels.palette import Colour
 from workbench_pkg.panels.season_colours import ASKS, DRY, STEPS, UNTOLD, WET
 from workbench_pkg.panels.season_form import SeasonForm
@@ -31,7 +32,7 @@ TICK_MS, DAYS_A_TICK = 40, 2
 LOOK_MS = 500
 
 
-class SeasonPanel(SeasonForm):
+class SeasonPanel(ClosingPanel, SeasonForm):
     """The panel of one worked-out document. ``again`` works it out anew and opens a new panel."""
 
     def __init__(
@@ -234,18 +235,7 @@ class SeasonPanel(SeasonForm):
 
     # ---- the host's side of a task panel ------------------------------------------------------------------
 
-    def getStandardButtons(self) -> int:
-        return enum_value(QtWidgets.QDialogButtonBox.Close)
-
-    def reject(self) -> bool:
-        self.take_away()
-        Gui.Control.closeDialog()
-        return True
-
-    accept = reject
-
     def take_away(self) -> None:
-        """Leave nothing in the window, also where the host closed the panel by itself; it may be called again."""
         if self.is_open:
             self.is_open = False
             self.player.stop()

@@ -11,12 +11,12 @@ from movement_core.errors import HeartsideError
 from movement_core.piece.tag_sources import without_tag
 from workbench_pkg.actions.copying import CUT_WORDS, LIE_WORDS, WOOD_WORDS, said_of
 from workbench_pkg.host.leaf import Leaf
-from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
+from workbench_pkg.host.qt import QtGui, QtWidgets
 from workbench_pkg.panels import recorded
 from workbench_pkg.panels.accepting import Accepting
 from workbench_pkg.panels.chosen import SelectionWatch, chosen_boards
 from workbench_pkg.panels.icons import icon
-from workbench_pkg.panels.telling import attempt, explain, told, unexpected
+from workbench_pkg.panels.telling import attempt, explain, plain_label, told, unexpected
 
 translate = App.Qt.translate
 
@@ -32,8 +32,8 @@ class TagCopyPanel(Accepting):
         self.form.setObjectName("HeartsideCopyPanel")
         self.form.setWindowTitle(translate("Heartside", "Copy wood"))
         self.form.setWindowIcon(QtGui.QIcon(icon("copy_wood")))
-        self.from_label, self.says = _label("HeartsideCopyFrom", True), _label("HeartsideCopySays")
-        self.to_label, self.trouble = _label("HeartsideCopyTo", True), _label("HeartsideTrouble")
+        self.from_label, self.says = plain_label("HeartsideCopyFrom", True), plain_label("HeartsideCopySays")
+        self.to_label, self.trouble = plain_label("HeartsideCopyTo", True), plain_label("HeartsideTrouble")
         self.trouble.setStyleSheet("color: #b3261e; font-weight: bold")
         self.anew = QtWidgets.QPushButton(translate("Heartside", "Copy from another board"))
         self.anew.setObjectName("HeartsideCopyAnew")
@@ -169,13 +169,3 @@ def _tick(name: str, text: str, tip: str) -> QtWidgets.QCheckBox:
     box.setSizePolicy(QtWidgets.QSizePolicy.Ignored, QtWidgets.QSizePolicy.Fixed)
     explain(box, tip)
     return box
-
-
-def _label(name: str, bold: bool = False) -> QtWidgets.QLabel:
-    label = QtWidgets.QLabel()
-    label.setObjectName(name)
-    label.setWordWrap(True)
-    label.setTextFormat(QtCore.Qt.PlainText)
-    if bold:
-        label.setStyleSheet("font-weight: bold")
-    return label

@@ -14,7 +14,7 @@ from movement_core.piece.part import Part
 from workbench_pkg.actions.apart import is_several
 from workbench_pkg.actions.drafts import Draft
 from workbench_pkg.host.leaf import Leaf
-from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets
+from workbench_pkg.host.qt import QtGui, QtWidgets
 from workbench_pkg.host.units import short_length
 from workbench_pkg.panels import recorded
 from workbench_pkg.panels.accepting import Accepting
@@ -27,7 +27,7 @@ from workbench_pkg.panels.tag_known import TagKnown, offers_for
 from workbench_pkg.panels.tag_open import TagOpen
 from workbench_pkg.panels.tag_pointing import TagPointing, View
 from workbench_pkg.panels.tag_watch import Changes
-from workbench_pkg.panels.telling import explain, told, unexpected
+from workbench_pkg.panels.telling import explain, plain_label, told, unexpected
 
 translate = App.Qt.translate
 MOST_DRAWN = 40  # boards whose rings are drawn at a time
@@ -48,10 +48,10 @@ class TagPanel(Accepting):
         self.form.setObjectName("HeartsideTagPanel")
         self.form.setWindowTitle(translate("Heartside", "Tag wood"))
         self.form.setWindowIcon(QtGui.QIcon(icon("tag_wood")))
-        self.parts = _label("HeartsideParts", bold=True)
-        self.trouble = _label("HeartsideTrouble")
+        self.parts = plain_label("HeartsideParts", bold=True)
+        self.trouble = plain_label("HeartsideTrouble")
         self.trouble.setStyleSheet("color: #b3261e; font-weight: bold")
-        self.state, self.rings_now = _label("HeartsideTagState"), _label("HeartsideRingsNow")
+        self.state, self.rings_now = plain_label("HeartsideTagState"), plain_label("HeartsideRingsNow")
         self.still = TagOpen(self.go, self.write_on)
         self.fields = TagFields(self.draw)
         self.species = SpeciesField()
@@ -344,13 +344,3 @@ def _rings_in_words(part: Part) -> str:
     if part.rings.origin != TAGGED:
         words += translate("Heartside", " (inferred)")
     return "\n".join([words + ".", *(problem.message for problem in part.problems)])
-
-
-def _label(name: str, bold: bool = False) -> QtWidgets.QLabel:
-    label = QtWidgets.QLabel()
-    label.setObjectName(name)
-    label.setWordWrap(True)
-    label.setTextFormat(QtCore.Qt.PlainText)
-    if bold:
-        label.setStyleSheet("font-weight: bold")
-    return label

@@ -59,3 +59,14 @@ def unexpected(error: BaseException) -> str:
     """Words for an error that nobody foresaw."""
     words = translate("Heartside", "That did not work: {kind}: {text}. Nothing was changed.")
     return words.format(kind=type(error).__name__, text=error)
+
+
+def plain_label(name: str, bold: bool = False) -> QtWidgets.QLabel:
+    """A label that wraps and takes nothing in its text for markup."""
+    label = QtWidgets.QLabel()
+    label.setObjectName(name)
+    label.setWordWrap(True)
+    label.setTextFormat(QtCore.Qt.PlainText)
+    if bold:
+        label.setStyleSheet("font-weight: bold")
+    return label

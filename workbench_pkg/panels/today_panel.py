@@ -22,6 +22,7 @@ from workbench_pkg.actions.today import Today, read_placed, todays
 from workbench_pkg.host.qt import QtCore, QtGui, QtWidgets, enum_value
 from workbench_pkg.host.units import set_step_mm, set_text
 from workbench_pkg.panels import recorded, rows, stale, working
+from workbench_pkg.panels.closing import ClosingPanel
 from workbench_pkg.panels.icons import icon
 from workbench_pkg.panels.season_watch import SeasonWatch
 from workbench_pkg.panels.telling import attempt, explain, told
@@ -34,7 +35,7 @@ WORK = "HeartsideToday"
 _RIGHT = QtCore.Qt.AlignRight | QtCore.Qt.AlignVCenter
 
 
-class TodayPanel:
+class TodayPanel(ClosingPanel):
     """Questions above, gaps and screws below."""
 
     def __init__(self, doc: Any, answer: Answer) -> None:
@@ -336,18 +337,7 @@ class TodayPanel:
         if self.alive:
             attempt(what, self.trouble)
 
-    def getStandardButtons(self) -> int:
-        return enum_value(QtWidgets.QDialogButtonBox.Close)
-
-    def reject(self) -> bool:
-        self.take_away()
-        Gui.Control.closeDialog()
-        return True
-
-    accept = reject
-
     def take_away(self) -> None:
-        """Leave nothing in the window, also where the host closed the panel by itself; it may be called again."""
         if self.alive:
             self.alive = False
             self.fields.stop()

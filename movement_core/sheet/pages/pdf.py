@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import warnings
+from collections.abc import Callable, Sequence
 from typing import Any
 
 from movement_core.sheet.pages import model
@@ -22,6 +23,11 @@ def sheet_pdf(sheet: Sheet) -> bytes:
     ------
     HeartsideError : the plotting library is not installed.
     """
+    return pdf_file(sheet.title.words, sheet.paper, lambda fonts: laid_out(sheet, fonts))
+
+
+def pdf_file(title: str, paper: Paper, pages: Callable[[Fonts], Sequence[Page]]) -> bytes:
+    """A file of pages, which are laid out with the faces that the computer has."""
     fonts = Fonts()
     from matplotlib import rc_context
     from matplotlib.backends.backend_pdf import PdfPages
@@ -30,15 +36,11 @@ def sheet_pdf(sheet: Sheet) -> bytes:
     with quiet(), rc_context({"pdf.fonttype": 42, "path.simplify": False}), warnings.catch_warnings():
         # Faces of the computer's may carry tables that the library does not know; the letters are right.
         warnings.filterwarnings("ignore", module="matplotlib|fontTools")
-        pages = laid_out(sheet, fonts)
-        told = {
-            "Title": fonts.drawable(bare(sheet.title.words)),
-            "Creator": "Heartside",
-            "CreationDate": None,
-        }
+        drawn = pages(fonts)
+        told = {"Title": fonts.drawable(bare(title)), "Creator": "Heartside", "CreationDate": None}
         with PdfPages(out, metadata=told) as pdf:
-            for page in pages:
-                pdf.savefig(page_figure(page, sheet.paper, fonts))
+            for page in drawn:
+                pdf.savefig(page_figure(page, paper, fonts))
     return out.getvalue()
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import io
-import warnings
 from collections.abc import Mapping
 from dataclasses import dataclass
 from html import escape
@@ -17,8 +15,7 @@ from movement_core.sheet.pages.html import FONT
 from movement_core.sheet.pages.lengths import MM, Lengths
 from movement_core.sheet.pages.model import Picture
 from movement_core.sheet.pages.names import bare, clean
-from movement_core.sheet.pages.pdf import page_figure
-from movement_core.sheet.pages.pdf_fonts import Fonts, quiet
+from movement_core.sheet.pages.pdf import pdf_file
 from movement_core.sheet.pages.pdf_items import Drawn, Page
 from movement_core.sheet.pages.svg import picture_svg
 from movement_core.sheet.pages.wish import PAPERS
@@ -110,18 +107,8 @@ def template_pdf(template: Template) -> bytes:
     ------
     HeartsideError : the plotting library is not installed.
     """
-    fonts = Fonts()
-    from matplotlib import rc_context
-    from matplotlib.backends.backend_pdf import PdfPages
-
-    out = io.BytesIO()
-    with quiet(), rc_context({"pdf.fonttype": 42, "path.simplify": False}), warnings.catch_warnings():
-        warnings.filterwarnings("ignore", module="matplotlib|fontTools")
-        told = {"Title": fonts.drawable(bare(template.title)), "Creator": "Heartside", "CreationDate": None}
-        with PdfPages(out, metadata=told) as pdf:
-            for picture in template.pages:
-                pdf.savefig(page_figure(Page((Drawn(picture, 0.0, 0.0),)), template.tiling.paper, fonts))
-    return out.getvalue()
+    pages = [Page((Drawn(picture, 0.0, 0.0),)) for picture in template.pages]
+    return pdf_file(template.title, template.tiling.paper, lambda fonts: pages)
 
 
 def _data(marks: TemplateMarks, tiles: Tiling, kind: str) -> dict[str, Any]:

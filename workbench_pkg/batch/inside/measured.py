@@ -11,6 +11,7 @@ from typing import Any
 
 from movement_core.errors import InputError
 from movement_core.piece.measured import COLUMNS, USUAL_TOOL_MM, Measurement
+from movement_core.tables import delimiter_of
 from movement_core.wording import say
 from workbench_pkg.actions.beside import find_beside, text_of
 from workbench_pkg.actions.check import table_beside
@@ -66,7 +67,7 @@ def _note(model: Path, new: Measurement) -> str:
     target = find_beside(model, model.stem + MEASURED_ENDING) or model.with_name(model.stem + MEASURED_ENDING)
     text = text_of(target) if target.exists() else ",".join(COLUMNS) + "\n"
     heading = text.lstrip("\ufeff").splitlines()[0]
-    delimiter = ";" if heading.count(";") > heading.count(",") else ","
+    delimiter = delimiter_of(heading)
     out = io.StringIO()
     row = ["" if (value := getattr(new, name.strip().lower(), None)) is None else str(value)
            for name in heading.split(delimiter)]  # fmt: skip
