@@ -1,8 +1,9 @@
 """Odd documents through the command line's worker: ``python -m tests.benchmarks.odd_in_host --count 500``.
 
-Each is made by another process (``tests/fuzzing/making.py``), saved, and checked by one standing host. A traceback,
-the host's end, more than the time allowed, or memory over 500 MB is a fault. What takes more than two seconds of
-processor time, the host's own booleans among it, is told by its number. Needs the host's Python.
+Each is made by another process (``tests/fuzzing/making.py``), saved, and checked by one standing host, started as the
+command line starts it. A traceback, the host's end, more than the time allowed, or memory over 500 MB is a fault. What
+takes more than two seconds of processor time, the host's own booleans among it, is told by its number. Needs the host's
+Python.
 """
 
 from __future__ import annotations
@@ -20,6 +21,7 @@ from pathlib import Path
 from typing import Any
 
 from tests.fuzzing.making import NOT_MADE, NOT_RECOMPUTED, WHOLE
+from workbench_pkg.batch.answering import ONE_THREAD, WORKER
 from workbench_pkg.setup.standing import HostEnded, StandingHost
 
 LIMIT_S = 300.0  # by the clock, for an answer: the machine may be busy with others
@@ -92,7 +94,7 @@ def run(numbers: Iterable[int], folder: Path) -> tuple[list[str], dict[str, floa
     """What went wrong, and the figures of the sweep."""
     problems, slow, most_s, most_mb, refused, answered = [], 0, 0.0, 0.0, 0, 0
     made = dict.fromkeys((WHOLE, NOT_RECOMPUTED, NOT_MADE), 0)
-    maker, host = Maker(), StandingHost("workbench_pkg.batch.worker")
+    maker, host = Maker(), StandingHost(WORKER, ONE_THREAD)
     try:
         for number in numbers:
             path = folder / f"odd-{number}.FCStd"
@@ -107,7 +109,7 @@ def run(numbers: Iterable[int], folder: Path) -> tuple[list[str], dict[str, floa
                 problems.append(
                     f"{number}: {error} after {time.monotonic() - began:.1f} s: {error.chatter[-300:]}"
                 )
-                host = StandingHost("workbench_pkg.batch.worker")
+                host = StandingHost(WORKER, ONE_THREAD)
                 continue
             took = processor_s(host.pid) - before
             most_s, slow = max(most_s, took), slow + (took > SLOW_S)
