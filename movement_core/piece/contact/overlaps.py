@@ -7,7 +7,8 @@ the section has in common with the face is the part inside. The volume follows f
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator
+import math
+from collections.abc import Hashable, Iterator, Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -89,17 +90,26 @@ def _asked(overlap: Overlap, kernel: Kernel) -> Overlap | None:
 
 def overlap_of(scene: Scene, one: int, other: int) -> Overlap | None:
     """What two bodies share, or None where they touch at most."""
-    curved = bool(scene.bodies[one].curved or scene.bodies[other].curved)
-    least = ROUND_OFF_MM if curved else CONTACT_MM
+    if scene.bodies[one].curved or scene.bodies[other].curved:
+        return _curved_overlap(scene, one, other)
+    for body, solid in _telling_sides(scene, one, other):
+        if any(mean_width(region) > CONTACT_MM for _, region in _inside(scene, body, solid, CONTACT_MM)):
+            return _measured(scene, one, other)
+    return None
+
+
+def _curved_overlap(scene: Scene, one: int, other: int) -> Overlap | None:
+    """The same of two bodies of which either is curved: how deep, and not how much."""
     sides = _telling_sides(scene, one, other)
-    inside = any(
-        mean_width(region) > least
-        for body, solid in sides
-        for _, region in _inside(scene, body, solid, CONTACT_MM)
-    )
-    if not inside and not (len(sides) > 1 and curved and _mesh_inside(scene, one, other)):
+    found = [each for side in sides for each in _inside(scene, *side, CONTACT_MM)]
+    if not any(mean_width(region) > ROUND_OFF_MM for _, region in found) and not (
+        len(sides) > 1 and _mesh_inside(scene, one, other)
+    ):
         return None
-    return _measured(scene, one, other, curved)
+    if len(sides) == 1:
+        ((body, solid),) = sides
+        found += _inside(scene, solid, body, CONTACT_MM)
+    return _deep(scene, one, other, found, math.nan)
 
 
 def _telling_sides(scene: Scene, one: int, other: int) -> list[tuple[int, int]]:
@@ -118,10 +128,10 @@ def _telling_sides(scene: Scene, one: int, other: int) -> list[tuple[int, int]]:
     return [(one, other), (other, one)]
 
 
-def _measured(scene: Scene, one: int, other: int, curved: bool) -> Overlap | None:
+def _measured(scene: Scene, one: int, other: int) -> Overlap:
     """Volume and depth from the faces of each that lie inside the other."""
     faces = scene.faces
-    points, normals, volume = [], [], 0.0
+    found, volume = [], 0.0
     origin = (scene.low[one] + scene.high[one]) / 2
     for body, solid in ((one, other), (other, one)):
         for face, region in _inside(scene, body, solid, HAIR_MM):
@@ -133,25 +143,33 @@ def _measured(scene: Scene, one: int, other: int, curved: bool) -> Overlap | Non
                 continue
             height = float((faces.origin[face] - origin) @ faces.normal[face])
             volume += area(region) * height / 3
-            points.append(faces.back(region.reshape(-1, 2), face))
-            normals.append(faces.normal[face])
-    if not points:
+            found.append((face, region))
+    return _deep(scene, one, other, found, volume)
+
+
+def _deep(
+    scene: Scene, one: int, other: int, found: Sequence[tuple[int, Floats]], volume_mm3: float
+) -> Overlap:
+    """An overlap by the regions of faces that lie inside the other body; by the boxes where there are none."""
+    faces = scene.faces
+    if not found:
         low = np.maximum(scene.low[one], scene.low[other])
         high = np.minimum(scene.high[one], scene.high[other])
         thin = int(np.argmin(high - low))
         depth = float((high - low)[thin])
-        return Overlap(one, other, depth, float("nan"), np.eye(3)[thin], (low + high) / 2, exact=False)
-    cloud = np.concatenate(points)
-    extents = np.ptp(np.array(normals) @ cloud.T, axis=1)
+        return Overlap(one, other, depth, math.nan, np.eye(3)[thin], (low + high) / 2, exact=False)
+    cloud = np.concatenate([faces.back(region.reshape(-1, 2), face) for face, region in found])
+    normals = faces.normal[[face for face, _ in found]]
+    extents = np.ptp(normals @ cloud.T, axis=1)
     thinnest = int(np.argmin(extents))
     return Overlap(
         one,
         other,
         depth_mm=float(extents[thinnest]),
-        volume_mm3=float("nan") if curved else volume,
+        volume_mm3=volume_mm3,
         direction=normals[thinnest],
         centre=np.add(*box_of(cloud)) / 2,
-        exact=not curved,
+        exact=not math.isnan(volume_mm3),
     )
 
 
