@@ -155,6 +155,9 @@ def stock_text(entry: dict[str, Any]) -> str:
     return "\n".join(textwrap.fill(line, WIDTH, subsequent_indent="  ") for line in lines)
 
 
+SOON_DAYS = 2.0  # a count of days says nothing more
+
+
 def _wait(entry: dict[str, Any]) -> str:
     room = say(
         "In stick in the room it lies in ({room_temperature:g} °C, {room_rh:g} %), which brings "
@@ -166,6 +169,8 @@ def _wait(entry: dict[str, Any]) -> str:
     usual, quick, slow = (entry["days_to_wait"][name] for name in ("usual", "quickest", "slowest"))
     if usual is None:
         return say("{room} it does not come right within two years: find drier or damper air.", room=room)
+    if slow is not None and slow < SOON_DAYS:
+        return say("{room} it comes right within a day or two: measure again then.", room=room)
     longest = f"{slow:.0f}" if slow is not None else say("more than 700")
     return say(
         "{room} it takes about {usual:.0f} days ({quick:.0f} to {longest}: sources differ that much).",

@@ -46,6 +46,12 @@ def test_a_dry_skin_over_a_wet_core_is_not_ready():
     assert not entry["ready"] and "not even through its thickness" in text
 
 
+def test_a_wait_of_hours_is_not_told_as_no_days():
+    entry, text = judged(8.5, skin_mc=6.45)
+    assert not entry["ready"] and entry["days_to_wait"]["slowest"] < 2
+    assert "within a day or two: measure again" in " ".join(text.split()) and "0 days" not in text
+
+
 def test_a_cold_board_reads_low_and_is_corrected():
     cold, text = judged(9.0, wood_temperature_c=5.0)
     assert cold["moisture_percent"] > 9.5 and cold["corrections"][0] in text

@@ -12176,6 +12176,10 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
         <translation>{room:g} bis {room2:g} °C</translation>
     </message>
     <message>
+        <source>{room} it comes right within a day or two: measure again then.</source>
+        <translation>{room} wird es in ein, zwei Tagen recht: dann noch einmal messen.</translation>
+    </message>
+    <message>
         <source>{room} it does not come right within two years: find drier or damper air.</source>
         <translation>{room} wird es binnen zwei Jahren nicht recht: trockenere oder feuchtere Luft suchen.</translation>
     </message>
