@@ -45,7 +45,7 @@ def all_presets() -> tuple[YearPreset, ...]:
         presets.append(
             YearPreset(
                 Year(row["name"], temperature, rh, f"{row['basis']} ({row['provenance']})"),
-                tuple(row["other_names"].split("; ")),
+                tuple(name for name in row["other_names"].split("; ") if name),
                 (float(row["mc_low"]), float(row["mc_high"])),
                 Source(row["basis"], "", row["provenance"]),
             )

@@ -70,7 +70,13 @@ def _screwed(site: Site, kind: Kind, where: str) -> float | None:
 
 
 def tongued(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail, one: Near) -> None:
-    """A wooden button in its mortise, or a clip; the grooves of clips run along the rail, see ``clip_grooves``."""
+    """A wooden button in its mortise, or a clip; the grooves of clips run along the rail, see ``clip_grooves``.
+
+    Of another kind with a tongue it is told that nothing is drawn or cut.
+    """
+    if kind.kind not in ("button", "clip"):
+        site.refuse(say("how a {kind} looks is not known: nothing is drawn or cut for it", kind=kind.name))
+        return
     side, bench = side_of(rail, placed), site.bench
     where = f"{kind.kind} {number} on {rail.name}"
     inside = _screwed(site, kind, where)

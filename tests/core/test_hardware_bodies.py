@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -158,6 +159,16 @@ def test_nothing_comes_near_the_show_face():
             assert up + body.size_mm[2] / 2 <= thick - LEAVE_MM + 1e-9
         keys = {board.part.key for board in plans.found.place.boards}
         assert all(cut.blind for cut in made.cuts if cut.part in keys)
+
+
+def test_of_a_tongue_of_unknown_looks_it_is_told_that_nothing_is_cut(monkeypatch):
+    (found,) = find_tops(solved(top(UP) + broad(), BOTH))
+    plans = plan_top(found, 2.0, ("button",))
+    odd = replace(find_kind("button"), kind="wide button", name="wide button")
+    monkeypatch.setattr("movement_core.piece.hardware.find_kind", lambda name: odd)
+    made = hardware_of(plans, plans.plans[0])
+    assert not made.markers and not made.cuts
+    assert made.refused == ("how a wide button looks is not known: nothing is drawn or cut for it",)
 
 
 def test_holes_in_the_top_lie_in_the_boards_as_drawn():

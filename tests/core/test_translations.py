@@ -12,6 +12,7 @@ from movement_core.air.year import MONTHS
 from movement_core.checks.finding import SEVERITIES
 from movement_core.piece.contact.joints import KINDS
 from movement_core.wording import fields, say, speaking
+from workbench_pkg.translations import collect
 from workbench_pkg.translations.data_words import DATA_WORDS
 from workbench_pkg.translations.files import catalogue, file_of, languages, read, write
 from workbench_pkg.translations.literals import CHECKS, ROOT, SENTENCES, Literal, literals
@@ -21,7 +22,20 @@ HOW = "run 'python3 -m workbench_pkg.translations.collect', translate what it li
 
 
 def test_there_is_another_language():
-    assert languages() == ["de"]
+    assert "de" in languages()
+
+
+@pytest.mark.parametrize("word", ["--help", "German", "pt-br", "x"])
+def test_only_a_code_of_a_language_begins_one(word, capsys):
+    before = languages()
+    assert collect.main([word]) == 2 and "no code of a language" in capsys.readouterr().err
+    assert languages() == before
+
+
+def test_a_code_may_name_its_region(monkeypatch, tmp_path):
+    (tmp_path / "heartside_pt_BR.ts").touch()
+    monkeypatch.setattr("workbench_pkg.translations.files.FOLDER", tmp_path)
+    assert languages() == ["pt_BR"]
 
 
 @pytest.mark.parametrize("language", languages())
@@ -88,7 +102,8 @@ def figures():
 
 def test_figures_of_findings_are_all_named():
     names = set(figures())
-    assert len(names) > 40 and names <= set(DATA_WORDS)
+    assert len(names) > 40
+    assert names <= set(DATA_WORDS), "add it to DATA_WORDS in workbench_pkg/translations/data_words.py"
 
 
 def test_sentences_of_the_core_are_said_in_german():

@@ -10,6 +10,7 @@ or Qt's own) and run it again. Compiling needs Qt's ``lrelease``: Debian has it 
 
 from __future__ import annotations
 
+import re
 import shutil
 import subprocess
 import sys
@@ -18,11 +19,19 @@ from pathlib import Path
 from workbench_pkg.translations.files import FOLDER, file_of, languages, read, write
 from workbench_pkg.translations.literals import literals
 
+CODE = re.compile(r"[a-z]{2,3}(_[A-Z]{2})?")
 COMPILERS = ("lrelease", "lrelease-qt5", "lrelease6", "pyside6-lrelease", "/usr/lib/qt6/bin/lrelease")
 
 
 def main(arguments: list[str]) -> int:
-    """1 where something is left to do."""
+    """1 where something is left to do, 2 where a word is no code of a language."""
+    wrong = [word for word in arguments if not CODE.fullmatch(word)]
+    if wrong:
+        print(
+            f"{wrong[0]!r} is no code of a language; write it as fr or pt_BR",
+            file=sys.stderr,
+        )
+        return 2
     FOLDER.mkdir(parents=True, exist_ok=True)
     texts, left = literals(), 0
     for language in sorted({*languages(), *arguments}):

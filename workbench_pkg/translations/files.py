@@ -16,7 +16,7 @@ NAME = "heartside"
 
 def languages() -> list[str]:
     """Codes of the languages there are, besides English."""
-    return sorted(path.stem.rpartition("_")[2] for path in FOLDER.glob(f"{NAME}_*.ts"))
+    return sorted(path.stem.removeprefix(f"{NAME}_") for path in FOLDER.glob(f"{NAME}_*.ts"))
 
 
 def file_of(language: str) -> Path:

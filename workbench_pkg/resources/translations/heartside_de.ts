@@ -6484,6 +6484,10 @@
         <translation>wie ein Logger das Datum schreibt, wo seine Datei es offen lässt</translation>
     </message>
     <message>
+        <source>how a {kind} looks is not known: nothing is drawn or cut for it</source>
+        <translation>wie ein Beschlag {kind} aussieht, ist nicht bekannt: Es wird nichts dafür gezeichnet oder geschnitten</translation>
+    </message>
+    <message>
         <source>how exact the tool is (default 0.5)</source>
         <translation>wie genau das Werkzeug ist (ohne Angabe: 0.5)</translation>
     </message>
