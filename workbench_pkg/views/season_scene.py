@@ -237,7 +237,7 @@ class SeasonScene:
         points = np.concatenate([margin.place[None], *margin.outline])
         low, high = points.min(axis=0), points.max(axis=0)
         grow = max(0.0, 120.0 - float((high - low).max())) / 2  # mm: the least to be seen around a place
-        return zoom_to(self.name, low - grow, high + grow)
+        return zoom_to(self.name, (low - grow).tolist(), (high + grow).tolist())
 
     def zoom_parts(self, keys: Iterable[str]) -> bool:
         """Bring parts close."""
@@ -251,7 +251,7 @@ class SeasonScene:
         ]
         if not corners:
             return False
-        return zoom_to(self.name, np.min(corners, axis=0), np.max(corners, axis=0))
+        return zoom_to(self.name, np.min(corners, axis=0).tolist(), np.max(corners, axis=0).tolist())
 
     def drop(self, objects: Iterable[str]) -> int:
         """Take away the figures of document objects that are gone, by name; how many were."""
