@@ -49,7 +49,7 @@ def hardware_of(plans: TopPlans, plan: Plan) -> Hardware:
     clip_grooves(site, plan, rails, near)
     add_battens(site, found)
     add_ends(site, found)
-    if not site.markers and not site.refused:
+    if not site.markers:
         raise InputError(
             say("there is nothing to place: the plan has no fastener"),
             where=say("top {name!r}", name=found.name),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -15,6 +16,7 @@ from movement_core.holding.capacity import LEAVE_MM
 from movement_core.holding.fasteners import find_kind
 from movement_core.piece.hardware import hardware_of, parts_cut
 from movement_core.piece.hardware_bodies import BOX, CYLINDER, OPEN_MM, SLOT, Body
+from movement_core.piece.hardware_tongues import tongued
 from movement_core.piece.top_plan import plan_top
 from movement_core.piece.tops import find_tops
 from tests.core.tables import BOTH, UP, Made, frame, solved, top
@@ -161,14 +163,11 @@ def test_nothing_comes_near_the_show_face():
         assert all(cut.blind for cut in made.cuts if cut.part in keys)
 
 
-def test_of_a_tongue_of_unknown_looks_it_is_told_that_nothing_is_cut(monkeypatch):
-    (found,) = find_tops(solved(top(UP) + broad(), BOTH))
-    plans = plan_top(found, 2.0, ("button",))
+def test_of_a_tongue_of_unknown_looks_it_is_told_that_nothing_is_cut():
+    told = []
     odd = replace(find_kind("button"), kind="wide button", name="wide button")
-    monkeypatch.setattr("movement_core.piece.hardware.find_kind", lambda name: odd)
-    made = hardware_of(plans, plans.plans[0])
-    assert not made.markers and not made.cuts
-    assert made.refused == ("how a wide button looks is not known: nothing is drawn or cut for it",)
+    tongued(SimpleNamespace(refuse=told.append), 1, odd, None, None, None)
+    assert told == ["how a wide button looks is not known: nothing is drawn or cut for it"]
 
 
 def test_holes_in_the_top_lie_in_the_boards_as_drawn():
