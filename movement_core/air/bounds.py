@@ -12,7 +12,7 @@ from movement_core.wording import say, word
 def within(
     values: ArrayLike, what: str, low: float, high: float, unit: str, todo: str = ""
 ) -> NDArray[np.float64]:
-    """The values as a float array; ``InputError`` naming the first that is no number within low … high."""
+    """The values as a float array; ``InputError`` naming the first missing (None, NaN) or outside low … high."""
     try:
         array = np.asarray(values, dtype=np.float64)
     except (TypeError, ValueError):
@@ -24,9 +24,14 @@ def within(
     bad = ~((array >= low) & (array <= high))
     if bad.any():
         at = np.argwhere(np.atleast_1d(bad))[0]
-        value = f"{np.atleast_1d(array)[tuple(at)]:g} {word(unit)}".rstrip()
+        value = np.atleast_1d(array)[tuple(at)]
+        if np.isnan(value):
+            wrong = say("no {what} is given", what=word(what))
+        else:
+            shown = f"{value:g} {word(unit)}".rstrip()
+            wrong = say("{value} is not a usable {what}", value=shown, what=word(what))
         raise InputError(
-            say("{value} is not a usable {what}", value=value, what=word(what)),
+            wrong,
             where=f"{word(what)}[{', '.join(map(str, at))}]" if array.ndim else word(what),
             allowed=say("{low:g} to {high:g} {unit}", low=low, high=high, unit=word(unit)).rstrip(),
             todo=todo,

@@ -16,6 +16,7 @@ from movement_core.tables import number, rows
 from movement_core.wording import say, word
 
 ALONG, ACROSS = "along", "across"  # which way a rail runs, by the top's grain
+PLATE, CLIP, BUTTON, SLOT, STEEL, HOLE = SHAPES = ("plate", "clip", "button", "slot", "steel", "hole")
 
 # Ultimate withdrawal over the reference design value of the wood-design standard, whose figure is for loads
 # of years: 15700·G²·D over 2850·G²·D (National Design Specification for Wood Construction, recalled).
@@ -24,10 +25,14 @@ SAFETY = 5.5
 
 @dataclass(frozen=True)
 class Kind:
-    """One kind of fastener; a throw of None is as long as its slot or groove is made. mm, N/mm."""
+    """One kind of fastener; a throw of None is as long as its slot or groove is made. mm, N/mm.
+
+    ``shape`` : what of it is drawn and cut, one of ``SHAPES``.
+    """
 
     kind: str
     name: str
+    shape: str
     free_along_rail_mm: float | None
     free_across_rail_mm: float | None
     groove_mm: float | None
@@ -83,9 +88,16 @@ def _kind(row: dict[str, str]) -> Kind:
     def free(column: str) -> float | None:
         return None if row[column] in ("arm", "groove") else number(row[column])
 
+    if row["shape"] not in SHAPES:
+        raise InputError(
+            say("shape {shape!r}", shape=row["shape"]),
+            where=say("fastener kind {kind!r}", kind=row["kind"]),
+            allowed=", ".join(SHAPES),
+        )
     return Kind(
         row["kind"],
         row["name"],
+        row["shape"],
         free("free_along_rail_mm"),
         free("free_across_rail_mm"),
         number(row["groove_mm"]),
@@ -188,7 +200,7 @@ def throw_mm(kind: Kind, rail: str) -> tuple[float, float]:
     free = kind.free_along_rail_mm if rail == ACROSS else kind.free_across_rail_mm
     if rail == ALONG and kind.groove_mm is not None:
         free = kind.groove_mm - ENGAGED_MM - GROOVE_PLAY_MM
-    if kind.kind == "slotted screw":  # its slot is cut the way the top moves
+    if kind.shape == SLOT:  # its slot is cut the way the top moves
         free = None
     return (-math.inf, math.inf) if free is None else (-free, free)
 

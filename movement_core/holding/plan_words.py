@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from movement_core.holding.fasteners import find_kind
+from movement_core.holding.fasteners import HOLE, SLOT, STEEL, find_kind
 from movement_core.holding.held import ROCKS, TIPS, Held
 from movement_core.holding.model import Plate
 from movement_core.holding.plan_model import OUT_OF_FLAT, PULLED, UNSTEADY, Placed, Problem
@@ -54,9 +54,7 @@ def problems_of(placed: Sequence[Placed], held: Sequence[Held], flatness_mm: flo
 
 def fixed_line_note(placed: Sequence[Placed], rails: Sequence[Rail], fixed_mm: float) -> str:
     """What keeps the fixed line where it is: a plain hole of the plan's own, or a screw to add."""
-    plain = [
-        p for p in placed if p.kind in ("slotted screw", "slotted steel", "plain screw") and p.slot is None
-    ]
+    plain = [p for p in placed if find_kind(p.kind).shape in (SLOT, STEEL, HOLE) and p.slot is None]
     if plain:
         where = ", ".join(sorted({p.rail for p in plain}))
         return say(

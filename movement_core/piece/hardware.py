@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from movement_core.errors import HeartsideError, InputError
-from movement_core.holding.fasteners import find_kind
+from movement_core.holding.fasteners import BUTTON, CLIP, PLATE, SLOT, find_kind
 from movement_core.holding.plan_model import Placed, Plan
 from movement_core.holding.rails import Rail
 from movement_core.piece.hardware_bars import add_battens, add_ends
@@ -60,9 +60,9 @@ def hardware_of(plans: TopPlans, plan: Plan) -> Hardware:
 
 def _fastener(site: Site, plans: TopPlans, number: int, placed: Placed, rail: Rail, one: Near) -> None:
     kind = find_kind(placed.kind)
-    if kind.kind == "figure-eight":
+    if kind.shape == PLATE:
         figure_eight(site, number, kind, placed, rail, one)
-    elif kind.groove_mm is not None:
+    elif kind.shape in (CLIP, BUTTON):
         tongued(site, number, kind, placed, rail, one)
     else:
         bar = bar_of(one, rail.height_mm, rail.breadth_mm, rail.direction)
@@ -71,7 +71,7 @@ def _fastener(site: Site, plans: TopPlans, number: int, placed: Placed, rail: Ra
             number, along, across, placed.least_mm, placed.today_mm, placed.most_mm, placed.slot, kind.shank_mm,
             kind.through_mm,
         )  # fmt: skip
-        if kind.kind == "slotted screw" and beside_mm(bar, passing) < LEAST_BESIDE_MM:
+        if kind.shape == SLOT and beside_mm(bar, passing) < LEAST_BESIDE_MM:
             block(site, plans, number, placed, rail)
         else:
             through_bar(site, kind, bar, passing, "screw")

@@ -115,7 +115,7 @@ def _end(site: Site, end: _End, strain: WidthStrain) -> None:
             )
             continue
         peg = bench.cylinder(at, centre, 0.0, deep, PEG_MM)
-        site.markers.append(Marker(say("Peg in {end}", end=name), "peg", 0, (peg,)))
+        site.markers.append(Marker(say("Peg in {end}", end=name), "peg", 0, (peg,), wooden=True))
         blind = bench.point(at, centre, deep + LEAVE_MM / 2)
         site.cut("hole", key, name, 0, bench.cylinder(at, centre, -OPEN_MM, deep, PEG_MM), blind)
         if tenon.peg is None:
@@ -125,4 +125,4 @@ def _end(site: Site, end: _End, strain: WidthStrain) -> None:
             long, wide = tenon.peg.length_mm, tenon.peg.width_mm
             peg_slots.append(bench.slot(at, first, low_up - OPEN_MM, high_up + OPEN_MM, long, wide))
     title = say("Tongue and tenons for {end}", end=name)
-    site.markers.append(Marker(title, "breadboard end", 0, tuple(tenons), tuple(peg_slots)))
+    site.markers.append(Marker(title, "breadboard end", 0, tuple(tenons), tuple(peg_slots), wooden=True))

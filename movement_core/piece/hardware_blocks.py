@@ -53,7 +53,7 @@ def block(site: Site, plans: TopPlans, number: int, placed: Placed, rail: Rail) 
         hole = bench.cylinder(screw.along, screw.across, low - OPEN_MM, OPEN_MM, screw.shank)
     figures = _figures(found.strain, screw, fixed, found.place.length_mm)
     title = say("Block {number} on {rail}", number=number, rail=rail.name)
-    site.markers.append(Marker(title, "block", number, (body,), (hole,), figures))
+    site.markers.append(Marker(title, "block", number, (body,), (hole,), figures, wooden=True))
     site.markers.append(Marker(capital(where), kind.kind, number, shapes, (), figures))
     site.refuse(
         say(

@@ -89,6 +89,7 @@ class Marker:
     bodies: tuple[Body, ...]
     holes: tuple[Body, ...] = ()
     own_figures: tuple[tuple[str, float | None], ...] = ()
+    wooden: bool = False
 
 
 @dataclass(frozen=True)

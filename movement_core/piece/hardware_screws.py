@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 
 from movement_core.holding.capacity import LEAVE_MM, choose_screw
-from movement_core.holding.fasteners import ACROSS, Kind
+from movement_core.holding.fasteners import ACROSS, STEEL, Kind
 from movement_core.holding.metal_base import INSERT_LENGTHS_MM
 from movement_core.holding.travel import Slot
 from movement_core.piece.hardware_bodies import OPEN_MM, Bench, Body, CutBody, Marker, Point
@@ -185,7 +185,7 @@ def screw_shapes(
         bench.cylinder(screw.along, today, head - 0.6 * shank, head, 2 * shank),
     ]
     diameter, deep = PILOT_SHARE * shank, inside
-    if kind.kind == "slotted steel":
+    if kind.shape == STEEL:
         diameter, deep = INSERT_MM, inside + 1.0
         shapes.append(bench.cylinder(screw.along, today, 0.0, inside, INSERT_MM))
     site.hole_in_top(screw.number, screw.along, screw.across, deep, diameter)
@@ -194,7 +194,7 @@ def screw_shapes(
 
 def into_top(site: Site, kind: Kind, through: float) -> float | None:
     """How deep the longest stock screw (or insert) that stays inside reaches into the top, mm."""
-    if kind.kind == "slotted steel":
+    if kind.shape == STEEL:
         fitting = [length for length in INSERT_LENGTHS_MM if length + 1.0 <= site.thickness_mm - LEAVE_MM]
         return float(max(fitting)) if fitting else None
     screw = choose_screw(replace(kind, through_mm=through), site.thickness_mm)

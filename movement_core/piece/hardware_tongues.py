@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from movement_core.holding.fasteners import Kind, find_kind
+from movement_core.holding.fasteners import BUTTON, CLIP, Kind, find_kind
 from movement_core.holding.plan_model import Placed, Plan
 from movement_core.holding.rails import Rail
 from movement_core.holding.travel import INSTALLATION_MM
@@ -70,13 +70,7 @@ def _screwed(site: Site, kind: Kind, where: str) -> float | None:
 
 
 def tongued(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail, one: Near) -> None:
-    """A wooden button in its mortise, or a clip; the grooves of clips run along the rail, see ``clip_grooves``.
-
-    Of another kind with a tongue it is told that nothing is drawn or cut.
-    """
-    if kind.kind not in ("button", "clip"):
-        site.refuse(say("how a {kind} looks is not known: nothing is drawn or cut for it", kind=kind.name))
-        return
+    """A wooden button in its mortise, or a clip; the grooves of clips run along the rail, see ``clip_grooves``."""
     side, bench = side_of(rail, placed), site.bench
     where = f"{kind.kind} {number} on {rail.name}"
     inside = _screwed(site, kind, where)
@@ -89,7 +83,7 @@ def tongued(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail, one
     tip = side.face - engaged
     shank = bench.cylinder(along, across + placed.today_mm, -kind.through_mm, inside, kind.shank_mm)
     head = bench.cylinder(along, across + placed.today_mm, -kind.through_mm - 2.5, -kind.through_mm, 8.0)
-    if kind.kind == "button":
+    if kind.shape == BUTTON:
         half, low = BUTTON_WIDTH_MM / 2, -BUTTON_DROP_MM - TONGUE_MM
         shoulder = tip + kind.groove_mm + 2.0
         shapes = [
@@ -105,9 +99,10 @@ def tongued(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail, one
             bench.turned_box(side.along, (x - half, step, low), (x + half, step + plate, 0.0)),
             bench.turned_box(side.along, (x - half, tip, low), (x + half, step + plate, -CLIP_DROP_MM)),
         ]
-    site.markers.append(Marker(capital(where), kind.kind, number, (*shapes, shank, head)))
+    wooden = kind.shape == BUTTON
+    site.markers.append(Marker(capital(where), kind.kind, number, (*shapes, shank, head), wooden=wooden))
     site.hole_in_top(number, along, across, inside, PILOT_SHARE * kind.shank_mm)
-    if kind.kind == "button" and _deep_enough(site, rail, one, kind, BUTTON_DROP_MM + BUTTON_GROOVE_MM):
+    if kind.shape == BUTTON and _deep_enough(site, rail, one, kind, BUTTON_DROP_MM + BUTTON_GROOVE_MM):
         least, _, most = _sway(side, placed)
         x0, _ = side.turned(placed.place_mm)
         room = BUTTON_WIDTH_MM / 2 + INSTALLATION_MM / 2
@@ -138,14 +133,14 @@ def _deep_enough(site: Site, rail: Rail, one: Near, kind: Kind, drop: float) -> 
 
 
 def clip_grooves(site: Site, plan: Plan, rails: dict[str, Rail], near: dict[str, Near]) -> None:
-    """One groove a rail, from its first clip to its last."""
-    for name in dict.fromkeys(p.rail for p in plan.placed if p.kind == "clip"):
-        rail, one, kind = rails[name], near[name], find_kind("clip")
+    """One groove a rail for each kind of clip on it, from its first to its last."""
+    for name, clip in dict.fromkeys((p.rail, p.kind) for p in plan.placed if find_kind(p.kind).shape == CLIP):
+        rail, one, kind = rails[name], near[name], find_kind(clip)
         if not _deep_enough(site, rail, one, kind, CLIP_DROP_MM + CLIP_GROOVE_MM):
             continue
         assert kind.groove_mm is not None
         ends: list[float] = []
-        for placed in (p for p in plan.placed if p.rail == name and p.kind == "clip"):
+        for placed in (p for p in plan.placed if (p.rail, p.kind) == (name, clip)):
             side = side_of(rail, placed)
             least, _, most = _sway(side, placed)
             x, _ = side.turned(placed.place_mm)

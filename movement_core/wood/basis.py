@@ -12,10 +12,12 @@ from dataclasses import dataclass
 from functools import cache
 from math import hypot
 
+from movement_core.errors import UnknownName
 from movement_core.sources import DERIVED, RECALLED, Source
 from movement_core.tables import number, rows
 from movement_core.wood.record import BOARD_VARIATION
 from movement_core.wood.size_change import coefficient_from_shrinkage, shrinkage_from_coefficient
+from movement_core.wording import say
 
 # Printed coefficients have five decimals; where the printed shrinkage is behind them they follow to the last
 # (in one row to the last but one unit).
@@ -50,11 +52,21 @@ class Movement:
 
 @cache
 def published(source: str) -> Source:
-    """The publication behind one ``source`` word of the wood tables; provenance is the table row's own."""
+    """The publication behind one ``source`` word of the wood tables; provenance is the table row's own.
+
+    Raises
+    ------
+    UnknownName : with the words that data/wood_sources.csv has.
+    """
     for row in rows("wood_sources"):
         if row["source"] == source:
             return Source(row["title"], row["locator"], RECALLED)
-    raise KeyError(f"{source!r} is not in data/wood_sources.csv")
+    raise UnknownName(
+        say("no publication {source!r} in data/wood_sources.csv", source=source),
+        where=say("wood tables"),
+        allowed=", ".join(row["source"] for row in rows("wood_sources")),
+        todo=say("add a row of this name to it"),
+    )
 
 
 @cache

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
-from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -12,11 +11,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from movement_core.errors import InputError
+from movement_core.holding import fasteners
 from movement_core.holding.capacity import LEAVE_MM
 from movement_core.holding.fasteners import find_kind
 from movement_core.piece.hardware import hardware_of, parts_cut
 from movement_core.piece.hardware_bodies import BOX, CYLINDER, OPEN_MM, SLOT, Body
-from movement_core.piece.hardware_tongues import tongued
 from movement_core.piece.top_plan import plan_top
 from movement_core.piece.tops import find_tops
 from tests.core.tables import BOTH, UP, Made, frame, solved, top
@@ -163,11 +162,15 @@ def test_nothing_comes_near_the_show_face():
         assert all(cut.blind for cut in made.cuts if cut.part in keys)
 
 
-def test_of_a_tongue_of_unknown_looks_it_is_told_that_nothing_is_cut():
-    told = []
-    odd = replace(find_kind("button"), kind="wide button", name="wide button")
-    tongued(SimpleNamespace(refuse=told.append), 1, odd, None, None, None)
-    assert told == ["how a wide button looks is not known: nothing is drawn or cut for it"]
+@pytest.mark.parametrize("kind, cut", [("button", "mortise"), ("clip", "groove")])
+def test_another_kind_of_the_same_shape_is_drawn_and_cut_like_it(kind, cut, monkeypatch):
+    _, _, known = planned(top(UP) + broad(), kind, 2.0)
+    table = (*fasteners.all_kinds(), replace(find_kind(kind), kind="house kind"))
+    monkeypatch.setattr(fasteners, "all_kinds", lambda: table)
+    _, _, made = planned(top(UP) + broad(), "house kind", 2.0)
+    assert [m.bodies for m in made.markers] == [m.bodies for m in known.markers]
+    assert [c.body for c in made.cuts if c.purpose == cut] == [c.body for c in known.cuts if c.purpose == cut]
+    assert {m.kind for m in made.markers} == {"house kind"}
 
 
 def test_holes_in_the_top_lie_in_the_boards_as_drawn():

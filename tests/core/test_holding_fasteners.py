@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 import math
+from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from movement_core.errors import InputError, UnknownName
+from movement_core.holding import fasteners
 from movement_core.holding.capacity import choose_screw, fastener_capacity, lag_screw_withdrawal_n
 from movement_core.holding.fasteners import (
+    SHAPES,
     all_kinds,
     arm_stretch_mm,
     arm_throw_mm,
@@ -172,3 +175,16 @@ def test_a_screw_is_taken_to_the_ends_of_its_ranges_and_refused_beyond(figures, 
         return
     with pytest.raises(InputError, match=bad):
         lag_screw_withdrawal_n(*figures)
+
+
+def test_every_kind_has_a_known_shape_and_stands_in_the_readme(monkeypatch):
+    readme = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
+    told = readme.split("`--kind` names kinds to compare", 1)[1].split(")", 1)[0]
+    assert [kind for kind in all_kinds() if f"`{kind.kind}`" not in told] == []
+    assert {kind.shape for kind in all_kinds()} == set(SHAPES)
+    broken = [{**row, "shape": "hook"} for row in fasteners.rows("fastener_kinds")]
+    monkeypatch.setattr(fasteners, "rows", lambda table: broken)
+    with pytest.raises(
+        InputError, match=r"fastener kind 'figure-eight': shape 'hook'\..*plate, clip, button"
+    ):
+        all_kinds.__wrapped__()

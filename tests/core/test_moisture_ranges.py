@@ -168,6 +168,13 @@ def taken(call, value):
     return True
 
 
+@pytest.mark.parametrize("missing", [None, float("nan"), [0.6, None]])
+def test_of_a_missing_figure_it_is_told_that_it_is_missing(missing):
+    with pytest.raises(InputError, match=r"no specific gravity is given\..*Allowed: 0.1 to 1.3") as refused:
+        wood_year(HOME, 20, missing)
+    assert ("[1]" in str(refused.value)) == isinstance(missing, list)
+
+
 @pytest.mark.parametrize(("what", "call", "low", "high"), RANGES, ids=[row[0] for row in RANGES])
 def test_a_figure_is_taken_to_the_ends_of_its_range_and_refused_beyond(what, call, low, high):
     assert taken(call, low)

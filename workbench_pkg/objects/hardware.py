@@ -43,7 +43,6 @@ KEY, PART, NUMBER, PURPOSE, BLIND = (
 PRINT, REFUSED, CAUTIONS = "HeartsideFingerprint", "HeartsideNotCut", "HeartsideCautions"
 HIDDEN = 4
 STEEL, WOOD, AIR = (0.62, 0.65, 0.69), (0.86, 0.74, 0.55), (0.30, 0.60, 0.72)
-WOODEN = ("button", "block", "peg", "breadboard end")
 
 Figures = Mapping[str, tuple[str, Any, str]]  # property → (type, value, explanation)
 
@@ -127,7 +126,7 @@ def _marker(doc: Any, marker: Marker, figures: Figures) -> Any:
     for prop, said in figures.items():
         _set(obj, prop, said)
     if gui_is_up():
-        obj.ViewObject.ShapeColor = WOOD if marker.kind in WOODEN else STEEL
+        obj.ViewObject.ShapeColor = WOOD if marker.wooden else STEEL
     return obj
 
 

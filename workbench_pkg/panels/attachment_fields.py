@@ -7,10 +7,12 @@ from collections.abc import Callable, Sequence
 import FreeCAD as App
 import FreeCADGui as Gui
 
+from movement_core.holding.fasteners import all_kinds
 from movement_core.piece.top_names import CENTRE, edge_names, fixed_line
 from movement_core.piece.top_plan import FLATNESS_MM, METAL_KINDS
 from movement_core.piece.tops import FoundTop
 from movement_core.sheet.seasons import line_words
+from movement_core.wording import word
 from workbench_pkg.actions.hardware import PlaceWish
 from workbench_pkg.host.qt import QtCore, QtWidgets
 from workbench_pkg.host.units import short_length
@@ -24,8 +26,8 @@ CHECK = QtCore.Qt.CheckStateRole
 
 
 def kind_words() -> dict[str, str]:
-    """Kinds of fastener for a wooden frame, as they are called."""
-    return {
+    """Every kind of fastener of the table, as it is called here; by its name there where nothing else is said."""
+    called = {
         "button": translate("Heartside", "Buttons"),
         "clip": translate("Heartside", "Clips"),
         "figure-eight": translate("Heartside", "Figure-eights"),
@@ -33,6 +35,7 @@ def kind_words() -> dict[str, str]:
         "plain screw": translate("Heartside", "Plain screws"),
         "slotted steel": translate("Heartside", "Slotted steel"),
     }
+    return {kind.kind: called.get(kind.kind) or word(kind.name) for kind in all_kinds()}
 
 
 def kinds_in_shop() -> tuple[str, ...]:

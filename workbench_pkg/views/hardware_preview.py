@@ -12,7 +12,6 @@ from workbench_pkg.views.overlay import through_everything
 from workbench_pkg.views.zooming import views_of
 
 STEEL, WOODEN, AWAY = (92, 102, 116), (214, 166, 92), (46, 134, 171)
-WOODEN_KINDS = ("button", "block", "peg", "breadboard end")
 
 
 class HardwarePreview:
@@ -34,7 +33,7 @@ class HardwarePreview:
         for cut in hardware.cuts:
             self.root.addChild(_drawn((cut.body,), AWAY, 0.75))
         for marker in hardware.markers:
-            colour = WOODEN if marker.kind in WOODEN_KINDS else STEEL
+            colour = WOODEN if marker.wooden else STEEL
             self.root.addChild(_drawn(marker.bodies, colour, 0.1))
 
     def close(self) -> None:

@@ -4476,6 +4476,10 @@
         <translation>--shop hinzufügen</translation>
     </message>
     <message>
+        <source>add a row of this name to it</source>
+        <translation>dort eine Zeile mit diesem Namen anlegen</translation>
+    </message>
+    <message>
         <source>add the date it was built</source>
         <translation>den Tag angeben, an dem es gebaut wurde</translation>
     </message>
@@ -6484,10 +6488,6 @@
         <translation>wie ein Logger das Datum schreibt, wo seine Datei es offen lässt</translation>
     </message>
     <message>
-        <source>how a {kind} looks is not known: nothing is drawn or cut for it</source>
-        <translation>wie ein Beschlag {kind} aussieht, ist nicht bekannt: Es wird nichts dafür gezeichnet oder geschnitten</translation>
-    </message>
-    <message>
         <source>how exact the tool is (default 0.5)</source>
         <translation>wie genau das Werkzeug ist (ohne Angabe: 0.5)</translation>
     </message>
@@ -7972,6 +7972,10 @@
         <translation>kein Vieleck</translation>
     </message>
     <message>
+        <source>no publication {source!r} in data/wood_sources.csv</source>
+        <translation>keine Veröffentlichung {source!r} in data/wood_sources.csv</translation>
+    </message>
+    <message>
         <source>no published figure at hand: taken as plain oil (it keeps out at least as much)</source>
         <translation>keine veröffentlichte Zahl zur Hand: wie einfaches Öl genommen (es hält mindestens so viel ab)</translation>
     </message>
@@ -8074,6 +8078,10 @@
     <message>
         <source>no {quantity} method {name!r}</source>
         <translation>kein Verfahren {name!r} für {quantity}</translation>
+    </message>
+    <message>
+        <source>no {what} is given</source>
+        <translation>Angabe fehlt: {what}</translation>
     </message>
     <message>
         <source>no: a line opens</source>
@@ -9126,6 +9134,10 @@
     <message>
         <source>shank</source>
         <translation>Schaft</translation>
+    </message>
+    <message>
+        <source>shape {shape!r}</source>
+        <translation>Form {shape!r}</translation>
     </message>
     <message>
         <source>shape {shape}</source>
@@ -11054,6 +11066,10 @@
     <message>
         <source>wood or material</source>
         <translation>Holz oder Werkstoff</translation>
+    </message>
+    <message>
+        <source>wood tables</source>
+        <translation>Holztabellen</translation>
     </message>
     <message>
         <source>wood temperature</source>
