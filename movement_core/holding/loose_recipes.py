@@ -12,6 +12,7 @@ from movement_core.holding.travel import Slot, WidthStrain, seen_from_the_mover,
 from movement_core.wording import say
 
 LEAST_COVER_MM = 3.0  # tongue that must stay in its groove in the driest state (common practice)
+FROM_THE_BACK_MM = 25.0  # of the last screw, or half of what is free where that is less (own)
 LEAST_PLAY_MM = 0.5  # room that must be left in the wettest state (own)
 
 
@@ -170,7 +171,8 @@ def _applied(
     strain: WidthStrain, glue_mm: float, most_spacing_mm: float, shank_mm: float, slot_in_carrier: bool
 ) -> AppliedPart:
     front, back = strain.lines_mm[0], strain.lines_mm[-1]
-    end = back - front - 25.0
+    free = back - front - glue_mm
+    end = glue_mm + free - min(FROM_THE_BACK_MM, free / 2)
     count = max(1, int(np.ceil((end - glue_mm) / most_spacing_mm)))
     places = np.linspace(glue_mm, end, count + 1)[1:]
     there = travel(strain, front + places, front)

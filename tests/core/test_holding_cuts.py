@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from movement_core.errors import InputError
 from movement_core.holding.end_recipes import batten, breadboard_end, sliding_dovetail
@@ -163,6 +165,15 @@ def test_a_narrow_side_is_glued_over_a_third_and_screwed_once():
     for made in (moulding(side), runner(side)):
         assert made.glue_mm == 40
         assert [place for place, _ in made.slots] == [95]
+
+
+@settings(max_examples=50, deadline=None)
+@given(st.floats(10, 400))
+def test_every_screw_of_a_strip_stands_behind_its_glue_and_inside_the_side(wide):
+    side = WidthStrain.even(wide, -0.008, 0.0, 0.004)
+    for made in (moulding(side), runner(side)):
+        assert made.slots
+        assert all(made.glue_mm < place < wide for place, _ in made.slots)
 
 
 # Boards that differ, a part that is not centred, and a day of its own: nothing is taken from the wrong edge or moment.

@@ -8,7 +8,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from movement_core.errors import InputError
+from movement_core.errors import InputError, UnknownName
 from movement_core.holding.capacity import fastener_capacity
 from movement_core.holding.contact_points import contact_points
 from movement_core.holding.fasteners import find_kind
@@ -170,7 +170,7 @@ def test_a_board_that_may_lie_no_way_leaves_no_combination():
 
 def test_sources_are_ours_and_say_how_they_were_got():
     assert "Wood Handbook" in published("coefficients").title
-    with pytest.raises(KeyError, match=r"wood_sources\.csv"):
+    with pytest.raises(UnknownName, match=r"wood_sources\.csv\. Allowed: coefficients, "):
         published("a book that nobody wrote")
     with pytest.raises(ValueError, match="provenance 'heard'"):
         Source("a book", "page 1", "heard")

@@ -9,7 +9,6 @@ import pytest
 from movement_core.errors import InputError, UnknownName
 from movement_core.sources import PROVENANCES
 from movement_core.wood import Species, all_species, board_variation, figure_effect, find_species
-from movement_core.wood.basis import published
 
 STRENGTHS = ("specific_gravity_12", "moe_mpa", "compression_perp_mpa", "shear_mpa", "tension_perp_mpa")
 
@@ -187,8 +186,3 @@ def test_figure_widens_the_spread_and_reaction_wood_moves_along_the_grain():
     with pytest.raises(UnknownName, match="crotch") as caught:
         figure_effect("croch")
     assert caught.value.nearest == ("crotch",)
-
-
-def test_a_publication_that_no_row_tells_is_refused_with_those_there_are():
-    with pytest.raises(UnknownName, match=r"no publication 'hearsay' in data/wood_sources\.csv\..*domestic"):
-        published("hearsay")
