@@ -283,27 +283,23 @@ def _record(rows: _Rows, order: str, ordinals: NDArray[np.int64], layout: Layout
 
 def _refuse_wrong_units(temperature_c: Array, rh: Array, layout: Layout, name: str, line: int) -> None:
     middle = float(np.median(temperature_c))
+    where = say(
+        "{name}, line {line}, column {temperature}",
+        name=name,
+        line=line,
+        temperature=layout.temperature + 1,
+    )
     if not layout.fahrenheit and middle > ROOM_CANNOT_BE_C:
         raise FileError(
             say("the middle reading is {middle:.0f} °C: these look like °F", middle=middle),
-            where=say(
-                "{name}, line {line}, column {temperature}",
-                name=name,
-                line=line,
-                temperature=layout.temperature + 1,
-            ),
+            where=where,
             allowed=say("room temperatures"),
             todo=say("give temperature_unit='F' if they are, or say which column is the temperature"),
         )
     if layout.fahrenheit and middle < -10.0:
         raise FileError(
             say("the middle reading would be {middle:.0f} °C: these look like °C, not °F", middle=middle),
-            where=say(
-                "{name}, line {line}, column {temperature}",
-                name=name,
-                line=line,
-                temperature=layout.temperature + 1,
-            ),
+            where=where,
             allowed=say("room temperatures"),
             todo=say("give temperature_unit='C' if they are"),
         )

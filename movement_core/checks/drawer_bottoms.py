@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from movement_core.checks.finding import BREAKS, Finding
 from movement_core.checks.force_words import force_figures, force_words, worst_force
+from movement_core.checks.told import told
 from movement_core.checks.trapped_panels import presses, room_figures, trapped_words
 from movement_core.piece.captive_room import CaptiveRoom
 from movement_core.piece.whole import WholePiece
@@ -19,16 +20,16 @@ def _finding(whole: WholePiece, room: CaptiveRoom) -> Finding:
     in_drawer = any(room.captive.part in group.parts for group in whole.loose)
     indices = (room.captive.part, *room.holders)
     force = worst_force(whole, ((room.captive.part, holder) for holder in room.holders))
-    return Finding(
-        check="drawer-bottom" if in_drawer else "trapped-bottom-or-back",
-        severity=BREAKS,
-        parts=tuple(whole.name(i) for i in indices),
-        keys=tuple(whole.parts[i].part.key for i in indices),
-        message=say("across its grain {words}. It pushes them apart, or buckles", words=trapped_words(room))
+    return told(
+        whole,
+        "drawer-bottom" if in_drawer else "trapped-bottom-or-back",
+        BREAKS,
+        indices,
+        say("across its grain {words}. It pushes them apart, or buckles", words=trapped_words(room))
         + force_words(force),
-        remedy=_remedy(room, in_drawer),
-        month=room.growth_month,
-        figures=room_figures(room) | force_figures(force),
+        _remedy(room, in_drawer),
+        room.growth_month,
+        room_figures(room) | force_figures(force),
     )
 
 

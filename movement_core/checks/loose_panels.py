@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from movement_core.checks.finding import BREAKS, SHOWS, Finding
+from movement_core.checks.told import told
 from movement_core.checks.trapped_panels import room_figures
 from movement_core.piece.captive_room import CaptiveRoom
 from movement_core.piece.limits import limit
@@ -76,13 +77,13 @@ def _told(
     more: dict[str, float],
 ) -> Finding:
     indices = (room.captive.part, *room.holders)
-    return Finding(
-        check=check,
-        severity=severity,
-        parts=tuple(whole.name(i) for i in indices),
-        keys=tuple(whole.parts[i].part.key for i in indices),
-        message=message,
-        remedy=remedy,
-        month=month,
-        figures={**room_figures(room), **more},
+    return told(
+        whole,
+        check,
+        severity,
+        indices,
+        message,
+        remedy,
+        month,
+        {**room_figures(room), **more},
     )

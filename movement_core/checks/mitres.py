@@ -6,6 +6,7 @@ import numpy as np
 
 from movement_core.air.daily import DAYS, month_of_day
 from movement_core.checks.finding import SHOWS, Finding
+from movement_core.checks.told import told
 from movement_core.holding.fixed_anyway import mitre_gap_mm
 from movement_core.piece.contact.found import FLAT
 from movement_core.piece.contact.joints import NEAR, OVERLAP, Joint
@@ -59,12 +60,12 @@ def _judge(whole: WholePiece, joint: Joint) -> Finding | None:
     if gap < limit("mitre gap"):
         return None
     where = say("heel, inside") if strain[worst] < 0 else say("toe, outside")
-    return Finding(
-        check="mitre-opens",
-        severity=SHOWS,
-        parts=tuple(whole.name(i) for i in joint.parts),
-        keys=tuple(whole.parts[i].part.key for i in joint.parts),
-        message=say(
+    return told(
+        whole,
+        "mitre-opens",
+        SHOWS,
+        joint.parts,
+        say(
             "the mitre of two pieces {width:.0f} mm wide opens {gap:.1f} mm at the {where} (stock above some "
             "{limit:.0f} mm opens; common practice, no source)",
             width=width,
@@ -72,12 +73,12 @@ def _judge(whole: WholePiece, joint: Joint) -> Finding | None:
             where=where,
             limit=limit("mitre width"),
         ),
-        remedy=say(
+        say(
             "use narrower or quarter-sawn stock, lock it with a spline or a loose tenon and accept a fine line, or "
             "join the corner with a tenon and shoulder instead"
         ),
-        month=int(month_of_day(worst)),
-        figures={"width_mm": round(width, 1), "gap_mm": round(gap, 2)},
+        int(month_of_day(worst)),
+        {"width_mm": round(width, 1), "gap_mm": round(gap, 2)},
     )
 
 

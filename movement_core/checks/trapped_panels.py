@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from movement_core.checks.finding import BREAKS, Finding
 from movement_core.checks.force_words import force_figures, force_words, worst_force
+from movement_core.checks.told import told
 from movement_core.errors import InputError
 from movement_core.holding.loose_recipes import panel_in_frame
 from movement_core.holding.travel import WidthStrain
@@ -48,19 +49,19 @@ def room_figures(room: CaptiveRoom) -> dict[str, float]:
 def _finding(whole: WholePiece, room: CaptiveRoom) -> Finding:
     indices = (room.captive.part, *room.holders)
     force = worst_force(whole, ((room.captive.part, holder) for holder in room.holders))
-    return Finding(
-        check="trapped-panel",
-        severity=BREAKS,
-        parts=tuple(whole.name(i) for i in indices),
-        keys=tuple(whole.parts[i].part.key for i in indices),
-        message=say(
+    return told(
+        whole,
+        "trapped-panel",
+        BREAKS,
+        indices,
+        say(
             "{trapped}. It bows, or bursts the joints of its frame{force}",
             trapped=trapped_words(room),
             force=force_words(force),
         ),
-        remedy=_remedy(room),
-        month=room.growth_month,
-        figures=room_figures(room) | force_figures(force),
+        _remedy(room),
+        room.growth_month,
+        room_figures(room) | force_figures(force),
     )
 
 

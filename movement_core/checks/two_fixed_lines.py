@@ -14,6 +14,7 @@ from movement_core.checks.finding import BREAKS, Finding
 from movement_core.checks.fitting_lines import boards_on_fittings
 from movement_core.checks.fittings import is_fitting
 from movement_core.checks.force_words import force_figures, force_words, worst_force
+from movement_core.checks.told import told
 from movement_core.piece.contact.carried import carried_positions
 from movement_core.piece.contact.joints import DOVETAILED, GLUED_EDGE, PEGGED, POINT, WHOLE, Joint
 from movement_core.piece.limits import limit
@@ -81,12 +82,12 @@ def _judge(whole: WholePiece, held: list[tuple[Joint, int, float]]) -> Finding |
     indices = tuple(dict.fromkeys([*boards, *others]))
     dries = -least >= most
     force = worst_force(whole, (joint.parts for joint, _, _ in held))
-    return Finding(
-        check="two-fixed-lines",
-        severity=BREAKS,
-        parts=tuple(whole.name(i) for i in indices),
-        keys=tuple(whole.parts[i].part.key for i in indices),
-        message=say(
+    return told(
+        whole,
+        "two-fixed-lines",
+        BREAKS,
+        indices,
+        say(
             "it is held fast at lines {apart:.0f} mm apart across its grain, which moves {least:+.1f} to {most:+.1f} "
             "mm between them: a joint gives, or it splits{force}",
             apart=apart,
@@ -94,8 +95,8 @@ def _judge(whole: WholePiece, held: list[tuple[Joint, int, float]]) -> Finding |
             most=most,
             force=force_words(force),
         ),
-        remedy=say("fix it at one line only; give everything else slots, clips or buttons"),
-        month=solved.driest_month if dries else solved.wettest_month,
-        figures={"apart_mm": round(apart, 1), "least_mm": round(least, 2), "most_mm": round(most, 2)}
+        say("fix it at one line only; give everything else slots, clips or buttons"),
+        solved.driest_month if dries else solved.wettest_month,
+        {"apart_mm": round(apart, 1), "least_mm": round(least, 2), "most_mm": round(most, 2)}
         | force_figures(force),
     )

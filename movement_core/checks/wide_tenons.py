@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from movement_core.checks.finding import BREAKS, SHOWS, Finding
+from movement_core.checks.told import told
 from movement_core.piece.contact.joints import TENONED
 from movement_core.piece.crossing import SPLITS, Crossing
 from movement_core.piece.limits import limit
@@ -18,12 +19,12 @@ def wide_tenons(whole: WholePiece) -> list[Finding]:
 
 def _finding(whole: WholePiece, crossing: Crossing) -> Finding:
     indices = crossing.carrier, crossing.other
-    return Finding(
-        check="wide-tenon",
-        severity=BREAKS if crossing.width_mm > limit("tenon at most") else SHOWS,
-        parts=tuple(whole.name(i) for i in indices),
-        keys=tuple(whole.parts[i].part.key for i in indices),
-        message=say(
+    return told(
+        whole,
+        "wide-tenon",
+        BREAKS if crossing.width_mm > limit("tenon at most") else SHOWS,
+        indices,
+        say(
             "a tenon {width:.0f} mm wide, taken as glued, crosses the other's grain and moves {least:+.1f} to "
             "{most:+.1f} mm against it (tenons are divided above {some:.0f} to {limit:.0f} mm; common practice, no "
             "source)",
@@ -33,12 +34,12 @@ def _finding(whole: WholePiece, crossing: Crossing) -> Finding:
             some=limit("tenon"),
             limit=limit("tenon at most"),
         ),
-        remedy=say(
+        say(
             "divide it into two tenons, glue the one that keeps the shown edge flush, leave the other dry in a longer "
             "mortise; or peg it in slots"
         ),
-        month=crossing.month,
-        figures={
+        crossing.month,
+        {
             "width_mm": round(crossing.width_mm, 1),
             "least_mm": round(crossing.least_mm, 2),
             "most_mm": round(crossing.most_mm, 2),

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import gc
 import time
+from types import ModuleType
+from typing import Any
 
 import FreeCAD
 import FreeCADGui
+import pytest
 from PySide import QtCore, QtGui
 
 try:
@@ -66,6 +69,19 @@ def widget(name: str, kind: type = QtWidgets.QWidget) -> QtWidgets.QWidget:
         QtWidgets.QApplication.processEvents()
         time.sleep(0.02)
     return found
+
+
+def kept_panels(monkeypatch: pytest.MonkeyPatch, module: ModuleType, name: str) -> list[Any]:
+    """The panels of a class of a module that are made from here on, in order."""
+    made: list[Any] = []
+
+    class Kept(getattr(module, name)):
+        def __init__(self, *arguments: object, **named: object) -> None:
+            super().__init__(*arguments, **named)
+            made.append(self)
+
+    monkeypatch.setattr(module, name, Kept)
+    return made
 
 
 def state() -> str:

@@ -34,15 +34,7 @@ def opened(monkeypatch):
     """opened(): the panel that the command opens, once it is there."""
     from workbench_pkg.panels import season_panel
 
-    made = []
-
-    class Kept(season_panel.SeasonPanel):
-        def __init__(self, *arguments, **named):
-            super().__init__(*arguments, **named)
-            made.append(self)
-
-    monkeypatch.setattr(season_panel, "SeasonPanel", Kept)
-    return made
+    return bench.kept_panels(monkeypatch, season_panel, "SeasonPanel")
 
 
 @pytest.fixture

@@ -27,15 +27,7 @@ def kept(monkeypatch):
     """The panels that the command opens."""
     from workbench_pkg.panels import tag_panel
 
-    made = []
-
-    class Kept(tag_panel.TagPanel):
-        def __init__(self, *arguments, **named):
-            super().__init__(*arguments, **named)
-            made.append(self)
-
-    monkeypatch.setattr(tag_panel, "TagPanel", Kept)
-    return made
+    return bench.kept_panels(monkeypatch, tag_panel, "TagPanel")
 
 
 @pytest.fixture
