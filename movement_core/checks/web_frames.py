@@ -7,7 +7,7 @@ from collections import defaultdict
 import numpy as np
 
 from movement_core.air.daily import month_of_day
-from movement_core.checks.crossing_kinds import NARROW, is_back, panel_width
+from movement_core.checks.crossing_kinds import NARROW, boards_with, is_back, panel_width
 from movement_core.checks.finding import BREAKS, UNKNOWN, Finding
 from movement_core.checks.remember import beyond, joints_of
 from movement_core.checks.tenon_shape import strain_along
@@ -69,8 +69,17 @@ def _shared_sides(whole: WholePiece, first: int, last: int, runner: int) -> list
     return [
         (side, held[0][side], held[1][side])
         for side in sorted(set(held[0]) & set(held[1]) - {runner})
-        if is_wood(whole, side) and not is_back(whole, side) and _narrow(whole, side, (first, last))
+        if is_wood(whole, side)
+        and not is_back(whole, side)
+        and _apart(whole, side, (first, last, runner))
+        and _narrow(whole, side, (first, last))
     ]
+
+
+def _apart(whole: WholePiece, side: int, frame: tuple[int, int, int]) -> bool:
+    """Whether no two of a side, its rails and their runner are boards of one glued panel, which moves as one."""
+    panels = [boards_with(whole, index)[0] for index in (side, *frame)]
+    return len(set(panels)) == len(panels)
 
 
 def _narrow(whole: WholePiece, side: int, rails: tuple[int, int]) -> bool:

@@ -87,6 +87,38 @@ def test_a_web_frame_with_room_at_the_back():
     assert not found(web_frame(0.0), "web-frame-across-the-side", confirmed=free)
 
 
+def chest_end(where=STILL, grain="y"):
+    """Three boards glued edge to edge, let by tongues into two posts; every tongue fills its groove."""
+    posts = [
+        (blocks(f"post {name}", [((0, y, 0), (45, y + 45, 480))], [groove], where), f"{OAK}; grain z; show x")
+        for name, y, groove in (
+            ("front", 0.0, ((17.0, 33, 60), (27, 45, 470))),
+            ("back", 455.0, ((17.0, 455, 60), (27, 467, 470))),
+        )
+    ]
+    heights = (60.0, 200.0, 330.0, 470.0)
+    boards = [
+        (
+            blocks(
+                f"end board {number}",
+                [((12.0, 45, low), (32, 455, high)), ((17.0, 33, low), (27, 467, high))],
+                where=where,
+            ),
+            f"{OAK}; grain {grain}; show x",
+        )
+        for number, (low, high) in enumerate(zip(heights, heights[1:]))
+    ]
+    return [*posts, *boards]
+
+
+@TURNED
+def test_boards_of_one_panel_are_no_rails_of_a_web_frame(where):
+    """The outer boards are no rails, and the post across their ends no runner between them."""
+    glued = {(f"end board {i}", f"end board {i + 1}"): kinds.GLUED_EDGE for i in range(2)}
+    assert not found(chest_end(where), "web-frame-across-the-side", where)
+    assert not found(chest_end(where), "web-frame-across-the-side", where, glued)
+
+
 def face_framed(grain, where=STILL):
     stiles = [
         (blocks(f"stile {name}", [((x, -20, 0), (x + 50, 0, 600))], where=where), f"{OAK}; grain z; show -y")
