@@ -39,7 +39,7 @@ def crossing_words(crossing: Crossing, what: str) -> str:
     fixed = crossing.fixed
     comes = say("it splits")
     if fixed is not None and fixed.tension_mpa > 0:
-        chance = say("not to be foretold") if fixed.split == "unknown" else fixed.split
+        chance = say("not to be foretold") if fixed.split == "unknown" else say(fixed.split)
         comes = say(
             "up to {tension:.0f} MPa pull across the grain: a split is {chance}",
             tension=fixed.tension_mpa,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from movement_core.checks.finding import BREAKS, Finding
 from movement_core.checks.force_words import force_figures, force_words, worst_force
 from movement_core.checks.told import told
-from movement_core.checks.trapped_panels import presses, room_figures, trapped_words
+from movement_core.checks.trapped_panels import presses, room_figures, trapped_lengths
 from movement_core.piece.captive_room import CaptiveRoom
 from movement_core.piece.whole import WholePiece
 from movement_core.wording import AtLeast, say
@@ -25,7 +25,11 @@ def _finding(whole: WholePiece, room: CaptiveRoom) -> Finding:
         "drawer-bottom" if in_drawer else "trapped-bottom-or-back",
         BREAKS,
         indices,
-        say("across its grain {words}. It pushes them apart, or buckles", words=trapped_words(room))
+        say(
+            "across its grain it grows {growth:.1f} mm wider than drawn and its grooves leave it {room:.1f} mm: "
+            "{short:.1f} mm too little. It pushes them apart, or buckles",
+            **trapped_lengths(room),
+        )
         + force_words(force),
         _remedy(room, in_drawer),
         room.growth_month,

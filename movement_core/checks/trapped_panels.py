@@ -25,15 +25,14 @@ def presses(room: CaptiveRoom) -> bool:
     return room.least_room_mm is not None and room.least_room_mm < limit("panel room")
 
 
-def trapped_words(room: CaptiveRoom) -> str:
+def trapped_lengths(room: CaptiveRoom) -> dict[str, float]:
+    """How much a panel that presses grows, what its grooves leave it, and what it lacks, mm, as sentences tell it."""
     assert room.room_mm is not None and room.least_room_mm is not None  # it presses
-    return say(
-        "it grows {growth:.1f} mm wider than drawn and its grooves leave it {room:.1f} mm: "
-        "{short:.1f} mm too little",
-        growth=AtLeast(room.growth_mm),
-        room=AtMost(room.room_mm),
-        short=AtLeast(-room.least_room_mm),
-    )
+    return {
+        "growth": AtLeast(room.growth_mm),
+        "room": AtMost(room.room_mm),
+        "short": AtLeast(-room.least_room_mm),
+    }
 
 
 def room_figures(room: CaptiveRoom) -> dict[str, float]:
@@ -55,9 +54,10 @@ def _finding(whole: WholePiece, room: CaptiveRoom) -> Finding:
         BREAKS,
         indices,
         say(
-            "{trapped}. It bows, or bursts the joints of its frame{force}",
-            trapped=trapped_words(room),
+            "it grows {growth:.1f} mm wider than drawn and its grooves leave it {room:.1f} mm: "
+            "{short:.1f} mm too little. It bows, or bursts the joints of its frame{force}",
             force=force_words(force),
+            **trapped_lengths(room),
         ),
         _remedy(room),
         room.growth_month,

@@ -45,12 +45,33 @@ def _rings(case: WarpCase) -> Cause | None:
     told = case.flat_mc is not None and (case.now_mc is not None or case.show_mc is not None)
     return Cause(
         say("the rings, and a change of moisture since it was flat"), low, high, 1.0 if told else 0.6,
-        say("{change:+.1f} % since it was flat; {boards} boards, heart side {heart}",
-            change=change, boards=case.boards, heart=case.heart or say("not said")),
+        _since_flat(case, change),
         0.0, 1.0, 1.0,
         say("bring it back to {mc:.1f} % and it comes back; hold it by fasteners that let it move",
             mc=case.start),
     )  # fmt: skip
+
+
+_HEART_SIDES = {
+    "show": phrase("on the show face"),
+    "back": phrase("on the back face"),
+    "mixed": phrase("up and down by turns"),
+    None: phrase("not said"),
+}
+
+
+def _since_flat(case: WarpCase, change: float) -> str:
+    heart = word(_HEART_SIDES[case.heart])
+    if case.boards == 1:
+        return say(
+            "{change:+.1f} % since it was flat; one board, heart side {heart}", change=change, heart=heart
+        )
+    return say(
+        "{change:+.1f} % since it was flat; {boards} boards, heart side {heart}",
+        change=change,
+        boards=case.boards,
+        heart=heart,
+    )
 
 
 def _ring_cup(case: WarpCase, each: float, radius: float, side: float, change: float) -> float:
@@ -209,10 +230,17 @@ def _wetted(case: WarpCase) -> Cause | None:
     event = wet_face(case.air, case.wet_hours, start_mc=case.start, face=case.wet_side, follow_days=20.0)
     return _moist(
         case, say("a wet face"), event.worst_face_difference_mc, 1.0,
-        say("the {side} face wet for {hours:g} h: up to {mc:+.1f} % between the faces",
-            side=case.wet_side, hours=case.wet_hours, mc=event.worst_face_difference_mc),
+        _wet_face(case.wet_side, case.wet_hours, event.worst_face_difference_mc),
         say("dry it slowly with both faces open; do not heat the wet face"),
     )  # fmt: skip
+
+
+def _wet_face(side: str, hours: float, mc: float) -> str:
+    if side == "show":
+        return say(
+            "the show face wet for {hours:g} h: up to {mc:+.1f} % between the faces", hours=hours, mc=mc
+        )
+    return say("the back face wet for {hours:g} h: up to {mc:+.1f} % between the faces", hours=hours, mc=mc)
 
 
 def _set(case: WarpCase) -> Cause | None:
@@ -241,13 +269,20 @@ def _set(case: WarpCase) -> Cause | None:
     )  # fmt: skip
 
 
+_HELD_BY = {
+    "frame": phrase("held at its back by its frame"),
+    "steel": phrase("held at its back by steel"),
+    "cleats": phrase("held at its back by cleats"),
+}
+
+
 def _held(case: WarpCase) -> Cause | None:
     if case.lying not in HELD:
         return None
     strain = case.species.tangential_coefficient * (case.now - case.start)
     cup = float(crown_mm(case.width_mm, 1.5 * strain / case.thickness_mm))
     return Cause(
-        say("held at its back by {what}", what=case.lying), min(cup, 0.0), max(cup, 0.0), 0.7,
+        word(_HELD_BY[case.lying]), min(cup, 0.0), max(cup, 0.0), 0.7,
         say("{change:+.1f} % since it was fixed, which its back may not follow", change=case.now - case.start),
         0.0, 1.0, 0.2, say("loosen all but one line of fasteners; slot the others across the grain"),
     )  # fmt: skip

@@ -336,7 +336,7 @@
     <name>Heartside</name>
     <message>
         <source> (inferred)</source>
-        <translation> (erschlossen)</translation>
+        <translation> (abgeleitet)</translation>
     </message>
     <message>
         <source> on {count} boards</source>
@@ -772,7 +772,7 @@
     </message>
     <message>
         <source>Go back to what is inferred from the drawing</source>
-        <translation>Zurück zu dem, was aus der Zeichnung gefolgert wird</translation>
+        <translation>Zurück zu dem, was aus der Zeichnung abgeleitet wird</translation>
     </message>
     <message>
         <source>Grain</source>
@@ -891,8 +891,8 @@
         <translation>Zoll als Brüche bis 1/64, bei Fugen zur sicheren Seite gerundet</translation>
     </message>
     <message>
-        <source>It bears up to {force:.1f} kN ({way}), an elastic upper bound.</source>
-        <translation>Sie trägt bis zu {force:.1f} kN ({way}), elastisch gerechnet als Obergrenze.</translation>
+        <source>It bears up to {force:.1f} kN ({way}), before the wood gives way.</source>
+        <translation>Sie trägt bis zu {force:.1f} kN ({way}), bevor das Holz nachgibt.</translation>
     </message>
     <message>
         <source>It cannot be worked out before this is said:</source>
@@ -1164,7 +1164,7 @@
     </message>
     <message>
         <source>Nothing was inferred here that could be accepted</source>
-        <translation>Hier wurde nichts erschlossen, was angenommen werden könnte</translation>
+        <translation>Hier wurde nichts abgeleitet, was angenommen werden könnte</translation>
     </message>
     <message>
         <source>Now click the boards to copy to.</source>
@@ -1364,7 +1364,7 @@
     </message>
     <message>
         <source>Rings on the ends, an arrow along the grain; dashed where not said but inferred</source>
-        <translation>Jahrringe auf dem Hirnholz, ein Pfeil längs der Faser; gestrichelt, wo nicht gesagt, sondern geschlossen</translation>
+        <translation>Jahrringe auf dem Hirnholz, ein Pfeil längs der Faser; gestrichelt, wo nicht gesagt, sondern abgeleitet</translation>
     </message>
     <message>
         <source>Run the grain along the next of the object's own axes</source>
@@ -1816,7 +1816,7 @@
     </message>
     <message>
         <source>What was inferred of the chosen joints is right</source>
-        <translation>Was von den gewählten Verbindungen gefolgert wurde, stimmt</translation>
+        <translation>Was von den gewählten Verbindungen abgeleitet wurde, stimmt</translation>
     </message>
     <message>
         <source>What would hold it, each tried out</source>
@@ -2128,7 +2128,7 @@
     </message>
     <message>
         <source>inferred</source>
-        <translation>gefolgert</translation>
+        <translation>abgeleitet</translation>
     </message>
     <message>
         <source>its edge on the side {axis}</source>
@@ -2404,11 +2404,11 @@
     </message>
     <message>
         <source>{fact} inferred on {count} boards</source>
-        <translation>{fact} an {count} Brettern erschlossen</translation>
+        <translation>{fact} an {count} Brettern abgeleitet</translation>
     </message>
     <message>
         <source>{fact} {value}, inferred: {reason}</source>
-        <translation>{fact} {value}, erschlossen: {reason}</translation>
+        <translation>{fact} {value}, abgeleitet: {reason}</translation>
     </message>
     <message>
         <source>{kind} (holds all over)</source>
@@ -3066,8 +3066,8 @@
         <translation>untere Grenze der EN 15251 Kategorie III (20 %) im Winter, im Sommer gekühlt: Monate eigene Annahme</translation>
     </message>
     <message>
-        <source>Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {end}. On rail: from the rail's own end, tenon included, toward {edge} or {end}. Travel: + toward {other}; its likely error is included. Screw today: its centre from the slot's end toward {edge}. Aside: from the rail's middle line, + toward {other}. Slots are rounded up, room left is rounded down.</source>
-        <translation>Kante: Schraube in der Platte, von der Außenkante bei {edge}, wie die Platte heute ist. Ende: vom Ende bei {end}. An der Zarge: vom eigenen Ende der Zarge mit Zapfen, zu {edge} oder {end} hin. Weg: + zu {other} hin; sein wahrscheinlicher Fehler ist enthalten. Schraube heute: ihre Mitte vom Ende des Langlochs zu {edge} hin. Daneben: von der Mittellinie der Zarge, + zu {other} hin. Langlöcher sind aufgerundet, Restspiel ist abgerundet.</translation>
+        <source>Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {where}. On rail: from the rail's own end, tenon included, toward {edge} or {end}. Travel: + toward {other}; its likely error is included. Screw today: its centre from the slot's end toward {edge}. Aside: from the rail's middle line, + toward {other}. Slots are rounded up, room left is rounded down.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ends with 0 when all holds, 1 with findings, 2 when something could not be checked.</source>
@@ -3357,7 +3357,7 @@
     </message>
     <message>
         <source>Inferred and noted</source>
-        <translation>Erschlossen und vermerkt</translation>
+        <translation>Abgeleitet und vermerkt</translation>
     </message>
     <message>
         <source>Is a directory</source>
@@ -3424,8 +3424,8 @@
         <translation>Verbindungen</translation>
     </message>
     <message>
-        <source>Joints that bear most, as elastic upper bounds; after some months {low:.0%} to {high:.0%} of it is left</source>
-        <translation>Die am stärksten belasteten Verbindungen, als elastische Obergrenzen; nach einigen Monaten bleiben {low:.0%} bis {high:.0%} davon</translation>
+        <source>Joints that bear most, before the wood gives way; after some months {low:.0%} to {high:.0%} of it is left</source>
+        <translation>Verbindungen, die am meisten tragen, bevor das Holz nachgibt; nach einigen Monaten sind davon {low:.0%} bis {high:.0%} übrig</translation>
     </message>
     <message>
         <source>July</source>
@@ -3801,7 +3801,7 @@
     </message>
     <message>
         <source>Tables get lifted by their tops: movement anchors are not lifting points.</source>
-        <translation>Tische werden an der Platte angehoben: Befestigungen, die das Arbeiten zulassen, sind keine Anschlagpunkte zum Heben.</translation>
+        <translation>Tische werden oft an der Platte angehoben; Befestigungen, die das Arbeiten zulassen, sind aber keine Anschlagpunkte zum Heben.</translation>
     </message>
     <message>
         <source>Taken</source>
@@ -4289,7 +4289,7 @@
     </message>
     <message>
         <source>a peg {at:.0f} mm from the middle of the top, where it moves {travels:.1f} mm, has {room:.1f} mm of room: the top splits between its pegs</source>
-        <translation>ein Holznagel {at:.0f} mm von der Plattenmitte, wo sie sich {travels:.1f} mm bewegt, hat {room:.1f} mm Spiel: Die Platte reißt zwischen ihren Nägeln</translation>
+        <translation>ein Holznagel {at:.0f} mm von der Plattenmitte, wo sie sich {travels:.1f} mm bewegt, hat {room:.1f} mm Spiel: Die Platte reißt zwischen ihren Holznägeln</translation>
     </message>
     <message>
         <source>a piece of the frame on its edges (face frame, plinth)</source>
@@ -4456,8 +4456,8 @@
         <translation>quer zu ihrer Faser</translation>
     </message>
     <message>
-        <source>across its grain {words}. It pushes them apart, or buckles</source>
-        <translation>quer zur Faser {words}. Es drückt sie auseinander oder wölbt sich</translation>
+        <source>across its grain it grows {growth:.1f} mm wider than drawn and its grooves leave it {room:.1f} mm: {short:.1f} mm too little. It pushes them apart, or buckles</source>
+        <translation>er wird quer zur Faser {growth:.1f} mm breiter als gezeichnet, und seine Nuten lassen ihm {room:.1f} mm: {short:.1f} mm zu wenig. Er drückt die Teile neben sich auseinander oder beult aus</translation>
     </message>
     <message>
         <source>across the grain</source>
@@ -4925,7 +4925,7 @@
     </message>
     <message>
         <source>breadboard peg binds</source>
-        <translation>Nagel der Hirnleiste klemmt</translation>
+        <translation>Holznagel der Hirnleiste klemmt</translation>
     </message>
     <message>
         <source>breadboard proud</source>
@@ -5289,7 +5289,7 @@
     </message>
     <message>
         <source>crown {far} mm</source>
-        <translation>sich um {far} mm nach oben wölben</translation>
+        <translation>um {far} mm rund werden</translation>
     </message>
     <message>
         <source>crown {size} in {month}</source>
@@ -5636,8 +5636,8 @@
         <translation>elastische Verhältnisse</translation>
     </message>
     <message>
-        <source>elastic upper bounds: parts are neither turned nor bent, and joints do not slip</source>
-        <translation>elastische Obergrenzen: Teile drehen und biegen sich nicht, und Verbindungen rutschen nicht</translation>
+        <source>elastic, before the wood gives way, with parts that neither turn nor bend and joints that do not slip; a stress is the mean over its area, and at the ends of a long glue line several times that</source>
+        <translation>elastisch, bevor das Holz nachgibt, mit Teilen, die sich weder drehen noch biegen, und Verbindungen, die nicht rutschen; eine Spannung ist das Mittel über ihre Fläche, an den Enden einer langen Leimfuge das Mehrfache davon</translation>
     </message>
     <message>
         <source>en</source>
@@ -5658,6 +5658,10 @@
     <message>
         <source>end grain butts against it: glue alone would not hold, and nothing else is drawn</source>
         <translation>Hirnholz stößt an: Leim allein hielte nicht, und sonst ist nichts gezeichnet</translation>
+    </message>
+    <message>
+        <source>end held by a post</source>
+        <translation>Brettende im Pfosten festgehalten</translation>
     </message>
     <message>
         <source>end with 1 only for findings as grave as this: {names} (default: any), never</source>
@@ -6216,6 +6220,10 @@
         <translation>an einem Ende des Bretts auf {width:.0f} mm leimen und den Rest von innen mit Schrauben in Langlöchern oder mit Federn halten; oder die Faser des Korpus mitlaufen lassen: senkrecht in den Seiten, waagerecht in Deckel und Boden{confirm}</translation>
     </message>
     <message>
+        <source>glue its end over {width:.0f} mm at most, in the middle or at the edge that has to stay flush, and leave the rest dry in the groove, with {room:.1f} mm of room where the groove is closed; or make it a frame with a free panel. If it slides already, confirm the joint as 'slides'</source>
+        <translation>das Ende höchstens auf {width:.0f} mm leimen, in der Mitte oder an der Kante, die bündig bleiben muss, und den Rest trocken in der Nut lassen, mit {room:.1f} mm Luft, wo die Nut geschlossen ist; oder daraus einen Rahmen mit freier Füllung machen. Wenn es schon gleitet, die Verbindung als „slides“ bestätigen</translation>
+    </message>
+    <message>
         <source>glue spread</source>
         <translation>Leimauftrag</translation>
     </message>
@@ -6225,7 +6233,7 @@
     </message>
     <message>
         <source>glue the middle {width:.0f} mm at most; let the rest slide: a tongue in a groove, tenons with room, pegs in slots that get longer toward the edges{confirm}</source>
-        <translation>höchstens die mittleren {width:.0f} mm leimen; den Rest gleiten lassen: Feder in Nut, Zapfen mit Spiel, Nägel in Langlöchern, die zu den Kanten hin länger werden{confirm}</translation>
+        <translation>höchstens die mittleren {width:.0f} mm leimen; den Rest gleiten lassen: Feder in Nut, Zapfen mit Spiel, Holznägel in Langlöchern, die zu den Kanten hin länger werden{confirm}</translation>
     </message>
     <message>
         <source>glued</source>
@@ -6285,7 +6293,7 @@
     </message>
     <message>
         <source>groove 3 x 10 mm, 0.8 mm lower than the clip; on long aprons leave the gap on the right side for the season</source>
-        <translation>Nut 3 x 10 mm, 0,8 mm tiefer als die Klammer; an langen Zargen die Luft auf der Seite lassen, die zur Jahreszeit passt</translation>
+        <translation>Nut 3 × 10 mm, 0.8 mm tiefer als die Klammer; an langen Zargen die Luft auf der Seite lassen, die zur Jahreszeit passt</translation>
     </message>
     <message>
         <source>groove {depth:g} mm deep for a panel that moves {shut:.1f} mm at each edge</source>
@@ -6384,8 +6392,16 @@
         <translation>gehalten bei</translation>
     </message>
     <message>
-        <source>held at its back by {what}</source>
-        <translation>hinten gehalten von {what}</translation>
+        <source>held at its back by cleats</source>
+        <translation>hinten von Querleisten gehalten</translation>
+    </message>
+    <message>
+        <source>held at its back by its frame</source>
+        <translation>hinten von seinem Gestell gehalten</translation>
+    </message>
+    <message>
+        <source>held at its back by steel</source>
+        <translation>hinten von Stahl gehalten</translation>
     </message>
     <message>
         <source>held by as many screws as its frame has room for</source>
@@ -6664,8 +6680,8 @@
         <translation>die Datei gibt es schon</translation>
     </message>
     <message>
-        <source>it grows {growth:.1f} mm wider than drawn and its grooves leave it {room:.1f} mm: {short:.1f} mm too little</source>
-        <translation>sie wird {growth:.1f} mm breiter als gezeichnet, und ihre Nuten lassen ihr {room:.1f} mm: {short:.1f} mm zu wenig</translation>
+        <source>it grows {growth:.1f} mm wider than drawn and its grooves leave it {room:.1f} mm: {short:.1f} mm too little. It bows, or bursts the joints of its frame{force}</source>
+        <translation>sie wird {growth:.1f} mm breiter als gezeichnet, und ihre Nuten lassen ihr {room:.1f} mm: {short:.1f} mm zu wenig. Sie wölbt sich oder sprengt die Verbindungen ihres Rahmens{force}</translation>
     </message>
     <message>
         <source>it grows {growth:.1f} mm wider than drawn and its rabbets leave it {room:.1f} mm: it pushes the sides apart, or buckles</source>
@@ -7165,7 +7181,7 @@
     </message>
     <message>
         <source>leave {front:.1f} mm in the mortise toward {edge} and {back:.1f} toward {other}; peg slot {length:.1f} mm long in the tenon, peg today {today:.1f} from its end toward {edge}</source>
-        <translation>im Zapfenloch {front:.1f} mm zu {edge} hin und {back:.1f} zu {other} hin lassen; Langloch für den Nagel im Zapfen {length:.1f} mm lang, der Nagel heute {today:.1f} von dessen Ende zu {edge} hin</translation>
+        <translation>im Zapfenloch {front:.1f} mm zu {edge} hin und {back:.1f} zu {other} hin lassen; Langloch für den Holznagel im Zapfen {length:.1f} mm lang, der Holznagel heute {today:.1f} von dessen Ende zu {edge} hin</translation>
     </message>
     <message>
         <source>leave {leave:.1f} mm beside each edge, or make it of shiplapped boards, each fixed at one line; or use plywood</source>
@@ -7484,8 +7500,8 @@
         <translation>Gehrung öffnet sich</translation>
     </message>
     <message>
-        <source>mm, N. Edge: screw into the top, from the outer edge of {edge}, as the top is today. End: from the top's end at {end}. On rail: from the rail's own end (tenon included) toward {edge} or {end}. Moves: how far the top has gone there since it was fitted, + toward {other}: least/today/most, its likely error included.</source>
-        <translation>mm, N. Kante: Schraube in der Platte, von der Außenkante bei {edge}, wie die Platte heute ist. Ende: vom Ende der Platte bei {end}. An der Zarge: vom eigenen Ende der Zarge (mit Zapfen) zu {edge} oder {end} hin. Weg: wie weit die Platte dort seit dem Einpassen gegangen ist, + zu {other} hin: min./heute/max., ihr wahrscheinlicher Fehler ist enthalten.</translation>
+        <source>mm, N. Edge: screw into the top, from the outer edge of {edge}, as the top is today. End: from the top's end at {where}. On rail: from the rail's own end (tenon included) toward {edge} or {end}. Moves: how far the top has gone there since it was fitted, + toward {other}: least/today/most, its likely error included.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>mm. As drawn: length × width × thickness. Today, driest, wettest: width across the grain, with the month.</source>
@@ -8017,7 +8033,7 @@
     </message>
     <message>
         <source>no slack, pegged tight</source>
-        <translation>ohne Luft, fest vernagelt</translation>
+        <translation>ohne Luft, mit Holznagel fest</translation>
     </message>
     <message>
         <source>no solid: {shape!r} of {size}</source>
@@ -8244,6 +8260,14 @@
         <translation>an der Zarge</translation>
     </message>
     <message>
+        <source>on the back face</source>
+        <translation>auf der Rückseite</translation>
+    </message>
+    <message>
+        <source>on the show face</source>
+        <translation>auf der Sichtseite</translation>
+    </message>
+    <message>
         <source>one (x, y) in mm</source>
         <translation>ein (x, y) in mm</translation>
     </message>
@@ -8453,7 +8477,7 @@
     </message>
     <message>
         <source>pegged</source>
-        <translation>vernagelt (Holznagel)</translation>
+        <translation>mit Holznagel</translation>
     </message>
     <message>
         <source>per 1 % MC</source>
@@ -9313,7 +9337,7 @@
     </message>
     <message>
         <source>slot its hole in the tongue {lacks:.1f} mm to either side; only the peg in the middle fits closely</source>
-        <translation>sein Loch in der Feder nach beiden Seiten um {lacks:.1f} mm verlängern; nur der Nagel in der Mitte sitzt satt</translation>
+        <translation>sein Loch in der Feder nach beiden Seiten um {lacks:.1f} mm verlängern; nur der Holznagel in der Mitte sitzt satt</translation>
     </message>
     <message>
         <source>slot length</source>
@@ -9774,6 +9798,10 @@
     <message>
         <source>the back face shut off for {days:g} days in air of {air:.1f} %, begun at {start:.1f} %</source>
         <translation>die Rückseite {days:g} Tage verschlossen in Luft von {air:.1f} %, begonnen bei {start:.1f} %</translation>
+    </message>
+    <message>
+        <source>the back face wet for {hours:g} h: up to {mc:+.1f} % between the faces</source>
+        <translation>die Rückseite {hours:g} h nass: bis zu {mc:+.1f} % zwischen den Seiten</translation>
     </message>
     <message>
         <source>the boards make no panel of this document</source>
@@ -10248,6 +10276,10 @@
         <translation>die Sichtseite {days:g} Tage in der Sonne</translation>
     </message>
     <message>
+        <source>the show face wet for {hours:g} h: up to {mc:+.1f} % between the faces</source>
+        <translation>die Sichtseite {hours:g} h nass: bis zu {mc:+.1f} % zwischen den Seiten</translation>
+    </message>
+    <message>
         <source>the side {how} at two rails {apart:.0f} mm apart that the runner keeps apart, and moves {least:+.1f} to {most:+.1f} mm between them: it splits, or pushes the joints of the frame open</source>
         <translation>die Seite {how} an zwei Riegeln {apart:.0f} mm auseinander, die die Laufleiste auf Abstand hält, und bewegt sich dazwischen {least:+.1f} bis {most:+.1f} mm: Sie reißt oder drückt die Verbindungen des Rahmens auf</translation>
     </message>
@@ -10332,6 +10364,10 @@
         <translation>die zwei Körper sind am selben Ort gezeichnet</translation>
     </message>
     <message>
+        <source>the upright that its end is let into (a post, leg or stile)</source>
+        <translation>das aufrechte Teil, in das sein Ende eingelassen ist (Pfosten, Bein oder Rahmenstück),</translation>
+    </message>
+    <message>
         <source>the vapour pressure is above the air pressure</source>
         <translation>der Dampfdruck liegt über dem Luftdruck</translation>
     </message>
@@ -10362,10 +10398,6 @@
     <message>
         <source>the {direction} figure of {name} is unknown</source>
         <translation>die Zahl für {direction} von {name} ist unbekannt</translation>
-    </message>
-    <message>
-        <source>the {side} face wet for {hours:g} h: up to {mc:+.1f} % between the faces</source>
-        <translation>{side}: {hours:g} h nass: bis zu {mc:+.1f} % zwischen den Seiten</translation>
     </message>
     <message>
         <source>there are no solids in it{more}</source>
@@ -10716,6 +10748,10 @@
         <translation>unbekannte Angaben: {words}</translation>
     </message>
     <message>
+        <source>up and down by turns</source>
+        <translation>abwechselnd oben und unten</translation>
+    </message>
+    <message>
         <source>up to 1 MB</source>
         <translation>bis zu 1 MB</translation>
     </message>
@@ -10938,6 +10974,10 @@
     <message>
         <source>where its rings lie is not said: shown without its cup</source>
         <translation>wo seine Ringe liegen, ist nicht gesagt: ohne Wölbung gezeigt</translation>
+    </message>
+    <message>
+        <source>where its shoulder meets {names} is not found, its shape is not known: lengths count to the tip let into it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>where the parts carry each other was not worked out for {count} parts (up to {most} it is): gaps count from the middle of each part, and parts held at two lines and the lines of hinges and locks are not looked for</source>
@@ -11304,6 +11344,10 @@
         <translation>{change:+.1f} %, seit es eben war; ein Brett von {width:.0f} mm mit dem Mark darin kann nicht spannungsfrei bleiben</translation>
     </message>
     <message>
+        <source>{change:+.1f} % since it was flat; one board, heart side {heart}</source>
+        <translation>{change:+.1f} %, seit es eben war; ein Brett, Kernseite {heart}</translation>
+    </message>
+    <message>
         <source>{change:+.1f} % since it was flat; {boards} boards, heart side {heart}</source>
         <translation>{change:+.1f} %, seit es eben war; {boards} Bretter, Kernseite {heart}</translation>
     </message>
@@ -11456,16 +11500,24 @@
         <translation>{edge} von der Kante</translation>
     </message>
     <message>
+        <source>{end} (the shoulder)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{end} (the tip let into it: its shoulder is not found)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{end} from the end</source>
         <translation>{end} vom Ende</translation>
     </message>
     <message>
         <source>{end} is drawn with its tongue or tenons already: pegs and mortises are left as they are drawn</source>
-        <translation>{end} ist schon mit Feder oder Zapfen gezeichnet: Nägel und Zapfenlöcher bleiben wie gezeichnet</translation>
+        <translation>{end} ist schon mit Feder oder Zapfen gezeichnet: Holznägel und Zapfenlöcher bleiben wie gezeichnet</translation>
     </message>
     <message>
         <source>{end}: a top of {thick:.0f} mm leaves no room for a peg that stays below the show face; no peg</source>
-        <translation>{end}: Eine Platte von {thick:.0f} mm lässt keinen Platz für einen Nagel, der unter der Sichtseite bleibt; kein Nagel</translation>
+        <translation>{end}: Eine Platte von {thick:.0f} mm lässt keinen Platz für einen Holznagel, der unter der Sichtseite bleibt; kein Holznagel</translation>
     </message>
     <message>
         <source>{face} face wet for {hours:g} h</source>
@@ -11473,7 +11525,7 @@
     </message>
     <message>
         <source>{fact} inferred, {reason}</source>
-        <translation>{fact} erschlossen, {reason}</translation>
+        <translation>{fact} abgeleitet, {reason}</translation>
     </message>
     <message>
         <source>{file} in it carries a DOCTYPE or ENTITY, which no FreeCAD document does</source>
@@ -11592,6 +11644,10 @@
     <message>
         <source>{inner} has its tongue in {outer} and the grains run the same way</source>
         <translation>{inner} greift mit der Feder in {outer}, mit gleicher Faserrichtung</translation>
+    </message>
+    <message>
+        <source>{inner} is a thin panel in grooves at its edges too, and is left free at its end in {outer} as there</source>
+        <translation>{inner} ist eine dünne Füllung, auch an den Kanten in Nuten, und bleibt mit dem Ende in {outer} ebenso frei wie dort</translation>
     </message>
     <message>
         <source>{inner} is drawn with {slack:.2g} mm of play in a groove of {outer}</source>
@@ -11716,6 +11772,10 @@
     <message>
         <source>{length:.4g} mm against {width:.4g} mm</source>
         <translation>{length:.4g} mm gegen {width:.4g} mm</translation>
+    </message>
+    <message>
+        <source>{length} (without tongues and tenons)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{lines:g} to {lines2:g} mm</source>
@@ -12401,7 +12461,7 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     </message>
     <message>
         <source>{title}; its cup is not known: {reason}</source>
-        <translation>{title}; seine Wölbung ist nicht bekannt: {reason}</translation>
+        <translation>{title}; Wölbung nicht bekannt: {reason}</translation>
     </message>
     <message>
         <source>{title}; rings drawn by their angle alone</source>
@@ -12410,10 +12470,6 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     <message>
         <source>{top}: the hardware rests on an older plan: place it anew</source>
         <translation>{top}: Die Befestigung beruht auf einem älteren Plan: neu setzen</translation>
-    </message>
-    <message>
-        <source>{trapped}. It bows, or bursts the joints of its frame{force}</source>
-        <translation>{trapped}. Sie wölbt sich oder sprengt die Verbindungen ihres Rahmens{force}</translation>
     </message>
     <message>
         <source>{unreadable_count} of {total} lines cannot be read; the first: {what}</source>
@@ -12509,7 +12565,7 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     </message>
     <message>
         <source>{what} lies across {width:.0f} mm of grain, which moves {least:+.1f} to {most:+.1f} mm against it. How it is fixed is not drawn. If it is glued or screwed fast, {comes} ({practice})</source>
-        <translation>{what} liegt auf {width:.0f} mm quer zur Faser, die sich dagegen {least:+.1f} bis {most:+.1f} mm bewegt. Wie es befestigt ist, ist nicht gezeichnet. Wenn es fest geleimt oder geschraubt ist, gilt: {comes} ({practice})</translation>
+        <translation>{what} liegt auf {width:.0f} mm quer zur Faser, die sich dagegen {least:+.1f} bis {most:+.1f} mm bewegt. Die Art der Befestigung ist nicht gezeichnet. Bei fester Leimung oder Verschraubung gilt: {comes} ({practice})</translation>
     </message>
     <message>
         <source>{what} unchanged for {hours:.0f} h from {spoken}</source>
@@ -12633,7 +12689,7 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     </message>
     <message>
         <source>{word} inferred: {reason}</source>
-        <translation>{word} geschlossen: {reason}</translation>
+        <translation>{word} abgeleitet: {reason}</translation>
     </message>
     <message>
         <source>{written} can be {meanings}, and no date in the file settles it{hint}</source>
@@ -12684,11 +12740,11 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     <name>Heartside_Accept</name>
     <message>
         <source>Accept what was inferred</source>
-        <translation>Erschlossenes annehmen</translation>
+        <translation>Abgeleitetes annehmen</translation>
     </message>
     <message>
         <source>Make grain, show face and cut that were inferred for the selected boards, or for all, said by you</source>
-        <translation>Faser, Sichtseite und Einschnitt, die für die gewählten Bretter oder für alle erschlossen wurden, selbst sagen</translation>
+        <translation>Faser, Sichtseite und Einschnitt, die für die gewählten Bretter oder für alle abgeleitet wurden, selbst sagen</translation>
     </message>
 </context>
 <context>
