@@ -9,6 +9,7 @@ from movement_core.checks.breadboards import breadboards
 from movement_core.checks.crossing_grain import crossing_grain
 from movement_core.checks.drawer_bottoms import drawer_bottoms
 from movement_core.checks.drawer_heights import drawer_heights
+from movement_core.checks.ends_in_posts import ends_in_posts
 from movement_core.checks.face_frames import face_frames
 from movement_core.checks.finding import SEVERITIES, Finding
 from movement_core.checks.fitting_lines import fitting_lines
@@ -44,6 +45,7 @@ CHECKS: tuple[Callable[[WholePiece], list[Finding]], ...] = (
     drawer_bottoms,
     loose_panels,
     strips_across,
+    ends_in_posts,
     shelves_across,
     web_frames,
     face_frames,

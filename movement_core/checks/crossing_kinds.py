@@ -18,6 +18,7 @@ from movement_core.piece.contact.joints import (
     THIN_PANEL,
     UNKNOWN,
     Joint,
+    is_end_in,
 )
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.crossing import HARMLESS, Crossing
@@ -26,7 +27,7 @@ from movement_core.piece.loose_groups import is_firm
 from movement_core.piece.whole import WholePiece
 
 CORE, BREADBOARD, FACE_FRAME, BACK = "core", "breadboard", "face frame", "back"
-SHELF, STRIP, PLAIN = "shelf", "strip", "plain"
+SHELF, STRIP, PLAIN, POST = "shelf", "strip", "plain", "post"
 
 NARROW = 0.5  # a strip is no wider than this share of the board it lies across (own judgement)
 ALONG = 0.9  # cosine of its grain to the direction in which the board moves
@@ -84,6 +85,8 @@ def kind_of(whole: WholePiece, crossing: Crossing) -> str:
     if is_back(whole, board) and _in_rabbet(whole, joint, board):
         return BACK
     if is_strip(whole, crossing):
+        if ends_in(whole, joint, board):
+            return POST
         return FACE_FRAME if _in_face_frame(whole, crossing) else STRIP
     return SHELF if _is_shelf(whole, crossing) else PLAIN
 
@@ -106,6 +109,11 @@ def is_strip(whole: WholePiece, crossing: Crossing) -> bool:
     narrow = strip.width_mm <= NARROW * panel_width(whole, crossing.carrier)
     slim = narrow and strip.length_mm >= 2 * strip.width_mm
     return bool(slim and abs(strip.axes[2] @ board.axes[0]) > ALONG)
+
+
+def ends_in(whole: WholePiece, joint: Joint, board: int) -> bool:
+    """Whether a board goes into another part by its end."""
+    return joint.meeting.inner == board and is_end_in(whole.parts[board].part, joint.meeting)
 
 
 def is_thin(whole: WholePiece, index: int) -> bool:

@@ -96,7 +96,7 @@ def chest_end(where=STILL, grain="y"):
             ("back", 455.0, ((17.0, 455, 60), (27, 467, 470))),
         )
     ]
-    heights = (60.0, 200.0, 330.0, 470.0)
+    heights = ((60.0, 200.0), (200.0, 330.0), (330.0, 470.0))
     boards = [
         (
             blocks(
@@ -106,7 +106,7 @@ def chest_end(where=STILL, grain="y"):
             ),
             f"{OAK}; grain {grain}; show x",
         )
-        for number, (low, high) in enumerate(zip(heights, heights[1:]))
+        for number, (low, high) in enumerate(heights)
     ]
     return [*posts, *boards]
 
@@ -117,6 +117,81 @@ def test_boards_of_one_panel_are_no_rails_of_a_web_frame(where):
     glued = {(f"end board {i}", f"end board {i + 1}"): kinds.GLUED_EDGE for i in range(2)}
     assert not found(chest_end(where), "web-frame-across-the-side", where)
     assert not found(chest_end(where), "web-frame-across-the-side", where, glued)
+
+
+@TURNED
+def test_a_solid_end_whose_tongues_fill_the_grooves_of_posts(where):
+    """Held over its whole height if it is glued: told as what it is, no moulding and no runner."""
+    pairs = chest_end(where)
+    finding = only(pairs, "end-held-by-a-post", where)
+    assert finding.severity == "unknown"
+    assert set(finding.parts) == {body.name for body, _ in pairs}
+    assert finding.figures["width_mm"] == pytest.approx(410)
+    for check in ("moulding-across-the-side", "runner-across-the-side", "grain-crossing"):
+        assert not found(pairs, check, where)
+    joined = {(f"post {post}", f"end board {i}") for post in ("front", "back") for i in range(3)}
+    glued = dict.fromkeys(joined, kinds.GLUED_CROSS)
+    assert only(pairs, "end-held-by-a-post", where, glued).severity == "breaks"
+    assert not found(pairs, "end-held-by-a-post", where, dict.fromkeys(joined, kinds.SLIDES))
+
+
+def chest_front(boards=1, thick=10.0, room=4.0, where=STILL):
+    """A panel in grooves all round: its edges in two rails, its ends in two posts, which they fill in thickness."""
+    low, high = 17.0, 17.0 + thick
+    posts = [
+        (
+            blocks(
+                f"post {name}",
+                [((x, 0, 0), (x + 45, 45, 480))],
+                [((gx, low, 130), (gx + 10, high, 410))],
+                where,
+            ),
+            f"{OAK}; grain z; show -y",
+        )
+        for name, x, gx in (("left", 0.0, 35.0), ("right", 955.0, 955.0))
+    ]
+    rails = [
+        (
+            blocks(f"rail {name}", [((45, 10, z), (955, 34, z + 80))], [((45, low, gz), (955, high, gz + 10))], where),
+            f"{OAK}; grain x; show -y",
+        )
+        for name, z, gz in (("bottom", 60.0, 130.0), ("top", 400.0, 400.0))
+    ]  # fmt: skip
+    edges = [130 + room + number * (280 - 2 * room) / boards for number in range(boards + 1)]
+    panel = [
+        (
+            blocks(
+                f"panel {number}", [((37, low, edges[number]), (963, high, edges[number + 1]))], where=where
+            ),
+            f"{OAK}; grain x; show -y",
+        )
+        for number in range(boards)
+    ]
+    return [*posts, *rails, *panel]
+
+
+ACROSS = ("moulding-across-the-side", "runner-across-the-side", "end-held-by-a-post", "grain-crossing")
+
+
+@TURNED
+@pytest.mark.parametrize("boards", [1, 3, 6])
+def test_a_panel_in_grooves_all_round_is_free_at_its_ends_too(boards, where):
+    pairs = chest_front(boards, where=where)
+    piece = whole(pairs, where)
+    held = [joint for joint in piece.joints if joint.meeting.inner is not None]
+    ends = [joint for joint in held if any(piece.name(i).startswith("post") for i in joint.parts)]
+    assert len(ends) == 2 * boards
+    assert {joint.kind for joint in ends} == {kinds.HOUSED}
+    assert not [finding for check in ACROSS for finding in found(pairs, check, where)]
+
+
+def test_a_thick_panel_that_fills_its_grooves_may_be_glued_in_them():
+    assert only(chest_front(thick=16.0), "end-held-by-a-post").severity == "unknown"
+
+
+def test_a_panel_in_grooves_all_round_that_is_said_to_be_glued():
+    glued = {("panel 0", f"post {side}"): kinds.GLUED_CROSS for side in ("left", "right")}
+    assert only(chest_front(), "end-held-by-a-post", confirmed=glued).severity == "breaks"
 
 
 def face_framed(grain, where=STILL):
@@ -250,3 +325,21 @@ def test_a_drawer_that_swells_in_height(where):
 
 def test_a_drawer_with_room_above():
     assert not found(under_a_rail(2.5), "drawer-height-jams", confirmed=JOINED)
+
+
+def boxed(where=STILL):
+    """Front and sides of a drawer, butted, with a bottom in closed grooves that runs from the front to the back."""
+    side, cross = f"{OAK}; grain y; show x", f"{OAK}; grain x; show -y"
+    front = blocks("front", [((0, 0, 0), (400, 20, 70))], [((6, 14, 8), (394, 20, 16))], where)
+    left = blocks("side left", [((0, 20, 0), (12, 300, 70))], [((6, 20, 8), (12, 300, 16))], where)
+    right = blocks("side right", [((388, 20, 0), (400, 300, 70))], [((388, 20, 8), (394, 300, 16))], where)
+    bottom = blocks("bottom", [((6, 14, 8), (394, 300, 16))], where=where)
+    return [(front, cross), (left, side), (right, side), (bottom, f"{OAK}; grain y; show z")]
+
+
+@TURNED
+def test_a_bottom_by_its_end_in_a_groove_is_no_tenon(where):
+    assert not found(boxed(where), "wide-tenon", where)
+    piece = whole(boxed(where), where)
+    (joint,) = (one for one in piece.joints if {piece.name(i) for i in one.parts} == {"bottom", "front"})
+    assert joint.kind == kinds.HOUSED

@@ -59,13 +59,14 @@ class Captive:
         return bool(self.on(axis, -1) and self.on(axis, 1))
 
 
-def captives_of(frames: Sequence[Frame], meetings: Sequence[Meeting]) -> tuple[Captive, ...]:
-    """Every part held on two sides or more.
+def captives_of(frames: Sequence[Frame], meetings: Sequence[Meeting], least: int = 2) -> tuple[Captive, ...]:
+    """Every part held on two sides or more, or on as many as ``least`` says.
 
     Parameters
     ----------
     frames : frame of each body, in order.
     meetings : of all pairs.
+    least : sides on which a part must be held.
     """
     sides: dict[int, list[HeldSide]] = defaultdict(list)
     for meeting in meetings:
@@ -74,7 +75,7 @@ def captives_of(frames: Sequence[Frame], meetings: Sequence[Meeting]) -> tuple[C
             if side is not None:
                 sides[meeting.inner].append(side)
     found = (Captive(part, tuple(held)) for part, held in sorted(sides.items()))
-    return tuple(captive for captive in found if captive.count > 1)
+    return tuple(captive for captive in found if captive.count >= least)
 
 
 def _held_side(frame: Frame, meeting: Meeting, inner: int) -> HeldSide | None:

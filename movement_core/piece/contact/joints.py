@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import difflib
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from movement_core.errors import UnknownName
 from movement_core.piece.contact import meetings as shapes
+from movement_core.piece.contact.captives import captives_of
 from movement_core.piece.contact.meetings import Meeting
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.part import Part
@@ -53,6 +54,7 @@ PLAY_MM = 0.1  # a fit looser than this is drawn to be free (own judgement)
 NEAR_END = 0.5  # walls beyond this share of the half length hold an end
 END, EDGE, SIDE_FACE, UNTOLD_SIDE = "end", "edge", "face", "unknown side"
 THIN_PANEL = 5.0  # width ÷ thickness from which an inner part is a panel rather than a tenon (own judgement)
+LEVEL_MM = 1.0  # boards of one panel lie no further than this out of its plane (own judgement)
 
 
 @dataclass(frozen=True, eq=False)
@@ -113,7 +115,9 @@ def joints_of(
                 nearest=tuple(difflib.get_close_matches(kind, KINDS)),
             )
         said[frozenset((one, other))] = kind
-    return tuple(_joint(parts, meeting, said) for meeting in meetings)
+    joints = [_joint(parts, meeting, said) for meeting in meetings]
+    free = _ends_let_free(parts, joints)
+    return tuple(free.get(number, joint) for number, joint in enumerate(joints))
 
 
 def _joint(parts: Sequence[Part], meeting: Meeting, said: Mapping[frozenset[str], str]) -> Joint:
@@ -128,6 +132,53 @@ def _joint(parts: Sequence[Part], meeting: Meeting, said: Mapping[frozenset[str]
     if confirmed is not None:
         kind, origin, reason = confirmed, CONFIRMED, say("confirmed by the maker")
     return Joint((meeting.first, meeting.second), kind, origin, reason, meeting, parallel, sides)
+
+
+def _ends_let_free(parts: Sequence[Part], joints: Sequence[Joint]) -> dict[int, Joint]:
+    """Joints of thin panels whose edges stand in grooves too, as they are held by their ends in those of others.
+
+    That is a panel in a frame or a bottom, which is left free all round; of a glued panel it is enough that one of
+    its boards is held by an edge. A panel that is held by its ends alone stays as it is: a carcase's side, say.
+    """
+    boards = _boards_together(parts, joints)
+    held: dict[int, set[tuple[int, int]]] = {}  # part → (axis, other part) of its sides that are held
+    for captive in captives_of([part.frame for part in parts], [joint.meeting for joint in joints], 1):
+        held[captive.part] = {(side.axis, side.other) for side in captive.sides}
+    framed = {boards[part] for part, sides in held.items() if any(axis == 0 for axis, _ in sides)}
+    width: dict[int, float] = {}
+    for index, part in enumerate(parts):
+        width[boards[index]] = width.get(boards[index], 0.0) + part.frame.width_mm
+    found = {}
+    for number, joint in enumerate(joints):
+        inner = joint.meeting.inner
+        if inner is None or joint.origin != INFERRED or joint.kind not in (UNKNOWN, TENONED):
+            continue
+        outer = joint.parts[1] if inner == joint.parts[0] else joint.parts[0]
+        one = parts[inner]
+        thin = one.frame.grain.known and width[boards[inner]] > THIN_PANEL * one.frame.thickness_mm
+        if thin and boards[inner] in framed and (2, outer) in held.get(inner, ()):
+            reason = say(
+                "{inner} is a thin panel in grooves at its edges too, and is left free at its end in {outer} as there",
+                inner=one.name,
+                outer=parts[outer].name,
+            )
+            found[number] = replace(joint, kind=HOUSED, reason=reason)
+    return found
+
+
+def _boards_together(parts: Sequence[Part], joints: Sequence[Joint]) -> list[int]:
+    """For each part the number of the panel that it makes with others, glued edge to edge in one plane."""
+    owner = list(range(len(parts)))
+    for joint in joints:
+        one, other = (parts[index].frame for index in joint.parts)
+        if joint.kind != GLUED_EDGE or joint.sides != (EDGE, EDGE):
+            continue
+        if abs(float(one.axes[1] @ other.axes[1])) > PARALLEL:
+            apart = abs(float((one.centre - other.centre) @ one.axes[1]))
+            if apart <= LEVEL_MM and abs(one.thickness_mm - other.thickness_mm) <= LEVEL_MM:
+                first, second = (owner[index] for index in joint.parts)
+                owner = [first if number == second else number for number in owner]
+    return owner
 
 
 def side_at(part: Part, normal: Floats) -> str:
@@ -196,10 +247,10 @@ def _of_hardware(one: Part, other: Part, meeting: Meeting) -> tuple[str, str]:
 def _of_inner(inner: Part, outer: Part, meeting: Meeting, parallel: bool | None) -> tuple[str, str]:
     frame, names = inner.frame, {"inner": inner.name, "outer": outer.name}
     if meeting.shape == shapes.DOVETAIL:
-        if _end_in(inner, meeting):
+        if is_end_in(inner, meeting):
             return DOVETAILED, say("the end of {inner} is dovetailed into {outer}", **names)
         return SLIDES, say("{inner} runs in a dovetailed groove of {outer}", **names)
-    by_end = _end_in(inner, meeting)
+    by_end = is_end_in(inner, meeting)
     slack = max(wall.slack_mm for wall in meeting.walls)
     sizes = np.sort(frame.size_mm)
     thin = float(sizes[1]) > THIN_PANEL * float(sizes[0])
@@ -230,7 +281,7 @@ def _of_inner(inner: Part, outer: Part, meeting: Meeting, parallel: bool | None)
     )
 
 
-def _end_in(inner: Part, meeting: Meeting) -> bool:
+def is_end_in(inner: Part, meeting: Meeting) -> bool:
     """Whether an inner part goes in by its end: the walls lie beyond the middle half of its length."""
     frame = inner.frame
     if not frame.grain.known:
