@@ -29,6 +29,20 @@ def words(name: str) -> tuple[str, ...]:
     return tuple(re.findall(r"[a-z0-9]+", "".join(c for c in plain if not unicodedata.combining(c))))
 
 
+_UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
+
+
+def spellings(name: str) -> tuple[str, ...]:
+    """A name, and its umlauts written out where it has any: people type 'Lärche' and 'Laerche'.
+
+    >>> spellings("Lärche"), spellings("white oak")
+    (('Lärche', 'laerche'), ('white oak',))
+    """
+    composed = unicodedata.normalize("NFC", name)
+    written_out = composed.casefold().translate(_UMLAUTS)
+    return (name,) if written_out == composed.casefold() else (name, written_out)
+
+
 def run_together(name: str) -> str:
     """A name as it is spoken, without spaces: 'Oak, white' and 'white oak' give 'whiteoak'."""
     head, _, tail = name.partition(",")
@@ -54,7 +68,9 @@ class NameIndex(Generic[T]):
     def __init__(
         self, named: Iterable[tuple[T, Sequence[str]]], noun: str, exact: Mapping[str, T] | None = None
     ) -> None:
-        self._named = [(item, tuple(names)) for item, names in named]
+        self._named = [
+            (item, tuple(spelt for name in names for spelt in spellings(name))) for item, names in named
+        ]
         self._noun = noun
         self._exact = {" ".join(names[0].casefold().split()): item for item, names in self._named}
         self._exact |= {" ".join(name.casefold().split()): item for name, item in (exact or {}).items()}

@@ -10,7 +10,7 @@ from movement_core.air.places import all_places
 from movement_core.air.presets import all_years
 from movement_core.air.year import MONTHS, Year
 from movement_core.errors import UnknownName
-from movement_core.names import NameIndex, listed
+from movement_core.names import NameIndex, listed, spellings, words
 from movement_core.sheet.text import shortened
 from movement_core.sources import told_basis
 from movement_core.wood import all_species
@@ -24,11 +24,12 @@ def list_species(word: str = "") -> str:
     ------
     UnknownName : no species or material has the word in its name.
     """
-    wanted = word.strip().lower()
+    wanted = " ".join(words(word))
     lines = []
     for species in all_species():
         names = (species.name, species.botanical or "", *species.trade_names)
-        if wanted and not any(wanted in name.lower() for name in names):
+        spelt = (" ".join(words(each)) for name in names for each in spellings(name))
+        if word.strip() and not any(wanted and wanted in name for name in spelt):
             continue
         source = species.sources.get("tangential_coefficient")
         lines.append(

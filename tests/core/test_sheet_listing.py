@@ -31,3 +31,13 @@ def test_a_word_like_no_name_is_only_refused():
     with pytest.raises(UnknownName, match="try a shorter word") as caught:
         list_species("zzzzqq")
     assert caught.value.nearest == () and "nearest" not in str(caught.value)
+
+
+@pytest.mark.parametrize("word", ["Lärche", "laerche", "LARCHE"])
+def test_woods_are_listed_by_their_german_names_in_both_spellings(word):
+    assert "Larix decidua" in list_species(word)
+
+
+def test_a_word_of_signs_alone_lists_nothing():
+    with pytest.raises(UnknownName):
+        list_species(",")

@@ -186,3 +186,48 @@ def test_figure_widens_the_spread_and_reaction_wood_moves_along_the_grain():
     with pytest.raises(UnknownName, match="crotch") as caught:
         figure_effect("croch")
     assert caught.value.nearest == ("crotch",)
+
+
+@pytest.mark.parametrize(
+    "name, found",
+    [
+        ("Eiche", "Oak, European"),
+        ("Roteiche", "Red oak, commercial"),
+        ("Weißeiche", "White oak, commercial"),
+        ("Buche", "Beech, European"),
+        ("Esche", "Ash, European"),
+        ("Ahorn", "Maple, European"),
+        ("Kirsche", "Cherry, European"),
+        ("Nussbaum", "Walnut, European"),
+        ("Nußbaum", "Walnut, European"),
+        ("amerikanischer Nussbaum", "Walnut, black"),
+        ("Fichte", "Spruce, European"),
+        ("Kiefer", "Pine, Scots"),
+        ("Lärche", "Larch, European"),
+        ("LAERCHE", "Larch, European"),
+        ("Tanne", "Fir, European silver"),
+        ("Weisstanne", "Fir, European silver"),
+        ("Birke", "Birch, European"),
+        ("Erle", "Alder, European"),
+        ("Linde", "Lime, European"),
+        ("Ulme", "Elm, European"),
+        ("Rüster", "Elm, European"),
+        ("Ruester", "Elm, European"),
+        ("Pappel", "Poplar, European"),
+        ("Robinie", "Locust, black"),
+        ("Douglasie", "Douglas-fir, coast"),
+        ("Hainbuche", "Hornbeam"),
+        ("Birnbaum", "Pear"),
+        ("Teakholz", "Teak"),
+        ("Spanplatte", "Particleboard"),
+        ("Stahl", "Steel"),
+    ],
+)
+def test_german_trade_names(name, found):
+    assert find_species(name).name == found
+
+
+def test_a_german_name_of_several_woods_is_refused_with_them():
+    with pytest.raises(UnknownName, match="can mean several") as caught:
+        find_species("Mahagoni")
+    assert {"Mahogany", "Khaya", "Sapele", "Sipo"} == set(caught.value.nearest)
