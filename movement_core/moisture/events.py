@@ -39,7 +39,7 @@ class BoardInAir:
     temperature_c, rh_percent : the room.
     show, back : finishes, a ``FaceFinish`` or words.
     depends_on_moisture : let the diffusivity follow the moisture in each layer.
-    diffusivity_factor : 1/3 to 3 spans the sources.
+    diffusivity_factor : 1/3 to 3 is its range (own judgement).
     """
 
     thickness_mm: float

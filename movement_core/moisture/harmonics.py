@@ -9,17 +9,19 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from movement_core.air.daily import DAYS
-
 Array = NDArray[np.float64]
 Complex = NDArray[np.complex128]
 
 
 def solve_harmonics(fields: list[Array], show_air: Array, back_air: Array) -> tuple[Array, Array]:
-    """(4, N, 365) mean, show, back, face difference, and (N,) lag, from (N, 1) transport figures."""
+    """Mean, show, back, face difference of N boards on each day, (4, N, days), and (N,) lag of the slowest wave.
+
+    ``fields`` : four (N, 1) transport figures. ``show_air``, ``back_air`` : (days,) air that repeats after them, 365
+    for a year of rooms.
+    """
     thickness, rate, h_show, h_back = fields
     show_wave, back_wave = np.fft.rfft(show_air), np.fft.rfft(back_air)
-    omega = 2 * np.pi / DAYS * np.arange(1, show_wave.size)
+    omega = 2 * np.pi / show_air.size * np.arange(1, show_wave.size)
     # x = q t with q = √(iω/D) = (1 + i) √(ω/2D); real functions of its real part are much cheaper than
     # complex ones
     depth = np.sqrt(omega / 2) * (thickness / np.sqrt(rate))
@@ -54,8 +56,8 @@ def solve_harmonics(fields: list[Array], show_air: Array, back_air: Array) -> tu
     waves[2, :, 1:] = A + B * decay
     waves[3, :, 1:] = _twelve_moments(depth, decay, inverse, spread) * (A - B)
     levels = ((show_level + back_level) / 2, show_level, back_level, show_level - back_level)
-    waves[:, :, 0] = [level[:, 0] * DAYS for level in levels]
-    return np.fft.irfft(waves, DAYS, axis=-1), -np.angle(yearly) / omega[0]
+    waves[:, :, 0] = [level[:, 0] * show_air.size for level in levels]
+    return np.fft.irfft(waves, show_air.size, axis=-1), -np.angle(yearly) / omega[0]
 
 
 def _twelve_moments(depth: Array, decay: Complex, inverse: Complex, spread: Complex) -> Complex:

@@ -138,7 +138,7 @@ def slab_transport(
     """Diffusivity and face exchange of boards at the mean temperature and mean moisture of this air.
 
     Parameters as ``wood_year``. ``diffusivity_factor`` scales the diffusivity within its range (see
-    ``transport.RANGE_FACTOR``: 1/3 to 3 spans the sources).
+    ``transport.RANGE_FACTOR``: 1/3 to 3, own judgement).
     """
     thickness = within(thickness_mm, phrase("thickness"), *THICKNESS_RANGE_MM, "mm")
     gravity = np.asarray(specific_gravity, dtype=np.float64)
@@ -151,7 +151,7 @@ def slab_transport(
         exchange(_permeances(faces, still), temperature, rh, gravity) for faces in (show, back)
     )
     method = (
-        f"diffusivity {diffusion!r} at {temperature:.0f} °C and {moisture:.1f} % (sources range from "
+        f"diffusivity {diffusion!r} at {temperature:.0f} °C and {moisture:.1f} % (known within "
         f"1/{RANGE_FACTOR:g} to {RANGE_FACTOR:g} times); surface {emission!r}"
     )
     return SlabTransport(

@@ -7,7 +7,7 @@ A lot's radial and tangential coefficient are taken to differ from its species' 
 from __future__ import annotations
 
 import datetime
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -18,6 +18,7 @@ from movement_core.air.year import MONTHS, Year
 from movement_core.errors import HeartsideError, InputError
 from movement_core.moisture.learned import LearnedLot, Observed, change_worth_measuring, learn_lot
 from movement_core.piece.facts import tagged
+from movement_core.piece.moistures import glued_edges
 from movement_core.piece.part import Part
 from movement_core.piece.solve import solve_piece
 from movement_core.sources import OWN, Source
@@ -184,6 +185,7 @@ def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year
     "measurement of 'shelf' on 2026-02-01: there is no su"
     """
     problems: list[str] = []
+    covered = glued_edges(parts)
     groups: dict[tuple[str, str], list[Observed]] = {}
     for one in measured:
         alike = [part for part in parts if part.name == one.part]
@@ -195,7 +197,7 @@ def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year
                     else say("{count} parts have that name", count=len(alike))
                 )
                 raise InputError(why, todo=say("name one part of the model"))
-            observed = _observed(alike[0], one, air)
+            observed = _observed(alike[0], one, air, covered)
             groups.setdefault(_lot_of(alike[0]), []).append(observed)
         except HeartsideError as error:
             problems.append(
@@ -245,17 +247,17 @@ def _lot_of(part: Part) -> tuple[str, str]:
     return (say("lot {lot}", lot=part.lot), wood) if part.lot else (part.name, part.key)
 
 
-def _observed(part: Part, one: Measurement, air: Year | DailyAir) -> Observed:
+def _observed(part: Part, one: Measurement, air: Year | DailyAir, covered: Collection[str]) -> Observed:
     if part.species.value is None or part.species.value.kind != "wood" or part.missing:
         lacks = ", ".join(part.missing) or "solid wood"
         raise InputError(
             say("nothing can be learned: not known or not so: {lacks}", lacks=lacks), todo=say("tag the part")
         )
     here = replace(part, kept=None)
-    moisture, sd = _moisture(here, one, air)
+    moisture, sd = _moisture(here, one, air, covered)
 
     def figure(mc: float) -> tuple[float, float]:
-        solved = solve_piece([here], air, one.date, mc).parts[0]
+        solved = solve_piece([here], air, one.date, mc, covered).parts[0]
         course = {
             "width": solved.width,
             "gap": solved.width,
@@ -278,12 +280,14 @@ def _observed(part: Part, one: Measurement, air: Year | DailyAir) -> Observed:
                     START_MC_SD, START_MM[one.what], f"{part.key} {one.what}")  # fmt: skip
 
 
-def _moisture(part: Part, one: Measurement, air: Year | DailyAir) -> tuple[float, float]:
+def _moisture(
+    part: Part, one: Measurement, air: Year | DailyAir, covered: Collection[str]
+) -> tuple[float, float]:
     if one.moisture_percent is not None:
         return one.moisture_percent, METER_SD
     if one.temperature_c is not None and one.rh_percent is not None:
         return float(equilibrium_moisture(one.temperature_c, one.rh_percent)), AIR_SD
-    course = solve_piece([part], air, one.date).parts[0].today_mc
+    course = solve_piece([part], air, one.date, None, covered).parts[0].today_mc
     if course is None:
         raise InputError(say("its moisture is not known"), todo=say("give a reading of a meter"))
     return course, COURSE_SD

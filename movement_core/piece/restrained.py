@@ -1,6 +1,6 @@
 """What the joints of a piece bear when its parts may not move as they want to: forces and stresses through the year.
 
-Elastic, and so an upper bound: wood that is held for months relaxes, wood that is held while its moisture changes
+Elastic, and so rather too much: wood that is held for months relaxes, wood that is held while its moisture changes
 relaxes more, and joints slip before they break. The relaxed figure takes off only what is published for steady
 climate.
 """
@@ -38,7 +38,7 @@ PULLED, PRESSED, SHEARED = "pulled", "pressed", "sheared"
 
 @dataclass(frozen=True, eq=False)
 class RestrainedJoint:
-    """What one joint bears in its worst day of the year. All figures are elastic upper bounds.
+    """What one joint bears in its worst day of the year, elastic, before the wood gives way; stresses are means.
 
     Attributes
     ----------
@@ -71,7 +71,7 @@ class RestrainedJoint:
 
 @dataclass(frozen=True, eq=False)
 class RestrainedPart:
-    """Stress across the grain of one part, over all its section and days: upper bounds, MPa.
+    """Stress across the grain of one part, over all its section and days, elastic, MPa.
 
     ``tension_mpa`` and ``compression_mpa`` ≥ 0 along its width, with months 0–11 (None without stress); the strengths
     of its wood, None where unknown. All None where the part's movement is not known or it is no wood.
@@ -143,7 +143,10 @@ class Restrained:
 def caveats() -> tuple[str, ...]:
     """What to say beside any figure of this file."""
     return (
-        say("elastic upper bounds: parts are neither turned nor bent, and joints do not slip"),
+        say(
+            "elastic, before the wood gives way, with parts that neither turn nor bend and joints that do not slip; a "
+            "stress is the mean over its area, and at the ends of a long glue line several times that"
+        ),
         say(
             "held for months, wood keeps {low:.0%} to {high:.0%} of such a stress ({source}), and less where its "
             "moisture changes meanwhile, for which no figure is to be had",

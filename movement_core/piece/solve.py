@@ -7,7 +7,7 @@ start from the moisture at fitting; cup starts from the moisture when the part w
 from __future__ import annotations
 
 import datetime
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -18,10 +18,9 @@ from movement_core.air.sequence import day_of_year
 from movement_core.air.year import Year
 from movement_core.errors import HeartsideError, InputError
 from movement_core.moisture.consequence import crown_mm, gradient_curvature
-from movement_core.moisture.finish import read_faces
 from movement_core.moisture.journey import PLAUSIBLE_BUILT_MC
-from movement_core.moisture.response import WoodYear, wood_year
 from movement_core.piece.course import Course, Reading
+from movement_core.piece.moistures import USUAL_GRAVITY, PartMoisture, glued_edges, moistures_of
 from movement_core.piece.part import Part
 from movement_core.section.board import Board
 from movement_core.section.movement import (
@@ -40,9 +39,6 @@ Floats = NDArray[np.float64]
 
 # Where a ring's radius is not said, cup is shown over the radii of boards from small and large logs (own judgement).
 LIKELY_RADII_MM = (40.0, 250.0)
-USUAL_GRAVITY = (
-    0.6  # density taken, and said, where a wood's own is not known; it only sets how fast it answers
-)
 # What the section says of figures that are not shown here, or that the note on the radius says already.
 UNTOLD = (RADIUS_A_RANGE, SIDE_UNKNOWN)
 RADIUS_NOTE = phrase(  # with LIKELY_RADII_MM
@@ -130,7 +126,11 @@ class SolvedPiece:
 
 
 def solve_piece(
-    parts: Sequence[Part], air: Year | DailyAir, today: datetime.date, today_mc: float | None = None
+    parts: Sequence[Part],
+    air: Year | DailyAir,
+    today: datetime.date,
+    today_mc: float | None = None,
+    covered: Collection[str] | None = None,
 ) -> SolvedPiece:
     """Work out every part of a piece for a year of air.
 
@@ -140,9 +140,10 @@ def solve_piece(
     air : the air of the place, which repeats year by year.
     today : the day for which ``today`` figures are given.
     today_mc : moisture of the wood today by meter, percent; None: in step with the year on that day.
+    covered : keys of the boards whose edges are glued to others; None: those that lie edge to edge in ``parts``.
     """
     day = day_of_year(today)
-    moistures = _moistures(parts, air)
+    moistures = moistures_of(parts, air, glued_edges(parts) if covered is None else covered)
     known: dict[tuple[object, ...], SolvedPart] = {}
     solved = []
     for part, moisture in zip(parts, moistures):
@@ -156,7 +157,7 @@ def solve_piece(
     return SolvedPiece(tuple(solved), air, today, today_mc)
 
 
-def _same_wood(part: Part, moisture: _Moisture | None) -> tuple[object, ...]:
+def _same_wood(part: Part, moisture: PartMoisture | None) -> tuple[object, ...]:
     """All that the year of a part hangs on but its name and place: parts that share it are worked out once.
 
     Sizes count to a millionth of a millimetre, since a host carries the same board to two places with two roundings.
@@ -174,83 +175,10 @@ def _same_wood(part: Part, moisture: _Moisture | None) -> tuple[object, ...]:
     )
 
 
-# ---- moisture ---------------------------------------------------------------------------------------------
-
-
-@dataclass(frozen=True, eq=False)
-class _Moisture:
-    """Mean moisture (365,), difference between the faces (365,), and notes of one part."""
-
-    mean: Floats
-    face_difference: Floats
-    notes: tuple[str, ...] = ()
-
-
-def _moistures(parts: Sequence[Part], air: Year | DailyAir) -> list[_Moisture | None]:
-    """The answer of all solid-wood parts at once, and of sheets and blocked parts by the air itself."""
-    result: list[_Moisture | None] = [None] * len(parts)
-    for kept in dict.fromkeys(part.kept for part in parts):
-        here = [index for index, part in enumerate(parts) if part.kept == kept]
-        for index, moisture in zip(here, _moistures_in([parts[i] for i in here], kept or air)):
-            result[index] = moisture if kept is None or moisture is None else _told_where(moisture, kept)
-    return result
-
-
-def _told_where(moisture: _Moisture, kept: Year) -> _Moisture:
-    note = say(
-        "kept elsewhere when not in use ({name}), and worked out as it comes from there", name=kept.name
-    )
-    return replace(moisture, notes=(*moisture.notes, note))
-
-
-def _moistures_in(parts: Sequence[Part], air: Year | DailyAir) -> list[_Moisture | None]:
-    """The same of parts that all lie in one air."""
-    result: list[_Moisture | None] = [None] * len(parts)
-    in_step = daily_moisture(air)
-    wooden = []
-    for index, part in enumerate(parts):
-        species = part.species.value
-        if species is None or species.kind == "inert":
-            continue
-        if species.kind == "wood" and part.frame.grain.known:
-            wooden.append(index)
-        else:
-            result[index] = _Moisture(in_step, np.zeros(DAYS), (say("taken as in step with the air"),))
-    groups: dict[tuple[str, float, float], list[int]] = {}
-    for index in wooden:
-        groups.setdefault(_alike(parts[index]), []).append(index)
-    for (finish, thickness, gravity), members in groups.items():
-        answer = _answer(air, finish, thickness, gravity)
-        for index in members:
-            result[index] = answer
-    return result
-
-
-def _alike(part: Part) -> tuple[str, float, float]:
-    """Parts that share these answer the air alike."""
-    species = part.species.value
-    gravity = (species.specific_gravity_12 if species else None) or USUAL_GRAVITY
-    return part.finish.value or "bare", round(part.frame.thickness_mm, 3), gravity
-
-
-def _answer(air: Year | DailyAir, finish: str, thickness_mm: float, gravity: float) -> _Moisture:
-    try:
-        show, back = read_faces(finish)
-        year: WoodYear = wood_year(air, thickness_mm, gravity, show, back)
-    except HeartsideError as error:
-        note = say(
-            "its own answer to the air could not be worked out ({what}); taken as in step with the air",
-            what=error.what,
-        )
-        return _Moisture(daily_moisture(air), np.zeros(DAYS), (note,))
-    notes = [*year.notes, *(face.note for face in dict.fromkeys((show, back)) if face.note)]
-    return _Moisture(year.mean_mc, year.face_difference_mc, tuple(notes))
-
-
 # ---- movement ---------------------------------------------------------------------------------------------
 
 
-def _tried(part: Part, moisture: _Moisture | None, day: int, metered: float | None) -> SolvedPart:
+def _tried(part: Part, moisture: PartMoisture | None, day: int, metered: float | None) -> SolvedPart:
     """The part worked out, or why it could not be: an absurd size costs its own part only."""
     try:
         return _solve(part, moisture, day, metered)
@@ -258,7 +186,7 @@ def _tried(part: Part, moisture: _Moisture | None, day: int, metered: float | No
         return SolvedPart(part, None, None, 0, 0, None, None, None, trouble=str(error))
 
 
-def _solve(part: Part, moisture: _Moisture | None, day: int, metered: float | None) -> SolvedPart:
+def _solve(part: Part, moisture: PartMoisture | None, day: int, metered: float | None) -> SolvedPart:
     species = part.species.value
     if species is None:
         return SolvedPart(part, None, None, 0, 0, None, None, None)
@@ -289,7 +217,7 @@ def _solve(part: Part, moisture: _Moisture | None, day: int, metered: float | No
     return _solve_from(known, moisture, mc, part.fitted_mc.value or 0.0)
 
 
-def _solve_from(known: SolvedPart, moisture: _Moisture, mc: Floats, fitted: float) -> SolvedPart:
+def _solve_from(known: SolvedPart, moisture: PartMoisture, mc: Floats, fitted: float) -> SolvedPart:
     """The part's courses from its moisture at fitting; ``mc`` holds the 365 days and today."""
     species = known.part.species.value
     assert species is not None  # _solve has looked
@@ -299,7 +227,7 @@ def _solve_from(known: SolvedPart, moisture: _Moisture, mc: Floats, fitted: floa
     return _solve_board(known, species, fitted, mc, np.append(moisture.face_difference, today))
 
 
-def _over_plausible(known: SolvedPart, moisture: _Moisture, mc: Floats) -> SolvedPart:
+def _over_plausible(known: SolvedPart, moisture: PartMoisture, mc: Floats) -> SolvedPart:
     """A part whose moisture at fitting is not known, over the range that it plausibly had."""
     ends = [_solve_from(replace(known, notes=()), moisture, mc, fitted) for fitted in PLAUSIBLE_BUILT_MC]
     low, high = PLAUSIBLE_BUILT_MC

@@ -17,7 +17,7 @@ HEARTS = ("show", "back", "mixed", "inside")
 HELD = ("frame", "steel", "cleats")
 BLOCKED = ("bench", "floor", "wall")
 SUN_MC = (
-    4.0  # a face in the sun under glass, some 45 °C and 15 % RH (own judgement; equilibrium moisture of that)
+    4.0  # a face in the sun under glass, some 40 °C and 20 % RH (own judgement; equilibrium moisture of that)
 )
 RADII = (0.5, 3.0)  # distance of the pith where it is not known, in board widths (own judgement)
 METER_SD = 1.0  # of the difference of two readings of one meter, percent points (own judgement)

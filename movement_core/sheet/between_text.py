@@ -72,7 +72,7 @@ def _strained_lines(joints: Sequence[Mapping[str, Any]], crossings: Sequence[Map
         return []
     low, high = RELAXED
     heading = say(
-        "Joints that bear most, as elastic upper bounds; after some months {low:.0%} to {high:.0%} of it is left",
+        "Joints that bear most, before the wood gives way; after some months {low:.0%} to {high:.0%} of it is left",
         low=low,
         high=high,
     )

@@ -22,7 +22,7 @@ class JointRow:
     number : of the joint in the piece. parts, keys : its two parts. kind, reason : as it is judged now.
     state : "unknown", "inferred" or "confirmed". touching : False where they only face each other across a gap.
     moves_mm, month : the largest differential movement and its month 0–11; None where a part's is not known.
-    force_n, way : that it bears at most, an elastic upper bound; None where that is not known, and ``force_note`` why.
+    force_n, way : that it bears at most, elastic; None where that is not known, and ``force_note`` why.
     matters : whether its kind decides something: it moves, it bears much, or a finding names it.
     """
 

@@ -19,7 +19,7 @@ from movement_core.wording import phrase, say, word
 
 THICKNESS_MM = (1.0, 300.0)  # from veneer to beams (own)
 ROOM_C = (-30.0, 45.0)  # sheds in winter, lofts in summer (own)
-SPEEDS = (1 / 3, 1.0, 3.0)  # the sources of how fast wood answers span a factor of three either way
+SPEEDS = (1 / 3, 1.0, 3.0)  # how fast wood answers, within a factor of three either way (own judgement)
 
 
 def judge_stock(

@@ -110,7 +110,7 @@ def explained(joint: JointRow) -> str:
         words = translate("Heartside", "The two move by up to {size} against each other, most in {month}.")
         lines.append(words.format(size=short_length(joint.moves_mm), month=say(MONTHS[joint.month])))
     if joint.force_n:
-        words = translate("Heartside", "It bears up to {force:.1f} kN ({way}), an elastic upper bound.")
+        words = translate("Heartside", "It bears up to {force:.1f} kN ({way}), before the wood gives way.")
         lines.append(words.format(force=joint.force_n / 1000, way=say(joint.way) if joint.way else "–"))
     elif joint.force_note:
         lines.append(joint.force_note)
