@@ -18,7 +18,6 @@ COMPLAINTS = (
     phrase("argument {name}: expected at least one argument"),
     phrase("argument {name}: not allowed with argument {other}"),
     phrase("argument {name}: invalid choice: {value} (choose from {choices})"),
-    phrase("argument {name}: invalid float value: {value}"),
     phrase("argument {name}: invalid int value: {value}"),
     phrase("argument {name}: {what}"),
 )

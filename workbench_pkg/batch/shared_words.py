@@ -80,7 +80,7 @@ def air_words() -> Parser:
     for name, unit, meaning in ROOMS.values():
         air.add_argument(
             f"--{name}",
-            type=float,
+            type=values.amount(*(values.CELSIUS if unit == "C" else values.PERCENT)),
             default=None,
             metavar=unit,
             help=say("with a place: {meaning}", meaning=say(meaning)),

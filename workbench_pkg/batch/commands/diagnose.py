@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
@@ -64,17 +65,19 @@ def add_words(commands: Any, shared: Shared) -> None:
     shape = words.add_mutually_exclusive_group(required=True)
     shape.add_argument(
         "--crown",
-        type=_number,
+        type=_measure("MM"),
         default=None,
         metavar="MM",
         help=say("the middle stands so much higher, seen from the show face"),
     )
     shape.add_argument(
-        "--hollow", type=_number, default=None, metavar="MM", help=say("the middle lies so much lower")
+        "--hollow", type=_measure("MM"), default=None, metavar="MM", help=say("the middle lies so much lower")
     )
     words.add_argument("--species", default=None, metavar="WOOD", help=say("the wood ('woods' lists them)"))
     for name, field, unit, meaning in NUMBERS:
-        words.add_argument(name, dest=field, type=_number, default=None, metavar=unit, help=say(meaning))
+        words.add_argument(
+            name, dest=field, type=_measure(unit), default=None, metavar=unit, help=say(meaning)
+        )
     for name, field, meaning in MOISTURES:
         words.add_argument(
             name, dest=field, type=values.moisture, default=None, metavar="PERCENT", help=say(meaning)
@@ -129,7 +132,7 @@ def _slope(text: str) -> float:
 
 
 def _turn(text: str) -> float:
-    value = values.number(text.removesuffix("°").strip())
+    value = values.number(text, ("°",))
     if not 0 <= value <= 180:
         raise argparse.ArgumentTypeError(
             say("{text!r} is no turn of rings; write degrees from 0 to 180", text=text)
@@ -137,13 +140,25 @@ def _turn(text: str) -> float:
     return value
 
 
-def _number(text: str) -> float:
-    value = values.number(text.removesuffix("mm").strip())
-    if not 0 <= value < 1e5:
-        raise argparse.ArgumentTypeError(
-            say("{text!r} is no such size; write a number of 0 or more", text=text)
-        )
-    return value
+_UNITS = {
+    "MM": values.MM,
+    "C": values.CELSIUS,
+    "RH": values.PERCENT,
+    "DAYS": values.DAYS,
+    "HOURS": values.HOURS,
+}
+
+
+def _measure(unit: str) -> Callable[[str], float]:
+    def typed(text: str) -> float:
+        value = values.number(text, _UNITS[unit])
+        if not 0 <= value < 1e5:
+            raise argparse.ArgumentTypeError(
+                say("{text!r} is no such size; write a number of 0 or more", text=text)
+            )
+        return value
+
+    return typed
 
 
 def carry_out(options: argparse.Namespace) -> int:

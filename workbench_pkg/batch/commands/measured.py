@@ -29,21 +29,31 @@ def add_words(commands: Any, shared: Shared) -> None:
         "--what", choices=("width", "thickness", "cup", "gap"), default="width", help=say("(default width)")
     )
     words.add_argument(
-        "--value", type=_value, default=None, metavar="MM", help=say("what was read; a hollow is below 0")
+        "--value", type=_length, default=None, metavar="MM", help=say("what was read; a hollow is below 0")
     )
     words.add_argument(
-        "--tool", type=_value, default=None, metavar="MM", help=say("how exact the tool is (default 0.5)")
+        "--tool", type=_length, default=None, metavar="MM", help=say("how exact the tool is (default 0.5)")
     )
     words.add_argument(
-        "--temperature", type=_value, default=None, metavar="C", help=say("the air, without a meter")
+        "--temperature",
+        type=values.amount(*values.CELSIUS),
+        default=None,
+        metavar="C",
+        help=say("the air, without a meter"),
     )
-    words.add_argument("--humidity", type=_value, default=None, metavar="RH", help=say("the same, percent"))
+    words.add_argument(
+        "--humidity",
+        type=values.amount(*values.PERCENT),
+        default=None,
+        metavar="RH",
+        help=say("the same, percent"),
+    )
     words.add_argument("--format", choices=("text", "json"), default="text")
     words.set_defaults(command="measured", carry_out=carry_out)
 
 
-def _value(text: str) -> float:
-    value = values.number(text)
+def _length(text: str) -> float:
+    value = values.number(text, values.MM)
     if not -1e4 < value < 1e5:
         raise argparse.ArgumentTypeError(say("{text!r} is no number", text=text))
     return value

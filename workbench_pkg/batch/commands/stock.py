@@ -36,14 +36,22 @@ def add_words(commands: Any, shared: Shared) -> None:
         "--meter", choices=("pin", "pad"), default="pin", help=say("kind of meter (default pin)")
     )
     stock.add_argument(
-        "--wood-temperature", type=float, default=None, metavar="C", help=say("a cold board reads low")
+        "--wood-temperature",
+        type=values.amount(*values.CELSIUS),
+        default=None,
+        metavar="C",
+        help=say("a cold board reads low"),
     )
     stock.add_argument(
-        "--species-correction", type=float, default=None, metavar="POINTS",
+        "--species-correction", type=values.amount(*values.PERCENT), default=None, metavar="POINTS",
         help=say("from the meter's table; 0 if it is set to the species"),
     )  # fmt: skip
     stock.add_argument(
-        "--set-gravity", type=float, default=None, metavar="G", help=say("density that a pad meter is set to")
+        "--set-gravity",
+        type=values.amount("g/cm³", "g/cm3"),
+        default=None,
+        metavar="G",
+        help=say("density that a pad meter is set to"),
     )
     stock.add_argument(
         "--room",

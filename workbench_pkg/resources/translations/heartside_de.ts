@@ -3067,7 +3067,7 @@
     </message>
     <message>
         <source>Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {where}. On rail: from the rail's own end, tenon included, toward {edge} or {end}. Travel: + toward {other}; its likely error is included. Screw today: its centre from the slot's end toward {edge}. Aside: from the rail's middle line, + toward {other}. Slots are rounded up, room left is rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kante: Schraube in der Platte, von der Außenkante bei {edge}, wie die Platte heute ist. Ende: vom Ende bei {where}. An der Zarge: vom eigenen Ende der Zarge mit Zapfen, zu {edge} oder {end} hin. Weg: + zu {other} hin; sein wahrscheinlicher Fehler ist enthalten. Schraube heute: ihre Mitte vom Ende des Langlochs zu {edge} hin. Daneben: von der Mittellinie der Zarge, + zu {other} hin. Langlöcher sind aufgerundet, Restspiel ist abgerundet.</translation>
     </message>
     <message>
         <source>Ends with 0 when all holds, 1 with findings, 2 when something could not be checked.</source>
@@ -4614,10 +4614,6 @@
     <message>
         <source>argument {name}: invalid choice: {value} (choose from {choices})</source>
         <translation>Option {name}: {value} steht nicht zur Wahl (zur Wahl stehen: {choices})</translation>
-    </message>
-    <message>
-        <source>argument {name}: invalid float value: {value}</source>
-        <translation>Option {name}: {value} ist keine Zahl</translation>
     </message>
     <message>
         <source>argument {name}: invalid int value: {value}</source>
@@ -7501,7 +7497,7 @@
     </message>
     <message>
         <source>mm, N. Edge: screw into the top, from the outer edge of {edge}, as the top is today. End: from the top's end at {where}. On rail: from the rail's own end (tenon included) toward {edge} or {end}. Moves: how far the top has gone there since it was fitted, + toward {other}: least/today/most, its likely error included.</source>
-        <translation type="unfinished"></translation>
+        <translation>mm, N. Kante: Schraube in der Platte, von der Außenkante bei {edge}, wie die Platte heute ist. Ende: vom Ende der Platte bei {where}. An der Zarge: vom eigenen Ende der Zarge (mit Zapfen) zu {edge} oder {end} hin. Weg: wie weit die Platte dort seit dem Einpassen gegangen ist, + zu {other} hin: min./heute/max., ihr wahrscheinlicher Fehler ist enthalten.</translation>
     </message>
     <message>
         <source>mm. As drawn: length × width × thickness. Today, driest, wettest: width across the grain, with the month.</source>
@@ -10977,7 +10973,7 @@
     </message>
     <message>
         <source>where its shoulder meets {names} is not found, its shape is not known: lengths count to the tip let into it</source>
-        <translation type="unfinished"></translation>
+        <translation>wo ihre Brüstung an {names} stößt, ist nicht zu finden, ihre Form ist nicht bekannt: Längen zählen bis zur Spitze, die dort eingelassen ist</translation>
     </message>
     <message>
         <source>where the parts carry each other was not worked out for {count} parts (up to {most} it is): gaps count from the middle of each part, and parts held at two lines and the lines of hinges and locks are not looked for</source>
@@ -11501,11 +11497,11 @@
     </message>
     <message>
         <source>{end} (the shoulder)</source>
-        <translation type="unfinished"></translation>
+        <translation>{end} (Brüstung)</translation>
     </message>
     <message>
         <source>{end} (the tip let into it: its shoulder is not found)</source>
-        <translation type="unfinished"></translation>
+        <translation>{end} (Spitze, die dort eingelassen ist: die Brüstung ist nicht zu finden)</translation>
     </message>
     <message>
         <source>{end} from the end</source>
@@ -11775,7 +11771,7 @@
     </message>
     <message>
         <source>{length} (without tongues and tenons)</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} (ohne Federn und Zapfen)</translation>
     </message>
     <message>
         <source>{lines:g} to {lines2:g} mm</source>
