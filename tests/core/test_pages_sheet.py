@@ -232,6 +232,13 @@ def test_the_client_reads_plain_words():
     assert f"between {low} and {high} % relative humidity" in said
 
 
+def test_the_client_hears_that_it_is_built_to_move_only_where_nothing_breaks_or_jams():
+    built = "Your piece is built to let this happen"
+    assert built in words(movement_sheet(panel_in_frame(), SheetWish(client=True)))
+    assert door().data["report"]["findings"][0]["severity"] == "jams"
+    assert built not in words(movement_sheet(door(), SheetWish(client=True)))
+
+
 def test_a_piece_of_one_board_has_a_whole_sheet():
     sheet = movement_sheet(one_board())
     assert len(rows_of(sheet, "Numbers are those").rows) == 1

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from movement_core.sheet.pages.head import day
@@ -24,6 +24,7 @@ from movement_core.sheet.pages.model import (
     tell,
 )
 from movement_core.sheet.pages.names import isolated, whole
+from movement_core.sheet.pages.part_table import GRAVE_FINDINGS
 from movement_core.sheet.pages.wish import SheetWish
 from movement_core.sheet.pages.year_view import year_pictures
 from movement_core.wording import phrase, say, word
@@ -46,13 +47,7 @@ def client_blocks(material: Material, wish: SheetWish, lengths: Lengths) -> list
     )
     blocks: list[Block] = [
         head,
-        Paragraph(
-            tell(
-                "Solid wood takes up moisture from damp air and gives it off to dry air. Across the grain it grows and "
-                "shrinks with it all its life; along the grain it hardly changes. Your piece is built to let this "
-                "happen. This page says what you will see."
-            )
-        ),
+        Paragraph(_what_wood_does(report["findings"])),
         Heading(say("What will move, and when")),
     ]
     moves = [*_movers(material, lengths), *_bars(material, lengths)]
@@ -68,6 +63,20 @@ def client_blocks(material: Material, wish: SheetWish, lengths: Lengths) -> list
         blocks += [Heading(say("Through the year")), Pictures(pictures)]
     blocks += [Heading(say("Please mind")), Listing(tuple(Text(say(text)) for text in MIND), CAUTION)]
     return blocks
+
+
+def _what_wood_does(findings: Sequence[Mapping[str, Any]]) -> Text:
+    """Nobody is told that the piece lets its wood move where a finding says that it breaks or jams."""
+    if any(finding["severity"] in GRAVE_FINDINGS for finding in findings):
+        return tell(
+            "Solid wood takes up moisture from damp air and gives it off to dry air. Across the grain it grows and "
+            "shrinks with it all its life; along the grain it hardly changes. This page says what you will see."
+        )
+    return tell(
+        "Solid wood takes up moisture from damp air and gives it off to dry air. Across the grain it grows and "
+        "shrinks with it all its life; along the grain it hardly changes. Your piece is built to let this "
+        "happen. This page says what you will see."
+    )
 
 
 MIND = (

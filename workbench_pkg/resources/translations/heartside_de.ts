@@ -3776,6 +3776,10 @@
         <translation>Ein so enger Bereich lässt sich in einer Wohnung kaum halten: Bitten Sie Ihren Möbelbauer, dem Stück zuerst mehr Spielraum zu geben.</translation>
     </message>
     <message>
+        <source>Solid wood takes up moisture from damp air and gives it off to dry air. Across the grain it grows and shrinks with it all its life; along the grain it hardly changes. This page says what you will see.</source>
+        <translation>Massivholz nimmt aus feuchter Luft Wasser auf und gibt es an trockene ab. Quer zur Faser wächst und schwindet es damit sein Leben lang; längs der Faser ändert es sich kaum. Dieses Blatt sagt, was Sie sehen werden.</translation>
+    </message>
+    <message>
         <source>Solid wood takes up moisture from damp air and gives it off to dry air. Across the grain it grows and shrinks with it all its life; along the grain it hardly changes. Your piece is built to let this happen. This page says what you will see.</source>
         <translation>Massivholz nimmt aus feuchter Luft Wasser auf und gibt es an trockene ab. Quer zur Faser wächst und schwindet es damit sein Leben lang; längs der Faser ändert es sich kaum. Ihr Stück ist so gebaut, dass das geschehen darf. Dieses Blatt sagt, was Sie sehen werden.</translation>
     </message>
@@ -8326,6 +8330,10 @@
     <message>
         <source>one sheet of {paper}</source>
         <translation>einem Blatt {paper}</translation>
+    </message>
+    <message>
+        <source>one stands with its edge in an opening of the other, with play: glue is not drawn</source>
+        <translation>eines steht mit der Kante in einer Öffnung des anderen, mit Luft: Leim ist nicht gezeichnet</translation>
     </message>
     <message>
         <source>only on the fixed line or on narrow parts</source>
