@@ -7,13 +7,22 @@ on its runner is not taken for a glued joint.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
 
 from movement_core.piece.contact.found import FLAT
-from movement_core.piece.contact.joints import INFERRED, NEAR, OVERLAP, RESTS, SLIDES, UNKNOWN, Joint
+from movement_core.piece.contact.joints import (
+    CONFIRMED,
+    INFERRED,
+    NEAR,
+    OVERLAP,
+    RESTS,
+    SLIDES,
+    UNKNOWN,
+    Joint,
+)
 from movement_core.piece.contact.meetings import CURVED_FIT, FACE
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.part import Part
@@ -22,6 +31,9 @@ from movement_core.wording import say
 ONE_WAY = 0.85  # cosine: contacts looking within 30° of each other lie on one side (own judgement)
 OPPOSITE = -0.9
 LEAST_PARTS = 2  # a single board in a gap may be a cleat that is glued: it is left unknown
+SAME_LINE = 0.99  # cosine: contacts that look along one line, either way
+REACH_MM = 0.5  # a box reaches no further than this past what stands beside it (own judgement)
+MOST_SHARE = 0.5  # what is more than this of the wood is the piece that stands there, and no box in it
 
 
 @dataclass(frozen=True)
@@ -29,12 +41,14 @@ class LooseGroup:
     """Parts (indices) that move in the piece as one.
 
     ``hung``: on hardware, else it rests or nothing holds it. ``kept``: one part that is laid in, and kept elsewhere
-    while it is not in use.
+    while it is not in use. ``butted``: its corners are drawn blunt, so that only how it stands shows that it is one
+    thing: nothing that it touches is taken for resting on that account.
     """
 
     parts: frozenset[int]
     hung: bool
     kept: bool = False
+    butted: bool = False
 
 
 def loose_groups(parts: Sequence[Part], joints: Sequence[Joint]) -> tuple[LooseGroup, ...]:
@@ -44,37 +58,156 @@ def loose_groups(parts: Sequence[Part], joints: Sequence[Joint]) -> tuple[LooseG
     """
     inert = {i for i, part in enumerate(parts) if part.species.value and part.species.value.kind == "inert"}
     kept = {i for i, part in enumerate(parts) if part.kept is not None}
+    found = [LooseGroup(frozenset({index}), False, True) for index in sorted(kept)]
+    for one in _standing(parts, joints, inert, inert | kept, is_firm):
+        if len(one.inside) >= LEAST_PARTS and _is_loose(one.touched, one.gaps, bool(one.hardware)):
+            found.append(LooseGroup(frozenset(one.inside), bool(one.hardware)))
+    return (*found, *_butted(parts, joints, inert, inert | kept, {i for group in found for i in group.parts}))
+
+
+@dataclass(frozen=True, eq=False)
+class _Standing:
+    """Parts that joints make one of, and how they stand in the rest.
+
+    ``touched``: joints with the rest, each with the direction out of the group; ``gaps``: directions of gaps at its
+    outside; ``beside``: what stands beyond each of them; ``hardware``: what of metal touches it.
+    """
+
+    inside: set[int]
+    touched: list[tuple[Joint, Floats]]
+    gaps: list[Floats]
+    beside: list[int]
+    hardware: set[int]
+
+
+def _standing(
+    parts: Sequence[Part],
+    joints: Sequence[Joint],
+    inert: set[int],
+    apart: set[int],
+    holds: Callable[[Joint], bool],
+) -> list[_Standing]:
+    """The groups that the joints which hold make, but for those of parts ``apart``."""
     owner = groups_of(
-        len(parts), [joint for joint in joints if is_firm(joint) and not (inert | kept) & set(joint.parts)]
+        len(parts), [joint for joint in joints if holds(joint) and not apart & set(joint.parts)]
     )
     members: dict[int, set[int]] = defaultdict(set)
     for index, group in enumerate(owner):
         members[group].add(index)
+    groups = {group: _Standing(inside, [], [], [], set()) for group, inside in members.items()}
     middle = {group: _middle([parts[i] for i in inside]) for group, inside in members.items()}
-    touched: dict[int, list[tuple[Joint, Floats]]] = defaultdict(list)
-    hardware: dict[int, set[int]] = defaultdict(set)
-    gaps: dict[int, list[Floats]] = defaultdict(list)
     for joint in joints:
         one, other = joint.parts
         if owner[one] == owner[other]:
             continue
         metal = inert & set(joint.parts)
-        for mine, sign in ((one, 1.0), (other, -1.0)):
-            group = owner[mine]
+        for mine, beyond, sign in ((one, other, 1.0), (other, one, -1.0)):
+            standing = groups[owner[mine]]
             if metal:
-                hardware[group] |= metal - {mine} if joint.meeting.contacts else set()
+                standing.hardware.update(metal - {mine} if joint.meeting.contacts else ())
             elif joint.meeting.contacts:
-                touched[group] += [(joint, sign * contact.normal) for contact in joint.meeting.contacts]
+                standing.touched.extend((joint, sign * contact.normal) for contact in joint.meeting.contacts)
             for gap in joint.meeting.gaps:
                 outward = sign * gap.normal
-                if not metal and gap.surface == FLAT and (gap.centre - middle[group]) @ outward > 0:
-                    gaps[group].append(outward)
-    found = [LooseGroup(frozenset({index}), False, True) for index in sorted(kept)]
-    for group, inside in members.items():
-        if len(inside) < LEAST_PARTS or not _is_loose(touched[group], gaps[group], bool(hardware[group])):
+                at = float((gap.centre - middle[owner[mine]]) @ outward)
+                if not metal and gap.surface == FLAT and at > 0:
+                    standing.gaps.append(outward)
+                    standing.beside.append(beyond)
+    return list(groups.values())
+
+
+def _butted(
+    parts: Sequence[Part], joints: Sequence[Joint], inert: set[int], apart: set[int], told: set[int]
+) -> list[LooseGroup]:
+    """Boxes whose corners are drawn blunt: parts that touch each other any way, and the rest along one line at most.
+
+    Whatever touches holds, but for what lies flat along that line, and what the maker said to slide or rest. Nothing
+    of metal may hold such a box to the rest, it must not reach past what stands beside it, as a frame does round the
+    doors in it, and it must not be most of the piece.
+    """
+    lines: list[Floats] = []
+    for joint in joints:
+        if _lies_flat(joint):
+            for contact in joint.meeting.contacts:
+                if not any(abs(float(contact.normal @ line)) > SAME_LINE for line in lines):
+                    lines.append(contact.normal)
+    wood = sum(part.volume_mm3 for index, part in enumerate(parts) if index not in inert)
+    free = {id(joint) for joint in joints if _said_free(joint)}
+    bound = [joint for joint in joints if id(joint) not in free]
+    found: list[LooseGroup] = []
+    for line in (None, *lines):
+
+        def holds(joint: Joint, line: Floats | None = line) -> bool:
+            if joint.kind in (NEAR, RESTS) or not (joint.meeting.contacts or is_firm(joint)):
+                return joint.kind == OVERLAP
+            along = line is not None and all(
+                abs(float(contact.normal @ line)) > SAME_LINE for contact in joint.meeting.contacts
+            )
+            return not (along and _lies_flat(joint))
+
+        taken = told | {i for group in found for i in group.parts}
+        for one in _standing(parts, bound, inert, apart, holds):
+            # Gaps beside what is said to slide count too, its contacts do not.
+            if len(one.inside) < LEAST_PARTS or one.inside & taken:
+                continue
+            if sum(parts[i].volume_mm3 for i in one.inside) > MOST_SHARE * wood:
+                continue
+            if any(_holds_more(metal, one.inside, joints) for metal in one.hardware):
+                continue
+            outside = _outside(parts, one)
+            outside += _gaps_said_free(parts, joints, free, one)
+            if _is_loose(one.touched, outside, False):
+                found.append(LooseGroup(frozenset(one.inside), False, butted=True))
+    return found
+
+
+def _lies_flat(joint: Joint) -> bool:
+    return joint.kind == UNKNOWN and joint.meeting.shape == FACE
+
+
+def _said_free(joint: Joint) -> bool:
+    """Whether the maker said that something which lies flat, or touches nowhere, slides or rests."""
+    return joint.origin == CONFIRMED and joint.kind in (SLIDES, RESTS) and joint.meeting.inner is None
+
+
+def _holds_more(metal: int, inside: set[int], joints: Sequence[Joint]) -> bool:
+    """Whether a part of metal touches more than one group."""
+    touched = {i for joint in joints if metal in joint.parts and joint.meeting.contacts for i in joint.parts}
+    return bool(touched - inside - {metal})
+
+
+def _outside(parts: Sequence[Part], one: _Standing) -> list[Floats]:
+    """The directions of those gaps beyond which the group does not reach past what stands there."""
+    return [
+        outward
+        for outward, beside in zip(one.gaps, one.beside)
+        if max(_reach(parts[i], outward) for i in one.inside) <= _reach(parts[beside], outward) + REACH_MM
+    ]
+
+
+def _gaps_said_free(
+    parts: Sequence[Part], joints: Sequence[Joint], free: set[int], one: _Standing
+) -> list[Floats]:
+    """The same of gaps between a group and what it is said to slide or rest on."""
+    middle = _middle([parts[i] for i in one.inside])
+    more = _Standing(one.inside, [], [], [], set())
+    for joint in joints:
+        inside = [index in one.inside for index in joint.parts]
+        if id(joint) not in free or sum(inside) != 1:
             continue
-        found.append(LooseGroup(frozenset(inside), bool(hardware[group])))
-    return tuple(found)
+        sign, beyond = (1.0, joint.parts[1]) if inside[0] else (-1.0, joint.parts[0])
+        for gap in joint.meeting.gaps:
+            outward = sign * gap.normal
+            if gap.surface == FLAT and float((gap.centre - middle) @ outward) > 0:
+                more.gaps.append(outward)
+                more.beside.append(beyond)
+    return _outside(parts, more)
+
+
+def _reach(part: Part, way: Floats) -> float:
+    """How far the box of a part reaches along a direction, mm."""
+    frame = part.frame
+    return float(frame.centre @ way + np.abs(frame.axes @ way) @ frame.size_mm / 2)
 
 
 def settled(joints: Sequence[Joint], groups: Sequence[LooseGroup]) -> tuple[Joint, ...]:
@@ -88,7 +221,11 @@ def settled(joints: Sequence[Joint], groups: Sequence[LooseGroup]) -> tuple[Join
             return replace(
                 joint, kind=RESTS, reason=say("one of them is kept elsewhere when not in use: it is laid in")
             )
-        crossing = any((joint.parts[0] in group.parts) != (joint.parts[1] in group.parts) for group in groups)
+        crossing = any(
+            (joint.parts[0] in group.parts) != (joint.parts[1] in group.parts)
+            for group in groups
+            if not group.butted
+        )
         if joint.origin == INFERRED and joint.kind == UNKNOWN and crossing:
             reason = say(
                 "one of them belongs to a door or drawer, with room on either side: it rests or stops there"

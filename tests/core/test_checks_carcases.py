@@ -343,3 +343,110 @@ def test_a_bottom_by_its_end_in_a_groove_is_no_tenon(where):
     piece = whole(boxed(where), where)
     (joint,) = (one for one in piece.joints if {piece.name(i) for i in one.parts} == {"bottom", "front"})
     assert joint.kind == kinds.HOUSED
+
+
+def in_an_apron(gap=0.3, where=STILL, on_runners=False):
+    """A drawer whose corners are drawn blunt, in an opening of an apron, over two runners."""
+    under = 0.0 if on_runners else gap
+    front = ((1.0, -20, gap), (399, 0, 80 - gap))
+    pairs = [
+        (
+            blocks("apron", [((-300, -20, -40), (700, 2, 120))], [((0, -20, 0), (400, 2, 80))], where),
+            f"{OAK}; grain x; show -y",
+        ),
+        (blocks("back apron", [((-300, 400, -40), (700, 422, 120))], where=where), f"{OAK}; grain x; show y"),
+        (
+            blocks("drawer front", [front], [((6, -6, 10), (394, 0, 18))], where),
+            f"{OAK}; grain x; show -y",
+        ),
+    ]
+    for name, x, groove in (("left", 1.0, (6.0, 13.0)), ("right", 387.0, (387.0, 394.0))):
+        cut = [((groove[0], 0, 10), (groove[1], 300, 18))]
+        pairs += [
+            (
+                blocks(f"drawer side {name}", [((x, 0, under), (x + 12, 300, 70))], cut, where),
+                f"{OAK}; grain y; show x",
+            ),
+            (
+                blocks(f"runner {name}", [((x - 4, 2, -20), (x + 16, 400, 0))], where=where),
+                f"{OAK}; grain y; show z",
+            ),
+        ]
+    back = blocks("drawer back", [((13, 288, 18), (387, 300, 68))], where=where)
+    bottom = blocks("drawer bottom", [((6, -5, 10), (394, 300, 18))], where=where)
+    return [*pairs, (back, f"{OAK}; grain x; show y"), (bottom, f"{OAK}; grain x; show z")]
+
+
+DRAWER = {"drawer front", "drawer side left", "drawer side right", "drawer back", "drawer bottom"}
+
+
+@TURNED
+@pytest.mark.parametrize("on_runners", [False, True])
+def test_a_drawer_drawn_with_blunt_corners_is_a_drawer(on_runners, where):
+    piece = whole(in_an_apron(where=where, on_runners=on_runners), where)
+    (group,) = piece.loose
+    assert {piece.name(i) for i in group.parts} == DRAWER
+    (jams,) = found(in_an_apron(where=where, on_runners=on_runners), "drawer-height-jams", where)
+    assert jams.severity == "jams" and set(jams.parts) & DRAWER
+    assert not found(in_an_apron(2.5, where, on_runners), "drawer-height-jams", where)
+
+
+def test_a_drawer_drawn_with_blunt_corners_that_is_said_to_slide():
+    said = {("apron", "drawer front"): kinds.SLIDES} | {
+        (f"drawer side {side}", f"runner {side}"): kinds.SLIDES for side in ("left", "right")
+    }
+    (group,) = whole(in_an_apron(on_runners=True), confirmed=said).loose
+    assert len(group.parts) == len(DRAWER)
+
+
+def test_a_drawer_front_that_stands_on_the_edge_of_its_opening():
+    """Its opening is cut into one board: it is no panel in a groove, and no tenon in a mortise."""
+    apron = blocks("apron", [((-300, -20, -40), (700, 0, 240))], [((0, -20, 0), (400, 0, 200))])
+    front = blocks("front", [((1, -20, 0), (399, 0, 199))])
+    pairs = [(apron, f"{OAK}; grain x; show -y"), (front, f"{OAK}; grain x; show -y")]
+    (joint,) = whole(pairs).joints
+    assert (joint.kind, joint.meeting.shape) == (kinds.UNKNOWN, "face to face")
+    above = blocks("front", [((1, -20, 1), (399, 0, 199))])
+    (joint,) = whole([pairs[0], (above, pairs[1][1])]).joints
+    assert joint.kind == kinds.NEAR
+
+
+def cleated():
+    """Four butted cleats under a wide top, a little short of the aprons round them."""
+    top = blocks("top", [((-50, -50, 100), (850, 450, 120))])
+    aprons = [
+        (blocks("apron left", [((-22, 0, 0), (0, 400, 100))]), f"{OAK}; grain y; show -x"),
+        (blocks("apron right", [((800, 0, 0), (822, 400, 100))]), f"{OAK}; grain y; show x"),
+        (blocks("apron front", [((-22, -22, 0), (822, 0, 100))]), f"{OAK}; grain x; show -y"),
+        (blocks("apron back", [((-22, 400, 0), (822, 422, 100))]), f"{OAK}; grain x; show y"),
+    ]
+    cleats = [
+        (blocks("cleat left", [((1, 1, 75), (31, 399, 100))]), f"{OAK}; grain y; show -x"),
+        (blocks("cleat right", [((769, 1, 75), (799, 399, 100))]), f"{OAK}; grain y; show x"),
+        (blocks("cleat front", [((31, 1, 75), (769, 31, 100))]), f"{OAK}; grain x; show -y"),
+        (blocks("cleat back", [((31, 369, 75), (769, 399, 100))]), f"{OAK}; grain x; show y"),
+    ]
+    return [(top, f"{OAK}; grain x; show z"), *aprons, *cleats]
+
+
+def test_butted_cleats_are_not_taken_for_lying_loose():
+    """They may be glued to the top: that they stand free of the aprons takes no joint from what is judged."""
+    kept = {joint.parts: joint.kind for joint in whole(cleated()).joints if joint.meeting.contacts}
+    assert set(kept.values()) == {kinds.UNKNOWN}
+
+
+def test_a_face_frame_round_two_doors_is_no_box():
+    """Its middle stile has room on both sides, but the frame reaches past the doors beside it."""
+    pairs = sides()
+    for name, x0, z0, x1, z1 in (
+        ("stile left", 0.0, 0.0, 50.0, 600.0),
+        ("stile middle", 225.0, 50.0, 275.0, 550.0),
+        ("stile right", 450.0, 0.0, 500.0, 600.0),
+        ("rail bottom", 50.0, 0.0, 450.0, 50.0),
+        ("rail top", 50.0, 550.0, 450.0, 600.0),
+        ("door left", 52.0, 52.0, 223.0, 548.0),
+        ("door right", 277.0, 52.0, 448.0, 548.0),
+    ):
+        grain = "x" if name.startswith("rail") else "z"
+        pairs.append((blocks(name, [((x0, -20, z0), (x1, 0, z1))]), f"{OAK}; grain {grain}; show -y"))
+    assert whole(pairs).loose == ()

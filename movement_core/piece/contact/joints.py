@@ -120,18 +120,40 @@ def joints_of(
     return tuple(free.get(number, joint) for number, joint in enumerate(joints))
 
 
-def _joint(parts: Sequence[Part], meeting: Meeting, said: Mapping[frozenset[str], str]) -> Joint:
-    one, other = parts[meeting.first], parts[meeting.second]
+def _joint(parts: Sequence[Part], found: Meeting, said: Mapping[frozenset[str], str]) -> Joint:
+    one, other = parts[found.first], parts[found.second]
+    meeting = _of_an_opening(parts, found)
     parallel = _parallel(one, other)
     main = meeting.main
     normal = np.zeros(3) if main is None else main.normal
     sides = (side_at(one, normal), side_at(other, normal))
     kind, reason = _likely(one, other, meeting, parallel, sides)
+    if meeting is not found and meeting.contacts:
+        kind = UNKNOWN
+        reason = say("one stands with its edge in an opening of the other, with play: glue is not drawn")
     origin = INFERRED
     confirmed = said.get(frozenset((one.key, other.key)))
     if confirmed is not None:
         kind, origin, reason = confirmed, CONFIRMED, say("confirmed by the maker")
     return Joint((meeting.first, meeting.second), kind, origin, reason, meeting, parallel, sides)
+
+
+def _of_an_opening(parts: Sequence[Part], meeting: Meeting) -> Meeting:
+    """A meeting as it was found; that of a drawer's front, say, in the opening cut for it as what it is to be moved.
+
+    No wall of an opening looks through the thickness of what stands in it: nothing keeps that from going in and out
+    but what it touches, which is nothing, or its edge that stands on one side of the opening.
+    """
+    if meeting.inner is None or meeting.shape not in (shapes.GROOVE, shapes.MORTISE):
+        return meeting
+    frame = parts[meeting.inner].frame
+    through = frame.axes[int(np.argmin(frame.size_mm))]
+    if any(abs(float(wall.axis @ through)) > shapes.SQUARE for wall in meeting.walls):
+        return meeting
+    ways = [contact.normal for contact in meeting.contacts]
+    if any(float(way @ ways[0]) < PARALLEL or abs(float(way @ through)) > shapes.SQUARE for way in ways):
+        return meeting
+    return replace(meeting, shape=shapes.FACE if ways else shapes.NEAR, inner=None, walls=())
 
 
 def _ends_let_free(parts: Sequence[Part], joints: Sequence[Joint]) -> dict[int, Joint]:
