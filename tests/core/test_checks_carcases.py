@@ -450,3 +450,66 @@ def test_a_face_frame_round_two_doors_is_no_box():
         grain = "x" if name.startswith("rail") else "z"
         pairs.append((blocks(name, [((x0, -20, z0), (x1, 0, z1))]), f"{OAK}; grain {grain}; show -y"))
     assert whole(pairs).loose == ()
+
+
+# ---- bottoms ---------------------------------------------------------------------------------------------------
+
+
+def trays(grain, grooves, where=STILL):
+    """A drawer between two walls on a floor, its bottom in grooves of the parts named, which it fills."""
+    at = {
+        "front": ((0.0, 0, 0), (400, 20, 120)), "back": ((0.0, 380, 0), (400, 400, 120)),
+        "side left": ((0.0, 20, 0), (20, 380, 120)), "side right": ((380.0, 20, 0), (400, 380, 120)),
+    }  # fmt: skip
+    low = [20.0 - 6 * ("side left" in grooves), 20.0 - 6 * ("front" in grooves), 10]
+    high = [380.0 + 6 * ("side right" in grooves), 380.0 + 6 * ("back" in grooves), 18]
+    pairs = [
+        (
+            blocks(name, [box], [(low, high)] if name in grooves else (), where),
+            f"{OAK}; grain {'y' if name.startswith('side') else 'x'}; show {'x' if name.startswith('side') else 'y'}",
+        )
+        for name, box in at.items()
+    ]
+    pairs.append((blocks("bottom", [(low, high)], where=where), f"{OAK}; grain {grain}; show z"))
+    pairs.append(
+        (
+            blocks("floor", [((-41, -10, -20), (441, 420, 0))], where=where),
+            f"{OAK}; grain x; show -z",
+        )
+    )
+    walls = [("wall left", -41.0, -1.0), ("wall right", 401.0, 441.0)]
+    tag = f"{OAK}; grain z; show x"
+    pairs += [(blocks(name, [((x, -10, 0), (to, 420, 200))], where=where), tag) for name, x, to in walls]
+    return pairs
+
+
+ROUND = ("front", "back", "side left", "side right")
+
+
+@TURNED
+@pytest.mark.parametrize(
+    ("grain", "grooves", "told"),
+    [
+        ("y", ROUND, "run its grain from side to side"),
+        ("y", ("front", "side left", "side right"), "run its grain from side to side"),
+        ("x", ROUND, "let it slide out under the drawer's back"),
+        ("x", ("front", "back"), "let it slide out under the drawer's back"),
+    ],
+)
+def test_the_remedy_of_a_drawer_bottom_follows_its_grain(grain, grooves, told, where):
+    finding = only(trays(grain, grooves, where), "drawer-bottom", where, GLUED | CASE)
+    assert told in finding.remedy
+
+
+@TURNED
+def test_a_chest_under_its_lid_is_no_drawer(where):
+    """The lid's strips stand beside the chest, a little off; the chest stands by itself."""
+    chest = trays("x", ROUND, where)[:5]
+    lid = [
+        (blocks("lid", [((-30, -10, 120), (430, 410, 130))], where=where), f"{OAK}; grain x; show z"),
+        (blocks("strip left", [((-16, 0, 100), (-1, 400, 120))], where=where), f"{OAK}; grain y; show x"),
+        (blocks("strip right", [((401, 0, 100), (416, 400, 120))], where=where), f"{OAK}; grain y; show x"),
+    ]
+    assert not found([*chest, *lid], "drawer-bottom", where, GLUED)
+    finding = only([*chest, *lid], "trapped-bottom-or-back", where, GLUED)
+    assert finding.remedy.startswith("leave ")
