@@ -55,7 +55,8 @@ def add_ends(site: Site, found: FoundTop) -> None:
         side = float(np.sign(one.low[0] + one.high[0]))
         shoulder = side * place.length_mm / 2
         reach = shoulder - float(one.low[0] if side > 0 else one.high[0])
-        if side * reach > DRAWN_IN_MM:
+        tip = place.tips_mm[1 if side > 0 else 0]
+        if max(side * reach, tip) > DRAWN_IN_MM or one.name in place.no_shoulder:
             site.refuse(
                 say(
                     "{end} is drawn with its tongue or tenons already: pegs and mortises are left as they are drawn",

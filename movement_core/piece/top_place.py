@@ -30,6 +30,8 @@ RECTANGLE_SHARE = 0.97  # a top that fills less of its box is round or shaped (o
 SAME_WAY = 0.97  # cosine: grain within 14°
 COVERED_SHARE = 0.5  # a panel that other parts cover above and below over half of it is a layer, no top (own)
 NAMED = 3  # so many parts are named where a reason lists them
+EASED_MM = 3.0  # a face that ends this near to a shoulder ends there: its edge is eased (own)
+BEYOND_SHARE = 0.3  # of an end's breadth, which lies beyond the shoulder at least (own)
 
 
 @dataclass(frozen=True, eq=False)
@@ -55,7 +57,11 @@ class TopPlace:
     boards : from −across to +across. over : whether a board's show face looks down.
     axes : (3, 3) rows across, up, along (the grain) in the global frame; origin : middle of its underside.
     under : parts whose upper edges it rests on. let_in : parts let into its underside.
+    length_mm : along the grain; at an end with a board across it up to the shoulder that meets that board, which is
+        what one sees and measures from. tips_mm : how far tongues and tenons reach beyond, toward −along and +along.
+    faces_mm : (2, 2) where its underside and its upper face end toward −along and +along; empty where not known.
     battens : bars under it across its grain that nothing else carries. ends : boards across its two ends.
+    no_shoulder : the ends whose shoulder is not found: the length counts to the tips let into them.
     outline_mm : its edge as a polygon of (along, across) points where it is not the whole rectangle, else empty.
     fasteners : small parts that touch its underside. captured : why it is no top; empty if it is.
     """
@@ -75,6 +81,9 @@ class TopPlace:
     ends: tuple[Near, ...] = ()
     fasteners: tuple[Near, ...] = ()
     captured: str = ""
+    tips_mm: tuple[float, float] = (0.0, 0.0)
+    faces_mm: tuple[tuple[float, float], ...] = ()
+    no_shoulder: tuple[str, ...] = ()
 
     @property
     def name(self) -> str:
@@ -127,9 +136,81 @@ def _bare(boards: Sequence[SolvedPart], axes: Floats) -> TopPlace:
     origin = np.array([middle[0], low[1], middle[2]]) @ axes
     over = tuple(bool(board.part.frame.axes[1] @ axes[1] < 0) for board in boards)
     width, thickness, length = (float(v) for v in high - low)
-    share = sum(board.part.volume_mm3 for board in boards) / (width * thickness * length)
-    outline = _outline(boards, axes, origin, length, width)
-    return TopPlace(tuple(boards), over, axes, origin, length, width, thickness, share, outline)
+    place = TopPlace(tuple(boards), over, axes, origin, length, width, thickness, 1.0)
+    return _filled(replace(place, faces_mm=_faces(place)))
+
+
+def _filled(place: TopPlace) -> TopPlace:
+    """With its outline, and how much of its box is wood, tongues and tenons beyond its shoulders included."""
+    length, width = place.length_mm, place.width_mm
+    volume = sum(board.part.volume_mm3 for board in place.boards)
+    outline = _outline(place.boards, place.axes, place.origin, length, width)
+    return replace(place, volume_share=volume / (width * place.thickness_mm * length), outline_mm=outline)
+
+
+def _faces(place: TopPlace) -> tuple[tuple[float, float], ...]:
+    """Where the underside and the upper face end along; empty where the shape of a board is not known."""
+    outlines = [board.part.outline for board in place.boards if board.part.outline is not None]
+    if len(outlines) < len(place.boards):
+        return ()
+    local = (np.vstack([outline.points for outline in outlines]) - place.origin) @ place.axes.T
+    ends = []
+    for level in (0.0, place.thickness_mm):
+        along = local[np.abs(local[:, 1] - level) <= TOUCH_MM, 2]
+        if not along.size:
+            return ()
+        ends.append((float(along.min()), float(along.max())))
+    return tuple(ends)
+
+
+def _shoulder(place: TopPlace, side: int, inner: float) -> float | None:
+    """How far from its middle the top ends at a board across its end; None where it is let in and the shape not known.
+
+    ``inner`` is how far the inner side of that board is. Tongues and tenons of the top reach beyond its shoulder, at
+    the inner side; a tongue of the board reaches into the top, whose faces then go to its tip.
+    """
+    tip = place.length_mm / 2
+    if tip - inner <= TOUCH_MM:
+        return tip
+    if not place.faces_mm:
+        return None
+    faces = [ends[1] if side > 0 else -ends[0] for ends in place.faces_mm]
+    if any(abs(face - inner) <= EASED_MM for face in faces):
+        return inner
+    return tip if tip - max(faces) <= EASED_MM else max(faces)
+
+
+def _to_shoulders(place: TopPlace, ends: Sequence[Near]) -> TopPlace:
+    """The same place, told from shoulder to shoulder."""
+    tip = place.length_mm / 2
+    reach, lost = {-1: tip, 1: tip}, []
+    for side in reach:
+        there = [one for one in ends if side * (one.low[0] + one.high[0]) > 0]
+        if there:
+            nearest = min(there, key=lambda one: _inner(one, side))
+            shoulder = _shoulder(place, side, _inner(nearest, side))
+            if shoulder is None:
+                lost.append(nearest.name)
+            else:
+                reach[side] = shoulder
+    middle = (reach[1] - reach[-1]) / 2
+    if lost or reach[1] + reach[-1] < place.length_mm:
+        place = _filled(
+            replace(
+                place,
+                origin=place.origin + middle * place.axes[2],
+                length_mm=reach[1] + reach[-1],
+                tips_mm=(tip - reach[-1], tip - reach[1]),
+                faces_mm=tuple((low - middle, high - middle) for low, high in place.faces_mm),
+                no_shoulder=tuple(lost),
+            )
+        )
+    return place
+
+
+def _inner(one: Near, side: int) -> float:
+    """How far the inner side of a board across an end is from the top's middle."""
+    return float(one.low[0] if side > 0 else -one.high[0])
 
 
 def _outline(
@@ -192,19 +273,15 @@ def _boxes(piece: SolvedPiece) -> _Boxes:
 def _touching(boxes: _Boxes, place: TopPlace) -> TopPlace:
     own = {id(board) for board in place.boards}
     others = np.array([i for i, solved in enumerate(boxes.parts) if id(solved) not in own], dtype=np.int64)
-    local = (boxes.corners[others] - place.origin) @ place.axes.T[:, [2, 0, 1]]  # along, across, up
-    lows, highs = local.min(axis=1), local.max(axis=1)
     names = boxes.names(others)
+    beside, _ = _beside(boxes, place, others, names)
+    place = _to_shoulders(place, [one for one in beside.values() if _is_end(place, one)])
+    beside, reach = _beside(boxes, place, others, names)
     half = np.array([place.length_mm, place.width_mm]) / 2
-    plate = np.array([[-half[0], -half[1], 0.0], [half[0], half[1], place.thickness_mm]])
-    near = ((lows <= plate[1] + TOUCH_MM) & (highs >= plate[0] - TOUCH_MM)).all(axis=1)
     words = ("under", "let_in", "battens", "ends", "fasteners", "passing", "above")
     kinds: dict[str, list[Near]] = {word: [] for word in words}
     covered = {True: 0.0, False: 0.0}  # area, mm²: above, below
-    for at in np.flatnonzero(near).tolist():
-        solved = boxes.parts[others[at]]
-        highest = local[at][np.argsort(-local[at][:, 2], kind="stable")[:4], :2]
-        one = Near(solved, names[at], lows[at], highs[at], _around(highest))
+    for at, one in beside.items():
         overlap = np.minimum(one.high[:2], half) - np.maximum(one.low[:2], -half)
         lies_on = bool(one.low[2] >= place.thickness_mm - TOUCH_MM)
         if overlap.min() > TOUCH_MM and (lies_on or one.high[2] <= TOUCH_MM):
@@ -225,7 +302,7 @@ def _touching(boxes: _Boxes, place: TopPlace) -> TopPlace:
             if (one.high - one.low).max() <= SMALL_MM:
                 kinds["fasteners"].append(one)
             else:
-                loose = is_across(place, one) and not _carried(at, lows, highs)
+                loose = is_across(place, one) and not _carried(at, *reach)
                 kinds["battens" if loose else "under"].append(one)
         else:
             kinds["let_in"].append(one)
@@ -246,6 +323,22 @@ def _touching(boxes: _Boxes, place: TopPlace) -> TopPlace:
         fasteners=tuple(kinds["fasteners"]),
         captured=captured,
     )
+
+
+def _beside(
+    boxes: _Boxes, place: TopPlace, others: NDArray[np.int64], names: Sequence[str]
+) -> tuple[dict[int, Near], tuple[Floats, Floats]]:
+    """The parts that touch the top's box or reach into it, by their place in ``others``; low and high of all."""
+    local = (boxes.corners[others] - place.origin) @ place.axes.T[:, [2, 0, 1]]  # along, across, up
+    lows, highs = local.min(axis=1), local.max(axis=1)
+    half = np.array([place.length_mm, place.width_mm]) / 2
+    plate = np.array([[-half[0], -half[1], 0.0], [half[0], half[1], place.thickness_mm]])
+    near = ((lows <= plate[1] + TOUCH_MM) & (highs >= plate[0] - TOUCH_MM)).all(axis=1)
+    found = {}
+    for at in np.flatnonzero(near).tolist():
+        highest = local[at][np.argsort(-local[at][:, 2], kind="stable")[:4], :2]
+        found[at] = Near(boxes.parts[others[at]], names[at], lows[at], highs[at], _around(highest))
+    return found, (lows, highs)
 
 
 def _some(found: Sequence[Near]) -> str:
@@ -292,9 +385,11 @@ def _is_end(place: TopPlace, one: Near) -> bool:
     level = abs(middle[2] - place.thickness_mm / 2) <= 0.25 * place.thickness_mm
     thick_as = 0.5 <= reach[2] / place.thickness_mm <= 1.5
     shared = min(one.high[1], place.width_mm / 2) - max(one.low[1], -place.width_mm / 2)
-    gap = abs(middle[0]) - reach[0] / 2 - place.length_mm / 2  # below 0 where a tongue reaches into it
-    beyond = abs(middle[0]) + reach[0] / 2 - place.length_mm / 2
-    meets = gap <= TOUCH_MM and beyond >= 0.3 * reach[0]
+    inner = abs(middle[0]) - reach[0] / 2
+    shoulder = _shoulder(place, 1 if middle[0] > 0 else -1, inner)
+    if shoulder is None:
+        shoulder = place.length_mm / 2
+    meets = inner - shoulder <= TOUCH_MM and inner + reach[0] - shoulder >= BEYOND_SHARE * reach[0]
     return bool(level and thick_as and meets and shared >= EDGE_SHARE * place.width_mm)
 
 

@@ -217,6 +217,14 @@ def _left_out(place: TopPlace) -> list[str]:
     loose = len(place.fasteners) - len(place.tied)
     if loose:
         notes.append(say("small parts under it that touch nothing else are left out: {loose}", loose=loose))
+    if place.no_shoulder:
+        notes.append(
+            say(
+                "where its shoulder meets {names} is not found, its shape is not known: lengths count to the tip let "
+                "into it",
+                names=", ".join(place.no_shoulder),
+            )
+        )
     filled = (
         polygon_area(np.array(place.outline_mm)) if place.outline_mm else place.length_mm * place.width_mm
     )

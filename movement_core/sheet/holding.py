@@ -26,6 +26,7 @@ from movement_core.piece.top_plan import TopPlans
 from movement_core.piece.top_shapes import DRIEST, TODAY, WETTEST
 from movement_core.piece.tops import FoundTop
 from movement_core.sheet.bar_recipes import bar_recipes
+from movement_core.sheet.datum import between_shoulders, end_is
 from movement_core.sheet.seasons import (
     centre_sentences,
     fixed_line_sentence,
@@ -64,7 +65,13 @@ def plans_entry(plans: TopPlans) -> dict[str, Any]:
             "fixed_line_asked": plans.stays.asked,
             "fixed_lines_said_mm": {name: _rounded(at) for name, at in plans.stays.said},
         },
-        "datum": {"edge": edges[0], "other_edge": edges[1], "end": ends[0], "other_end": ends[1]},
+        "datum": {
+            "edge": edges[0],
+            "other_edge": edges[1],
+            "end": ends[0],
+            "other_end": ends[1],
+            "end_is": end_is(found.place, ends[0]),
+        },
         "rails": [_rail_entry(rail, found.place) for rail in top.rails],
         "rests_also_on": [bearing.name for bearing in top.bearings],
         "free_departure_mm": {c.name: _rounded(free_departure(c), 2) for c in top.cases},
@@ -92,6 +99,7 @@ def _place_entry(place: TopPlace) -> dict[str, Any]:
         "boards": [board.part.name for board in place.boards],
         "keys": [board.part.key for board in place.boards],
         "length_mm": _rounded(place.length_mm),
+        "length_between_shoulders": between_shoulders(place),
         "width_mm": _rounded(place.width_mm),
         "thickness_mm": _rounded(place.thickness_mm),
     }

@@ -8,6 +8,7 @@ from typing import Any
 from movement_core.holding.plan_words import case_told
 from movement_core.piece.top_shapes import DRIEST, TODAY, WETTEST
 from movement_core.sheet.bar_text import bar_lines
+from movement_core.sheet.datum import length_told
 from movement_core.sheet.lines import capital, table, wrapped
 from movement_core.sheet.plan_text import plan_text
 from movement_core.sheet.text import printable
@@ -25,8 +26,9 @@ def holding_text(entries: Sequence[Mapping[str, Any]]) -> str:
 
 def top_text(entry: Mapping[str, Any]) -> str:
     """One top: its heading, what it does by itself, the alternatives, the chosen plan."""
+    length = length_told(f"{entry['length_mm']:.0f}", entry["length_between_shoulders"])
     heading = (
-        f"{printable(entry['name'])}: {entry['length_mm']:.0f} × {entry['width_mm']:.0f} × "
+        f"{printable(entry['name'])}: {length} × {entry['width_mm']:.0f} × "
         f"{entry['thickness_mm']:.0f} mm, {_boards(len(entry['boards']))}"
     )
     if entry["missing"]:

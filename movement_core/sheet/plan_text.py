@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from movement_core.sheet.datum import end_told
 from movement_core.sheet.lines import capital, table, wrapped
 from movement_core.sheet.text import printable
 from movement_core.wording import say, word
@@ -71,11 +72,12 @@ def _legend(plan: Mapping[str, Any], datum: Mapping[str, str]) -> str:
     told = [
         say(
             "mm, N. Edge: screw into the top, from the outer edge of {edge}, as the top is today. End: from the top's "
-            "end at {end}. On rail: from the rail's own end (tenon included) toward {edge} or {end}. Moves: how far "
+            "end at {where}. On rail: from the rail's own end (tenon included) toward {edge} or {end}. Moves: how far "
             "the top has gone there since it was fitted, + toward {other}: least/today/most, its likely error "
             "included.",
             edge=edge,
             end=end,
+            where=end_told(datum, end),
             other=other,
         )
     ]

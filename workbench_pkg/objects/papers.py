@@ -14,6 +14,7 @@ import FreeCAD as App
 import Part
 
 from movement_core.errors import HeartsideError
+from movement_core.sheet.datum import end_told
 from movement_core.sheet.schedule import Block, Cell, Length
 from movement_core.sheet.template.marks import TemplateMarks
 from movement_core.wording import phrase, say, word
@@ -141,7 +142,7 @@ def write_page(doc: Any, marks: TemplateMarks, block: Block, solids: Sequence[An
     datum = say(
         "Datum: outer edge at {edge} (above) and end at {end} (left)",
         edge=marks.datum["edge"],
-        end=marks.datum["end"],
+        end=end_told(marks.datum, marks.datum["end"]),
     )
     for line, height in ((title, 6.0), (datum, 12.0)):  # a note each: a DXF takes the first line of a note
         note = mark(doc.addObject("TechDraw::DrawViewAnnotation", "HeartsideNote"), DRAWN)

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from movement_core.holding.plan_words import case_told
+from movement_core.sheet.datum import end_told
 from movement_core.sheet.lines import capital
 from movement_core.sheet.pages.bar_blocks import bar_blocks
 from movement_core.sheet.pages.lengths import MM, Lengths, plain
@@ -176,12 +177,13 @@ def _fasteners(
     )
     used = [0, 1, 2, 3, 4, 5, 6, 7, 8, *_used(plan["fasteners"]), 15, 16]
     shown = tuple(Row(tuple(row.cells[i] for i in used)) for row in rows)
+    end = isolated(datum["end"])
     note = tell(
-        "Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {end}. On "
+        "Edge: screw in the top, from the outer edge at {edge} as the top is today. End: from the end at {where}. On "
         "rail: from the rail's own end, tenon included, toward {edge} or {end}. Travel: + toward {other}; its likely "
         "error is included. Screw today: its centre from the slot's end toward {edge}. Aside: from the rail's middle "
         "line, + toward {other}. Slots are rounded up, room left is rounded down.",
-        edge=isolated(datum["edge"]), end=isolated(datum["end"]), other=isolated(datum["other_edge"]),
+        edge=isolated(datum["edge"]), end=end, where=end_told(datum, end), other=isolated(datum["other_edge"]),
     )  # fmt: skip
     caption = say("Every fastener; tick what is done")
     return [Table(caption, tuple(columns[i] for i in used), shown), Paragraph(note, NOTE)]

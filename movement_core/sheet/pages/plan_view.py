@@ -8,6 +8,7 @@ from typing import Any
 import numpy as np
 
 from movement_core.holding.plan_model import Placed, Plan
+from movement_core.sheet.datum import end_told
 from movement_core.sheet.label_places import spread_apart
 from movement_core.sheet.pages.boxes import Box, label_box, placed_free
 from movement_core.sheet.pages.lengths import Lengths
@@ -54,10 +55,11 @@ def plan_picture(
     shapes += view.dimensions_along(along) + view.dimensions_across(across)
     shapes += view.names(top.entry["datum"])
     shapes += view.numbers([box for _, box in marks], plan.placed)
+    datum = top.entry["datum"]
     title = say(
         "Seen from above, through the top. Distances in {unit} from the datum: the outer edge at {edge} as it is "
         "today, and the end at {end}",
-        unit=lengths.unit, edge=isolated(top.entry["datum"]["edge"]), end=isolated(top.entry["datum"]["end"]),
+        unit=lengths.unit, edge=isolated(datum["edge"]), end=end_told(datum, isolated(datum["end"])),
     )  # fmt: skip
     told = say(
         "Plan of {name} with {count} fasteners; each number and its distances stand in the table below.",

@@ -17,6 +17,7 @@ from movement_core.holding.plan_model import Plan
 from movement_core.piece.hardware_bodies import BOX, CYLINDER, Body, Hardware
 from movement_core.piece.top_place import TopPlace
 from movement_core.piece.top_plan import TopPlans
+from movement_core.sheet.datum import between_shoulders
 
 Point = tuple[float, float]
 ARC_STEPS = 24  # chords of a half circle: off by less than 0.03 mm at 10 mm radius
@@ -45,7 +46,10 @@ class ScrewMark:
 
 @dataclass(frozen=True, eq=False)
 class TemplateMarks:
-    """All that is drawn of one plan. ``outline``, ``glue_lines`` : of the top as it is today."""
+    """All that is drawn of one plan. ``outline``, ``glue_lines`` : of the top as it is today.
+
+    ``between_shoulders`` : whether tongues or tenons reach beyond the length.
+    """
 
     name: str
     datum: Mapping[str, str]
@@ -57,6 +61,7 @@ class TemplateMarks:
     glue_lines: tuple[float, ...]
     rails: tuple[tuple[Point, ...], ...]
     refused: tuple[str, ...]
+    between_shoulders: bool = False
 
 
 def template_marks(
@@ -115,6 +120,7 @@ def template_marks(
         glue_lines=tuple(moved((0.0, line))[1] for line in place.lines_mm[1:-1]),
         rails=tuple(tuple(still(p) for p in rail.bearing().outline_mm) for rail in found.top.rails),
         refused=hardware.refused,
+        between_shoulders=between_shoulders(place),
     )
 
 

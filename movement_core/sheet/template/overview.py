@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from movement_core.sheet.datum import END, end_told, length_told
 from movement_core.sheet.pages.lengths import Lengths
 from movement_core.sheet.pages.measure import width_em
 from movement_core.sheet.pages.model import (
@@ -76,6 +77,7 @@ def overview_picture(marks: TemplateMarks, tiling: Tiling, lengths: Lengths) -> 
 
 def _instructions(marks: TemplateMarks, tiling: Tiling, lengths: Lengths) -> list[str]:
     size = [lengths.near(value, ()).shown for value in (marks.length_mm, marks.width_today_mm)]
+    long = length_told(size[0], marks.between_shoulders)
     last = isolated(marks.datum["other_edge"])
     return [
         say(
@@ -85,12 +87,12 @@ def _instructions(marks: TemplateMarks, tiling: Tiling, lengths: Lengths) -> lis
         say("1. Print at 100 %, actual size. Measure the rulers on every sheet: 100 mm and 4 inches, both ways."),
         say(
             "2. Turn the top over. The datum is its outer edge at {edge} and its end at {end}, drawn strongly.",
-            edge=isolated(marks.datum["edge"]), end=isolated(marks.datum["end"]),
+            edge=isolated(marks.datum["edge"]), end=end_told(marks.datum, isolated(marks.datum["end"])),
         ),
         say(
             "3. The top should measure {long} × {wide} {unit} today, from {edge} to {last}. If its width differs, its "
             "wood is not as moist as was taken: say what it is, and print anew.",
-            long=size[0], wide=size[1], unit=lengths.unit, edge=isolated(marks.datum["edge"]), last=last,
+            long=long, wide=size[1], unit=lengths.unit, edge=isolated(marks.datum["edge"]), last=last,
         ),
         say("4. Lay each sheet by the distances of its upper left cross; neighbours overlap, cross on cross."),
         say(
@@ -128,7 +130,8 @@ def _map(marks: TemplateMarks, tiling: Tiling, corner: Point, scale: float) -> l
     shapes.append(Strokes((datum,), Pen("grave", 0.7), "datum"))
     edge = Text(say("datum edge: {edge}", edge=isolated(marks.datum["edge"])))
     shapes.append(Label(edge, (at((long / 2, 0.0))[0], corner[1] - 2.0), WORDS_MM, MIDDLE))
-    end = Text(say("datum end: {end}", end=isolated(marks.datum["end"], 0.9 * wide * scale / WORDS_MM - 9)))
+    room = 0.9 * wide * scale / WORDS_MM - (9 if marks.datum.get("end_is", END) == END else 16)
+    end = Text(say("datum end: {end}", end=end_told(marks.datum, isolated(marks.datum["end"], room))))
     x, y = at((0.0, wide / 2))
     shapes.append(Label(end, (x - 2.0, y), WORDS_MM, MIDDLE, turned=True))
     return shapes

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+from movement_core.sheet.datum import end_told
 from movement_core.sheet.pages.boxes import Box
 from movement_core.sheet.pages.lengths import INCH_MM, Lengths
 from movement_core.sheet.pages.model import (
@@ -145,7 +146,7 @@ class _Tile:
             say("Lay it on the upturned top: seen from below. All distances in {unit}.", unit=lengths.unit),
             say(
                 "Its upper left cross: {end} from the datum end at {at_end}, {edge} from the datum edge of {at_edge}.",
-                end=corner[0], edge=corner[1], at_end=isolated(marks.datum["end"], 14.0),
+                end=corner[0], edge=corner[1], at_end=end_told(marks.datum, isolated(marks.datum["end"], 14.0)),
                 at_edge=isolated(marks.datum["edge"], 14.0),
             ),
         ]  # fmt: skip

@@ -3588,6 +3588,10 @@
         <translation>Nicht bereit: </translation>
     </message>
     <message>
+        <source>Not told yet: {options}</source>
+        <translation>Noch nicht gesagt: {options}</translation>
+    </message>
+    <message>
         <source>Noted in {file}.</source>
         <translation>In {file} notiert.</translation>
     </message>
@@ -7368,8 +7372,8 @@
         <translation>alle Reihen der Befestigungen bis auf eine lösen; die anderen quer zur Faser in Langlöcher setzen</translation>
     </message>
     <message>
-        <source>loosen the fasteners and measure at once: {one:.1f} mm left speaks for the first cause, {two:.1f} mm for the second</source>
-        <translation>die Befestigungen lösen und sofort messen: bleiben {one:.1f} mm, spricht das für die erste Ursache, {two:.1f} mm für die zweite</translation>
+        <source>loosen the fasteners and measure at once: {one:.1f} mm left speaks for '{first}', {two:.1f} mm for '{second}'</source>
+        <translation>die Befestigungen lösen und sofort messen: Bleiben {one:.1f} mm, spricht das für „{first}“, {two:.1f} mm für „{second}“</translation>
     </message>
     <message>
         <source>lot {lot}</source>
@@ -7476,8 +7480,8 @@
         <translation>Messgerät</translation>
     </message>
     <message>
-        <source>meter both faces close to the skin: {one:+.1f} % (show less back) speaks for the first cause, {two:+.1f} % for the second</source>
-        <translation>beide Seiten dicht unter der Oberfläche messen: {one:+.1f} % (Sichtseite weniger Rückseite) spricht für die erste Ursache, {two:+.1f} % für die zweite</translation>
+        <source>meter both faces close to the skin: {one:+.1f} % (show less back) speaks for '{first}', {two:+.1f} % for '{second}'</source>
+        <translation>beide Seiten dicht an der Oberfläche messen: {one:+.1f} % (Sichtseite minus Rückseite) spricht für „{first}“, {two:+.1f} % für „{second}“</translation>
     </message>
     <message>
         <source>meter every board when it is fitted, with the meter's species setting and the wood's temperature noted</source>
@@ -8208,6 +8212,10 @@
         <translation>nichts zeigt, wo es hält</translation>
     </message>
     <message>
+        <source>nothing that was told makes such a cup: tell what is not told yet, and note the moisture of both faces and the cup each week</source>
+        <translation>nichts von dem, was gesagt wurde, ergibt eine solche Schüsselung: angeben, was noch nicht gesagt ist, und jede Woche die Feuchte beider Seiten und die Schüsselung aufschreiben</translation>
+    </message>
+    <message>
         <source>nothing that was tried</source>
         <translation>nichts, was versucht wurde</translation>
     </message>
@@ -8278,6 +8286,10 @@
     <message>
         <source>one board or more</source>
         <translation>ein Brett oder mehr</translation>
+    </message>
+    <message>
+        <source>one cause alone fits what was told: note the moisture of both faces and the cup each week, and see whether they go as it says</source>
+        <translation>nur eine Ursache passt zu dem, was gesagt wurde: jede Woche die Feuchte beider Seiten und die Schüsselung aufschreiben und sehen, ob sie so gehen, wie sie es erwarten lässt</translation>
     </message>
     <message>
         <source>one face breathes more than the other (finish)</source>
@@ -9272,8 +9284,8 @@
         <translation>shrinkage_percent</translation>
     </message>
     <message>
-        <source>sight over winding sticks, or measure how far one corner stands off a flat bench: up to {one:.1f} mm speaks for the first cause, up to {two:.1f} mm for the second</source>
-        <translation>über zwei Richtscheite peilen oder messen, wie weit eine Ecke von einer ebenen Bank absteht: bis {one:.1f} mm spricht für die erste Ursache, bis {two:.1f} mm für die zweite</translation>
+        <source>sight over winding sticks, or measure how far one corner stands off a flat bench: up to {one:.1f} mm speaks for '{first}', up to {two:.1f} mm for '{second}'</source>
+        <translation>über Richtscheite peilen oder messen, wie weit eine Ecke von einer ebenen Bank absteht: Bis zu {one:.1f} mm spricht für „{first}“, bis zu {two:.1f} mm für „{second}“</translation>
     </message>
     <message>
         <source>signal {number}</source>
@@ -9468,8 +9480,8 @@
         <translation>Streuung {spread!r}</translation>
     </message>
     <message>
-        <source>stand it free with both faces open for {days:.0f} days and measure again: {one:.1f} mm left speaks for the first cause, {two:.1f} mm for the second</source>
-        <translation>mit beiden Seiten offen {days:.0f} Tage frei hinstellen und wieder messen: bleiben {one:.1f} mm, spricht das für die erste Ursache, {two:.1f} mm für die zweite</translation>
+        <source>stand it free with both faces open for {days:.0f} days and measure again: {one:.1f} mm left speaks for '{first}', {two:.1f} mm for '{second}'</source>
+        <translation>mit beiden Seiten offen {days:.0f} Tage frei hinstellen und wieder messen: Bleiben {one:.1f} mm, spricht das für „{first}“, {two:.1f} mm für „{second}“</translation>
     </message>
     <message>
         <source>stand it on stickers, both faces open, out of the sun</source>
@@ -9874,6 +9886,10 @@
     <message>
         <source>the entry name '{shown}' leads outside the document</source>
         <translation>der Name des Eintrags „{shown}“ führt aus dem Dokument hinaus</translation>
+    </message>
+    <message>
+        <source>the face nearer the centre of the tree</source>
+        <translation>die Seite, die näher an der Mitte des Baums lag</translation>
     </message>
     <message>
         <source>the face nearer the centre of the tree; 'inside' where the board holds it</source>
@@ -10934,6 +10950,10 @@
     <message>
         <source>what everything is told in (default: en)</source>
         <translation>in welcher Sprache alles gesagt wird (ohne Angabe: en)</translation>
+    </message>
+    <message>
+        <source>what is on each face</source>
+        <translation>was auf jeder Seite ist</translation>
     </message>
     <message>
         <source>what it is, for the head of the sheet</source>
