@@ -20,6 +20,9 @@ from movement_core.wording import say, word
 __all__ = ["HEARTS", "LYING", "Cause", "Diagnosis", "WarpCase", "diagnose"]
 
 
+LEAST_SHARE = 0.01  # a cause with less is told as unlikely
+
+
 @dataclass(frozen=True)
 class Diagnosis:
     """Causes, the likeliest first; what to measure, to do, and not to do.
@@ -81,21 +84,26 @@ def _density(case: WarpCase, cause: Cause) -> float:
 def what_to_measure(case: WarpCase, ranked: list[Cause], days: float) -> str:
     """The one measurement whose outcomes lie furthest apart under the first two causes, in its own doubt."""
     first, second = [cause for cause in ranked if cause.name != untold(case).name][:2]
-    cup = abs(case.cup_mm)
+    if first.share < LEAST_SHARE:
+        return say(
+            "nothing that was told makes such a cup: tell what is not told yet, and note the moisture of both faces "
+            "and the cup each week"
+        )
+    cup, names = abs(case.cup_mm), {"first": first.name, "second": second.name}
     metered = case.show_mc is not None and case.back_mc is not None
     choices = [
         (0.0 if metered else abs(first.face_difference_mc - second.face_difference_mc) / METER_SD,
-         say("meter both faces close to the skin: {one:+.1f} % "
-             "(show less back) speaks for the first cause, {two:+.1f} % for the second",
-             one=first.face_difference_mc, two=second.face_difference_mc)),
+         say("meter both faces close to the skin: {one:+.1f} % (show less back) speaks for '{first}', "
+             "{two:+.1f} % for '{second}'",
+             one=first.face_difference_mc, two=second.face_difference_mc, **names)),
         (abs(first.left_after_wait - second.left_after_wait) * cup / 1.0,
          say("stand it free with both faces open for {days:.0f} days and measure again: "
-             "{one:.1f} mm left speaks for the first cause, {two:.1f} mm for the second",
-             days=days, one=first.left_after_wait * cup, two=second.left_after_wait * cup)),
+             "{one:.1f} mm left speaks for '{first}', {two:.1f} mm for '{second}'",
+             days=days, one=first.left_after_wait * cup, two=second.left_after_wait * cup, **names)),
         (abs(first.left_when_freed - second.left_when_freed) * cup / 0.7 if case.lying in HELD else 0.0,
          say("loosen the fasteners and measure at once: "
-             "{one:.1f} mm left speaks for the first cause, {two:.1f} mm for the second",
-             one=first.left_when_freed * cup, two=second.left_when_freed * cup)),
+             "{one:.1f} mm left speaks for '{first}', {two:.1f} mm for '{second}'",
+             one=first.left_when_freed * cup, two=second.left_when_freed * cup, **names)),
     ]  # fmt: skip
     if case.length_mm is not None and case.twist_mm is None and case.heart != "inside":
         lift = corner_lift(case)
@@ -103,15 +111,20 @@ def what_to_measure(case: WarpCase, ranked: list[Cause], days: float) -> str:
         choices.append(
             (abs(corners[0] - corners[1]) / 1.0,
              say("sight over winding sticks, or measure how far one corner stands off a flat bench: "
-                 "up to {one:.1f} mm speaks for the first cause, up to {two:.1f} mm for the second",
-                 one=corners[0], two=corners[1]))
+                 "up to {one:.1f} mm speaks for '{first}', up to {two:.1f} mm for '{second}'",
+                 one=corners[0], two=corners[1], **names))
         )  # fmt: skip
     best = max(choices)
-    if best[0] < 1.0:
+    if best[0] >= 1.0:
+        return best[1]
+    if second.share < LEAST_SHARE:
         return say(
-            "no single measurement parts the first two causes: note the moisture of both faces and the cup each week"
+            "one cause alone fits what was told: note the moisture of both faces and the cup each week, and see "
+            "whether they go as it says"
         )
-    return best[1]
+    return say(
+        "no single measurement parts the first two causes: note the moisture of both faces and the cup each week"
+    )
 
 
 def _not_to(case: WarpCase) -> tuple[str, ...]:

@@ -2,10 +2,24 @@
 
 from __future__ import annotations
 
-from movement_core.piece.warp import Diagnosis, WarpCase
-from movement_core.wording import say
+from movement_core.piece.warp import LEAST_SHARE, Diagnosis, WarpCase
+from movement_core.wording import phrase, say, word
 
-LEAST_SHOWN = 0.01
+LEAST_SHOWN = LEAST_SHARE
+# option → what it tells: without these most causes cannot be worked out
+WORTH_TELLING = (
+    ("--flat-at", phrase("its moisture when it was last flat")),
+    ("--moisture-now", phrase("its moisture today")),
+    ("--heart", phrase("the face nearer the centre of the tree")),
+    ("--finish", phrase("what is on each face")),
+)
+
+
+def options_worth_telling(case: WarpCase) -> tuple[tuple[str, str], ...]:
+    """The options that nobody gave, with what they tell."""
+    metered = case.now_mc is not None or (case.show_mc is not None and case.back_mc is not None)
+    told = (case.flat_mc is not None, metered, case.heart is not None, case.finish is not None)
+    return tuple(one for one, known in zip(WORTH_TELLING, told) if not known)
 
 
 def warp_text(case: WarpCase, found: Diagnosis) -> str:
@@ -25,6 +39,9 @@ def warp_text(case: WarpCase, found: Diagnosis) -> str:
     rest = [cause.name for cause in found.causes if cause.share < LEAST_SHOWN]
     if rest:
         lines.append(say("Unlikely: {names}", names="; ".join(rest)))
+    asked = ", ".join(f"{option} ({word(what)})" for option, what in options_worth_telling(case))
+    if asked:
+        lines += ["", say("Not told yet: {options}", options=asked)]
     lines += ["", say("To decide: {measure}", measure=found.measure), "", say("Do not")]
     lines += ["- " + line for line in found.not_to]
     lines += ["", say("An estimate from averages: a board differs from its species by some 15 %.")]

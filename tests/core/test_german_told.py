@@ -93,7 +93,13 @@ def test_no_english_words_are_left(tell):
     own += [
         one.strip(" .…") for species in all_species() for one in re.split("[,;(]", species.botanical or "")
     ]
-    own += ["US National Renewable Energy Laboratory", "radial tang.", "angle_degrees", *NAMES]
+    own += [
+        "US National Renewable Energy Laboratory",
+        "radial tang.",
+        "angle_degrees",
+        "--moisture-now",
+        *NAMES,
+    ]
     english = tell()
     with speaking(catalogue("de")):
         german = tell()
