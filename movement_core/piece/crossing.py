@@ -29,6 +29,7 @@ from movement_core.piece.contact.joints import (
     UNTOLD,
     Joint,
 )
+from movement_core.piece.contact.meetings import SQUARE
 from movement_core.piece.contact.polygons import Floats
 from movement_core.piece.contact.swelling import swelling_of
 from movement_core.piece.limits import limit
@@ -37,6 +38,7 @@ from movement_core.piece.stiffness import board_stiffness
 from movement_core.wording import phrase, say
 
 HARMLESS, SPLITS, IF_SOLID, UNKNOWN = "harmless", "splits", "if glued, splits", "not known"
+APART_MM = 1.0  # cheeks further apart than this are those of two tenons (own judgement)
 SAME_STRAIN = 1e-5  # strains closer than this do not differ
 FREE_BECAUSE = {
     FREE: phrase("it is free to move"),
@@ -53,6 +55,7 @@ class Crossing:
     movement : what the seasons do across it. verdict : one of the four above; ``reason`` says why.
     carrier, other : indices of the part that moves more across its grain at the joint, and of the other one.
     width_mm : of the joint across the carrier's grain, over all boards of a glued panel that it crosses.
+    tenons_mm : of the tenons that it is judged with the width of each across that grain, in their order.
     least_mm, most_mm : movement over that width since fitting, of all days. month : 0–11, of the larger.
     fixed : stresses if it were solid, where the wood's stiffness is known.
     """
@@ -67,6 +70,7 @@ class Crossing:
     most_mm: float = 0.0
     month: int | None = None
     fixed: Fixed | None = None
+    tenons_mm: tuple[float, ...] = ()
 
     @property
     def joint(self) -> Joint:
@@ -129,18 +133,21 @@ def crossings_of(
         one = _crossed(parts, movement)
         if one is not None:
             crossed[number] = one
-    groups: dict[tuple[int, int], list[int]] = defaultdict(list)
+    # Tenons are taken as glued, and what lies beside them, a tongue between two, say, is not: each is judged alone.
+    groups: dict[tuple[int, int, bool], list[int]] = defaultdict(list)
     for number, one in crossed.items():
-        groups[panel_of.get(one.carrier, -1 - number), one.other].append(number)
+        tenoned = one.movement.joint.kind == TENONED
+        groups[panel_of.get(one.carrier, -1 - number), one.other, tenoned].append(number)
     for numbers in groups.values():
         together = [crossed[number] for number in numbers]
         width = _width_of(together)
+        tenons = _tenons_of(together)
         ends = [one.ends_mm for one in together]
         least, most = sum(low for low, _ in ends), sum(high for _, high in ends)
         for number in numbers:
             one = crossed[number]
             tops = frozenset(one.movement.joint.parts) in with_tops
-            found.append((number, _judged(parts, one, width, least, most, tops)))
+            found.append((number, _judged(parts, one, width, least, most, tops, tenons)))
     return tuple(crossing for _, crossing in sorted(found, key=lambda item: item[0]))
 
 
@@ -200,12 +207,43 @@ def _width_of(together: Sequence[_Crossed]) -> float:
     return float(np.ptp(points @ together[0].differential.direction))
 
 
+def _tenons_of(together: Sequence[_Crossed]) -> tuple[float, ...]:
+    """Width of each tenon across the grain, by their cheeks: those of one shoulder that stand apart are several."""
+    direction = together[0].differential.direction
+    spans = sorted(
+        (float((wall.outline @ direction).min()), float((wall.outline @ direction).max()))
+        for one in together
+        if one.movement.joint.kind == TENONED
+        for wall in one.movement.joint.meeting.walls
+        if abs(float(wall.axis @ direction)) < SQUARE
+    )
+    merged: list[tuple[float, float]] = []
+    for low, high in spans:
+        if merged and low <= merged[-1][1] + APART_MM:
+            merged[-1] = merged[-1][0], max(high, merged[-1][1])
+        else:
+            merged.append((low, high))
+    return tuple(high - low for low, high in merged)
+
+
 def _judged(
-    parts: Sequence[SolvedPart], one: _Crossed, width: float, least: float, most: float, with_top: bool
+    parts: Sequence[SolvedPart],
+    one: _Crossed,
+    width: float,
+    least: float,
+    most: float,
+    with_top: bool,
+    tenons: tuple[float, ...],
 ) -> Crossing:
     joint = one.movement.joint
     fixed = _if_solid(parts[one.carrier], width, least, most)
     verdict, reason = _verdict(joint, width, max(-least, most), with_top)
+    divided = len(tenons) > 1 and max(tenons) <= limit("tenon") and joint.origin != CONFIRMED
+    if verdict == SPLITS and divided:
+        verdict, reason = (
+            IF_SOLID,
+            say("the tenon is divided: whether every part of it is glued is not drawn"),
+        )
     if joint.kind == HOUSED and joint.origin != CONFIRMED and not with_top:
         verdict, reason = _as_if_glued(parts, joint, width, max(-least, most)) or (verdict, reason)
     if verdict != HARMLESS and _is_veneer(parts[one.carrier], parts[one.other]):
@@ -215,7 +253,9 @@ def _judged(
             "veneer of {thick:.1f} mm follows what it is glued to (common practice, no source)", thick=thick
         )
     month = one.differential.worst_month
-    return Crossing(one.movement, verdict, reason, one.carrier, one.other, width, least, most, month, fixed)
+    return Crossing(
+        one.movement, verdict, reason, one.carrier, one.other, width, least, most, month, fixed, tenons
+    )
 
 
 def _verdict(joint: Joint, width: float, worst: float, with_top: bool) -> tuple[str, str]:

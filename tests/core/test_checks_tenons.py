@@ -9,7 +9,7 @@ from movement_core.checks.round_tenons import round_tenons
 from movement_core.moisture.compression import CRUSHING_STRAIN
 from movement_core.piece.contact import joints as kinds
 from movement_core.piece.limits import limit
-from tests.core.contact_solids import STILL, blocks, bored, peg
+from tests.core.contact_solids import STILL, blocks, bored, peg, pose
 from tests.core.whole_pieces import TURNED, found, only, whole
 
 DAMP = "white oak; pith 0 -200; built 14"
@@ -157,3 +157,73 @@ def test_what_was_crushed_counts_as_play():
     crushed = pressed - 32 * CRUSHING_STRAIN[0]
     assert finding.figures["crushed_mm"] == pytest.approx(crushed, abs=0.02)
     assert finding.figures["play_mm"] == pytest.approx(crushed + 32 - float(width.least_mm.min()), abs=0.02)
+
+
+# ---- tenons side by side ---------------------------------------------------------------------------------------
+
+ASKEW = pose(11)  # what lies level would be a top, which is judged as a whole
+
+
+def tenons_side_by_side(places, width, where=ASKEW, room=0.0, deep=200.0):
+    """A rail so deep with tenons at some places across it, in mortises of one post."""
+    tenons = [((-40.0, y, 10), (0.0, y + width, 20)) for y in places]
+    mortises = [((-40.0, y - room, 10), (0.0, y + width + room, 20)) for y in places]
+    wood = "white oak; pith 0 -200; built 14"
+    return [
+        (blocks("rail", [((0, 0, 0), (500, deep, 30)), *tenons], where=where), f"{wood}; grain x; show z"),
+        (blocks("post", [((-60, -50, 0), (0, deep + 50, 30))], mortises, where), f"{wood}; grain y; show z"),
+    ]
+
+
+def test_a_divided_tenon_is_told_as_divided():
+    """Two tenons drawn tight: each is narrow enough, and nothing shows that both are glued."""
+    pairs = tenons_side_by_side((20.0, 130.0), 50.0)
+    piece = whole(pairs, ASKEW)
+    (joint,) = piece.joints
+    assert (joint.kind, joint.meeting.shape) == (kinds.TENONED, "in a mortise")
+    finding = only(pairs, "wide-tenon", ASKEW)
+    assert finding.severity == "unknown"
+    assert finding.figures["width_mm"] == pytest.approx(160)
+    assert finding.message.startswith("2 tenons, the widest 50 mm")
+    said = {("rail", "post"): kinds.TENONED}
+    assert only(pairs, "wide-tenon", ASKEW, said).severity == "breaks"
+    assert not found(pairs, "wide-tenon", ASKEW, {("rail", "post"): kinds.SLIDES})
+
+
+def test_one_of_two_tenons_that_is_too_wide_by_itself():
+    finding = only(tenons_side_by_side((10.0, 200.0), 160.0, deep=400.0), "wide-tenon", ASKEW)
+    assert finding.severity == "breaks"
+    assert finding.figures["width_mm"] == pytest.approx(160)
+
+
+def test_two_tenons_close_together():
+    assert not found(tenons_side_by_side((10.0, 50.0), 30.0, deep=100.0), "wide-tenon", ASKEW)
+
+
+def ended(room, where=ASKEW):
+    """Three boards edge to edge, each with a tenon in a piece across their end; the outer ones with room."""
+    wood = "white oak; pith 0 -200; built 14"
+    middles, pairs, mortises = (75.0, 225.0, 375.0), [], []
+    for number, middle in enumerate(middles):
+        more = 0.0 if number == 1 else room
+        tenon = ((600.0, middle - 40, 8), (640.0, middle + 40, 16))
+        mortises.append(((600.0, middle - 40 - more, 8), (640.0, middle + 40 + more, 16)))
+        low = number * 150.0
+        board = blocks(f"board {number}", [((0, low, 0), (600, low + 150, 25)), tenon], where=where)
+        pairs.append((board, f"{wood}; grain x; show z"))
+    end = blocks("end", [((600, 0, 0), (680, 450, 25))], mortises, where)
+    return [*pairs, (end, f"{wood}; grain y; show z")]
+
+
+def test_a_tenon_that_alone_is_tight_holds_its_own_width_only():
+    """Of three, the outer ones have room in their mortises: the one in the middle is all that may be glued."""
+    pairs = ended(6.0)
+    assert not found(pairs, "wide-tenon", ASKEW)
+
+
+def test_tenons_of_several_boards_are_told_with_their_own_width():
+    finding = only(ended(0.0), "wide-tenon", ASKEW)
+    assert finding.severity == "unknown"
+    assert finding.message.startswith("3 tenons, the widest 80 mm, reach over 380 mm")
+    assert set(finding.parts) == {"board 0", "board 1", "board 2", "end"}
+    assert not found(ended(0.0), "breadboard-glued", ASKEW)

@@ -162,7 +162,8 @@ def _shape(
         first = straight[0]
         across = [wall for wall in straight if abs(wall.axis @ first.axis) < SQUARE]
         if len({wall.inner for wall in straight}) > 1:
-            return LAP, None
+            several = _several_tenons(straight)
+            return (LAP, None) if several is None else (MORTISE, several)
         return (MORTISE if across else GROOVE), first.inner
     if any(one.surface != FLAT for one in contacts) or (
         not contacts and any(g.surface != FLAT for g in gaps)
@@ -172,6 +173,20 @@ def _shape(
         return NEAR, None
     first_normal = contacts[0].normal
     return (FACE if all(one.normal @ first_normal > 0.99 for one in contacts) else CORNER), None
+
+
+def _several_tenons(walls: list[Opposed]) -> int | None:
+    """The part with tenons side by side, where that is what it is; the wood between them is no lap.
+
+    Walls hold its tenons two ways, and the other's wood only that way in which the tenons stand beside each other.
+    """
+    for inner in sorted({wall.inner for wall in walls}):
+        own = [wall.axis for wall in walls if wall.inner == inner]
+        others = [wall.axis for wall in walls if wall.inner != inner]
+        two_ways = any(abs(float(one @ own[0])) < SQUARE for one in own)
+        if two_ways and all(abs(float(one @ others[0])) > 1 - SQUARE for one in others):
+            return inner
+    return None
 
 
 def _most_often(walls: list[Opposed]) -> int:

@@ -5316,8 +5316,8 @@
         <translation>das eine aus dem anderen ausschneiden oder sie getrennt zeichnen</translation>
     </message>
     <message>
-        <source>cut the mortise {lacks:.1f} mm longer on that side; tenons fit closely at the middle only, and have more room the farther out they are</source>
-        <translation>das Zapfenloch auf dieser Seite {lacks:.1f} mm länger schneiden; nur in der Mitte sitzen Zapfen satt, je weiter außen, desto mehr Spiel</translation>
+        <source>cut the mortise longer: {sides}; tenons fit closely at the middle only, and have more room the farther out they are</source>
+        <translation>das Zapfenloch länger machen: {sides}; Zapfen sitzen nur in der Mitte satt und haben umso mehr Luft, je weiter außen sie sind</translation>
     </message>
     <message>
         <source>cut the rabbets deeper, or fix it in the middle and cover its edges with a strip</source>
@@ -5868,8 +5868,8 @@
         <translation>an einer Linie befestigen und den Rest gleiten lassen, oder den Kern beidseitig mit Furnier von höchstens {veneer:.0f} mm belegen; ein Anleimer rund um einen Kern braucht nur Leim{confirm}</translation>
     </message>
     <message>
-        <source>fix it at one line only and let it slide elsewhere: slots, buttons, clips, or tenons with room; 'hold' on the command line gives their places</source>
-        <translation>nur an einer Linie befestigen und sonst gleiten lassen: Langlöcher, Nutklötze, Klammern oder Zapfen mit Spiel; „hold“ auf der Befehlszeile gibt ihre Plätze</translation>
+        <source>fix it at one line only and let it slide elsewhere: slots, buttons, clips, or tenons with room; 'hold' on the command line gives their places. If it slides already, confirm the joints so</source>
+        <translation>nur an einer Linie befestigen und sonst gleiten lassen: Langlöcher, Nutklötze, Klammern oder Zapfen mit Spiel; „hold“ auf der Befehlszeile gibt ihre Plätze. Gleitet sie schon, die Verbindungen so bestätigen</translation>
     </message>
     <message>
         <source>fix it at one line only; give everything else slots, clips or buttons</source>
@@ -6226,6 +6226,10 @@
     <message>
         <source>glue its end over {width:.0f} mm at most, in the middle or at the edge that has to stay flush, and leave the rest dry in the groove, with {room:.1f} mm of room where the groove is closed; or make it a frame with a free panel. If it slides already, confirm the joint as 'slides'</source>
         <translation>das Ende höchstens auf {width:.0f} mm leimen, in der Mitte oder an der Kante, die bündig bleiben muss, und den Rest trocken in der Nut lassen, mit {room:.1f} mm Luft, wo die Nut geschlossen ist; oder daraus einen Rahmen mit freier Füllung machen. Wenn es schon gleitet, die Verbindung als „slides“ bestätigen</translation>
+    </message>
+    <message>
+        <source>glue one of them, in the middle or where the edge has to stay flush, and leave the others dry in mortises that are longer by what they move; or peg them in slots. If it is so already, confirm the joints as 'slides'</source>
+        <translation>einen davon leimen, in der Mitte oder wo die Kante bündig bleiben muss, und die anderen trocken in Zapfenlöchern lassen, die um ihre Bewegung länger sind; oder sie mit Holznägeln in Langlöchern halten. Wenn es schon so ist, die Verbindungen als „slides“ bestätigen</translation>
     </message>
     <message>
         <source>glue spread</source>
@@ -7180,6 +7184,10 @@
         <translation>es weglassen: Nur Kanten und Enden atmen</translation>
     </message>
     <message>
+        <source>leave one round hole in each, nearest to the middle of the top; make slots along the bar of the others, longer the farther out they are; 'hold' on the command line gives places and lengths</source>
+        <translation>in jedem Teil ein rundes Loch lassen, das der Mitte der Platte nächste; die anderen zu Langlöchern in seiner Längsrichtung machen, je weiter außen, desto länger; „hold“ auf der Befehlszeile nennt Plätze und Längen</translation>
+    </message>
+    <message>
         <source>leave today</source>
         <translation>heute lassen</translation>
     </message>
@@ -7358,6 +7366,10 @@
     <message>
         <source>look for a quote that is never closed</source>
         <translation>nach einem Anführungszeichen suchen, das nie geschlossen wird</translation>
+    </message>
+    <message>
+        <source>look for a slip of the decimal point, or of the part; or draw the part as it was built</source>
+        <translation>nachsehen, ob das Komma verrutscht oder das falsche Teil genannt ist; oder das Teil so zeichnen, wie es gebaut wurde</translation>
     </message>
     <message>
         <source>looks</source>
@@ -9360,6 +9372,10 @@
         <translation>Länge des Langlochs</translation>
     </message>
     <message>
+        <source>slot their holes in the tongue, that of the one that binds most {lacks:.1f} mm to either side; only the peg in the middle fits closely</source>
+        <translation>ihre Löcher in der Feder zu Langlöchern machen, das des am stärksten klemmenden um {lacks:.1f} mm nach jeder Seite; nur der Holznagel in der Mitte sitzt satt</translation>
+    </message>
+    <message>
         <source>slot width</source>
         <translation>Breite des Langlochs</translation>
     </message>
@@ -10350,6 +10366,10 @@
     <message>
         <source>the tags beside the model cannot be read: {error}</source>
         <translation>die Angaben neben dem Modell sind nicht lesbar: {error}</translation>
+    </message>
+    <message>
+        <source>the tenon is divided: whether every part of it is glued is not drawn</source>
+        <translation>der Zapfen ist geteilt: Ob jeder Teil geleimt ist, ist nicht gezeichnet</translation>
     </message>
     <message>
         <source>the test saw no effect</source>
@@ -11468,6 +11488,10 @@
         <translation>{count} Teile heißen so</translation>
     </message>
     <message>
+        <source>{count} pegs bind; at the one that binds most, {at:.0f} mm from the middle of the top, it moves {travels:.1f} mm and has {room:.1f} mm of room: the top splits between its pegs</source>
+        <translation>{count} Holznägel klemmen; beim am stärksten klemmenden, {at:.0f} mm von der Plattenmitte, bewegt sie sich {travels:.1f} mm und hat {room:.1f} mm Spiel: Die Platte reißt zwischen ihren Holznägeln</translation>
+    </message>
+    <message>
         <source>{count} readings, mean {mean:.1f} %</source>
         <translation>{count} Werte, im Mittel {mean:.1f} %</translation>
     </message>
@@ -11482,6 +11506,10 @@
     <message>
         <source>{count} stiffnesses for {n} boards</source>
         <translation>{count} Steifigkeiten für {n} Bretter</translation>
+    </message>
+    <message>
+        <source>{count} tenons, the widest {own:.0f} mm, reach over {width:.0f} mm of grain, which moves {least:+.1f} to {most:+.1f} mm against what they are let into. If all of them are glued, the wood between them splits (up to {some:.0f} to {limit:.0f} mm may be glued in one piece; common practice, no source)</source>
+        <translation>{count} Zapfen, der breiteste {own:.0f} mm, reichen über {width:.0f} mm quer zur Faser, die sich gegen das, worin sie sitzen, {least:+.1f} bis {most:+.1f} mm bewegt. Sind alle geleimt, reißt das Holz zwischen ihnen (bis {some:.0f} bis {limit:.0f} mm darf in einem Stück geleimt sein; übliche Praxis, keine Quelle)</translation>
     </message>
     <message>
         <source>{count} values in {name} for {boards} boards</source>
@@ -11750,6 +11778,14 @@
         <translation>{label}: ließ sich nicht auf diese Ausgabe bringen ({why})</translation>
     </message>
     <message>
+        <source>{lacks:.1f} mm toward the edge at {part}</source>
+        <translation>{lacks:.1f} mm zur Kante hin bei {part}</translation>
+    </message>
+    <message>
+        <source>{lacks:.1f} mm toward the middle at {part}</source>
+        <translation>{lacks:.1f} mm zur Mitte hin bei {part}</translation>
+    </message>
+    <message>
         <source>{least:+.1f} to {most:+.1f} mm</source>
         <translation>{least:+.1f} bis {most:+.1f} mm</translation>
     </message>
@@ -11818,8 +11854,24 @@
         <translation>{lot}: Messung {n} passt zu keiner Charge dieses Holzes ({read:+.1f} mm statt {expected:+.1f}): weggelassen. Ablesung und Holzart prüfen, und ob etwas das Teil festhält</translation>
     </message>
     <message>
+        <source>{lot}: nothing learned yet, and no tool would learn it this year: the moisture would have to differ by {change:.1f} % from when it was fitted; it differs most in {month}, by {most:.1f} %. A wider board would do, or one that lives where the air swings more</source>
+        <translation>{lot}: noch nichts gelernt, und mit keinem Messzeug ist es in diesem Jahr zu lernen: Die Feuchte müsste um {change:.1f} % von der beim Einpassen abweichen; am meisten weicht sie im {month} ab, um {most:.1f} %. Ein breiteres Brett täte es, oder eines, wo die Luft stärker schwankt</translation>
+    </message>
+    <message>
+        <source>{lot}: nothing learned yet, and one such reading cannot teach it this year: the moisture would have to differ by {change:.1f} % from when it was fitted; it differs most in {month}, by {most:.1f} %. {count} readings then would do, each with the moisture metered anew and a tool exact to {tool:g} mm (--tool {tool:g})</source>
+        <translation>{lot}: noch nichts gelernt, und mit einer solchen Messung ist es in diesem Jahr nicht zu lernen: Die Feuchte müsste um {change:.1f} % von der beim Einpassen abweichen; am meisten weicht sie im {month} ab, um {most:.1f} %. Dann täten es {count} Messungen, jede mit neu gemessener Feuchte und einem auf {tool:g} mm genauen Messzeug (--tool {tool:g})</translation>
+    </message>
+    <message>
+        <source>{lot}: nothing learned yet, and with this tool it cannot be learned this year: the moisture would have to differ by {change:.1f} % from when it was fitted; it differs most in {month}, by {most:.1f} %. A tool exact to {tool:g} mm would do (--tool {tool:g})</source>
+        <translation>{lot}: noch nichts gelernt, und mit diesem Messzeug ist es in diesem Jahr nicht zu lernen: Die Feuchte müsste um {change:.1f} % von der beim Einpassen abweichen; am meisten weicht sie im {month} ab, um {most:.1f} %. Ein auf {tool:g} mm genaues Messzeug täte es (--tool {tool:g})</translation>
+    </message>
+    <message>
         <source>{lot}: nothing learned yet: the moisture has changed too little for its {n} measurements. Measure when it differs by {change:.1f} % from when it was fitted; it differs most in {month}, by {most:.1f} %</source>
         <translation>{lot}: noch nichts gelernt: Die Feuchte hat sich für {n} Messungen zu wenig geändert. Messen, wenn sie um {change:.1f} % von der beim Einpassen abweicht; am weitesten weicht sie im {month} ab, um {most:.1f} %</translation>
+    </message>
+    <message>
+        <source>{low:.1f} to {high:.1f} mm</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{low:5.1f} % in {dry}, {high:.1f} % in {wet}</source>
@@ -11950,6 +12002,10 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     <message>
         <source>{names}, or mm from the middle within its width</source>
         <translation>{names}, oder mm von der Mitte innerhalb ihrer Breite</translation>
+    </message>
+    <message>
+        <source>{names}: held to the top at {count} lines {apart:.0f} mm apart across its grain, by screws or pins in round holes without room; it moves {least:+.1f} to {most:+.1f} mm between them: up to {stress:.0f} MPa across the grain, split: {split}</source>
+        <translation>{names}: mit der Platte an {count} Linien verbunden, die quer zu ihrer Faser {apart:.0f} mm auseinander liegen, durch Schrauben oder Stifte in runden Löchern ohne Spiel; sie bewegt sich dazwischen {least:+.1f} bis {most:+.1f} mm: bis {stress:.0f} MPa quer zur Faser, Riss: {split}</translation>
     </message>
     <message>
         <source>{names}: the curved faces of the piece would take over {most:,} facets; what it touches is not known. To do: hide parts drawn twice, or check units and scales of links</source>
@@ -12602,6 +12658,10 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     <message>
         <source>{what} {value!r} is not a number</source>
         <translation>{what} {value!r} ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>{what} {value:g} mm is not to be believed: wood does not move so far, and about {expected:.1f} mm is expected</source>
+        <translation>{what} {value:g} mm ist nicht zu glauben: So weit arbeitet Holz nicht; erwartet werden etwa {expected:.1f} mm</translation>
     </message>
     <message>
         <source>{what}: it would come through on the other side</source>
