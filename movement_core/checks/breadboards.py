@@ -20,9 +20,9 @@ from movement_core.checks.finding import BREAKS, SHOWS, Finding
 from movement_core.checks.remember import beyond, joints_of
 from movement_core.checks.told import told
 from movement_core.piece.contact.found import CURVED, ROUND, Contact, Gap
-from movement_core.piece.contact.joints import OVERLAP, Joint
+from movement_core.piece.contact.joints import OVERLAP, TENONED, Joint
 from movement_core.piece.contact.polygons import Floats
-from movement_core.piece.crossing import Crossing
+from movement_core.piece.crossing import IF_SOLID, SPLITS, Crossing
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
 from movement_core.wording import AtLeast, AtMost, say
@@ -58,7 +58,23 @@ def breadboards(whole: WholePiece) -> list[Finding]:
     found = []
     for end in _ends(whole):
         found += [one for one in (_proud(whole, end), _tongue(whole, end), _pegs(whole, end)) if one]
-    return found + [_fixed(whole, crossings) for crossings in crossings_by_part(whole, BREADBOARD)]
+    return found + [
+        _fixed(whole, crossings)
+        for crossings in crossings_by_part(whole, BREADBOARD)
+        if not _told_by_its_tenons(whole, crossings)
+    ]
+
+
+def _told_by_its_tenons(whole: WholePiece, crossings: list[Crossing]) -> bool:
+    """Whether nobody said how a tongue is fixed whose tenons beside it, of the same top, are told as too many."""
+    first = crossings[0]
+    return first.verdict == IF_SOLID and any(
+        one.joint.kind == TENONED
+        and one.verdict in (SPLITS, IF_SOLID)
+        and one.other == first.other
+        and one.carrier in boards_with(whole, first.carrier)
+        for one in whole.crossings
+    )
 
 
 def _ends(whole: WholePiece) -> list[_End]:
@@ -157,17 +173,35 @@ def _lacks(end: _End, found: Contact | Gap, sense: float) -> tuple[float, float,
 
 def _tongue(whole: WholePiece, end: _End) -> Finding | None:
     """The ends of tongues and tenons in closed grooves and mortises."""
-    worst: tuple[float, float, int] | None = None
+    binding: dict[tuple[int, bool], tuple[float, float, int]] = {}
     for joint in _between(whole, end):
         board = beyond(joint, end.end)
-        for found in joint.meeting.facing:
-            if found.surface in (ROUND, CURVED) or abs(float(found.normal @ end.across)) < ALONG:
-                continue
-            one = _lacks(end, found, 1.0 if board == joint.parts[0] else -1.0)
-            worst = one if worst is None or one[0] > worst[0] else worst
-    if worst is None or worst[0] <= BINDS_MM:
+        faces = [
+            found
+            for found in joint.meeting.facing
+            if found.surface not in (ROUND, CURVED) and abs(float(found.normal @ end.across)) >= ALONG
+        ]
+        places = [float(found.centre @ end.across) - end.middle for found in faces]
+        middle = bool(places) and min(places) < 0 < max(places)
+        if middle and np.ptp(places) <= min(limit("tenon at most"), end.width_mm / 2):
+            continue  # the tenon in the middle, which is to fit closely: what moves there is told as a tenon
+        for found, at in zip(faces, places):
+            sense = 1.0 if board == joint.parts[0] else -1.0
+            one = _lacks(end, found, sense)
+            outward = sense * float(found.normal @ end.across) * at > 0
+            if one[0] > BINDS_MM and one[0] > binding.get((board, outward), (0.0,))[0]:
+                binding[board, outward] = one
+    if not binding:
         return None
-    lacks, travels, month = worst
+    lacks, travels, month = max(binding.values())
+    sides = [
+        say("{lacks:.1f} mm toward the edge at {part}", lacks=AtLeast(one[0] + 0.5), part=whole.name(board))
+        if outward
+        else say(
+            "{lacks:.1f} mm toward the middle at {part}", lacks=AtLeast(one[0] + 0.5), part=whole.name(board)
+        )
+        for (board, outward), one in sorted(binding.items())
+    ]
     return told(
         whole,
         "breadboard-tongue-binds",
@@ -180,9 +214,9 @@ def _tongue(whole: WholePiece, end: _End) -> Finding | None:
             room=AtMost(travels - lacks),
         ),
         say(
-            "cut the mortise {lacks:.1f} mm longer on that side; tenons fit closely at the middle only, and have "
-            "more room the farther out they are",
-            lacks=AtLeast(lacks + 0.5),
+            "cut the mortise longer: {sides}; tenons fit closely at the middle only, and have more room the farther "
+            "out they are",
+            sides=", ".join(sides),
         ),
         month,
         {"travels_mm": travels, "room_mm": travels - lacks},
@@ -191,7 +225,7 @@ def _tongue(whole: WholePiece, end: _End) -> Finding | None:
 
 def _pegs(whole: WholePiece, end: _End) -> Finding | None:
     """Pegs and screws through an end and the tongue in it, away from the middle and without a slot."""
-    worst: tuple[float, float, int, int, float] | None = None
+    binding: dict[int, tuple[float, float, int, float]] = {}
     for board in end.boards:
         for joint in joints_of(whole, board):
             peg = beyond(joint, board)
@@ -204,29 +238,41 @@ def _pegs(whole: WholePiece, end: _End) -> Finding | None:
             if room is None:
                 continue
             lacks = float(travel[day]) - room
-            if worst is None or lacks > worst[0]:
-                worst = lacks, float(travel[day]), int(month_of_day(day)), peg, at
-    if worst is None or worst[0] <= BINDS_MM:
+            if lacks > BINDS_MM and (peg not in binding or lacks > binding[peg][0]):
+                binding[peg] = lacks, float(travel[day]), int(month_of_day(day)), abs(at)
+    if not binding:
         return None
-    lacks, travels, month, peg, at = worst
+    lacks, travels, month, at = max(binding.values())
+    figures = {"at": at, "travels": travels, "room": AtMost(travels - lacks)}
     return told(
         whole,
         "breadboard-peg-binds",
         BREAKS,
-        (peg, end.end, *end.boards),
+        (*sorted(binding, key=lambda peg: -binding[peg][0]), end.end, *end.boards),
         say(
             "a peg {at:.0f} mm from the middle of the top, where it moves {travels:.1f} mm, has {room:.1f} mm of "
             "room: the top splits between its pegs",
-            at=abs(at),
-            travels=travels,
-            room=AtMost(travels - lacks),
+            **figures,
+        )
+        if len(binding) == 1
+        else say(
+            "{count} pegs bind; at the one that binds most, {at:.0f} mm from the middle of the top, it moves "
+            "{travels:.1f} mm and has {room:.1f} mm of room: the top splits between its pegs",
+            count=len(binding),
+            **figures,
         ),
         say(
             "slot its hole in the tongue {lacks:.1f} mm to either side; only the peg in the middle fits closely",
             lacks=AtLeast(lacks + 0.5),
+        )
+        if len(binding) == 1
+        else say(
+            "slot their holes in the tongue, that of the one that binds most {lacks:.1f} mm to either side; only the "
+            "peg in the middle fits closely",
+            lacks=AtLeast(lacks + 0.5),
         ),
         month,
-        {"from_middle_mm": abs(at), "travels_mm": travels, "room_mm": travels - lacks},
+        {"from_middle_mm": at, "travels_mm": travels, "room_mm": travels - lacks},
     )
 
 

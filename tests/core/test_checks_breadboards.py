@@ -6,7 +6,7 @@ import pytest
 
 from movement_core.piece.contact import joints as kinds
 from movement_core.piece.limits import limit
-from tests.core.contact_solids import STILL, blocks
+from tests.core.contact_solids import STILL, blocks, pose
 from tests.core.whole_pieces import TURNED, found, only, whole
 
 FLAT = "white oak; pith 0 -200"
@@ -77,7 +77,16 @@ def test_pegs_in_round_holes():
     finding = only(pairs, "breadboard-peg-binds", confirmed=said)
     assert finding.severity == "breaks"
     assert finding.figures["from_middle_mm"] == pytest.approx(150)
-    assert set(finding.parts[1:]) == {"end", "board"}
+    assert set(finding.parts[:2]) == {"peg 0", "peg 2"}  # every one that binds
+    assert finding.parts[2:] == ("end", "board")
+    assert finding.message.startswith("2 pegs bind")
+
+
+def test_the_one_peg_that_binds_is_told_alone():
+    pairs, said = top(8.0, pegs=(200.0, 350.0))
+    finding = only(pairs, "breadboard-peg-binds", confirmed=said)
+    assert finding.parts == ("peg 1", "end", "board")
+    assert finding.message.startswith("a peg 150 mm from the middle")
 
 
 def test_pegs_in_slots_and_one_in_the_middle():
@@ -97,3 +106,43 @@ def test_an_end_glued_along(where):
     assert not found(pairs, "breadboard-glued", where, free)
     (crossing,) = whole(pairs, where, free).crossings
     assert crossing.reason
+
+
+# ---- tenons and the tongue between them ------------------------------------------------------------------------
+
+
+def haunched(where, room=(0.0, 0.0, 0.0)):
+    """Four boards edge to edge, a tongue all along in a piece across, and three tenons deeper in it."""
+    tenons = [((800.0, y - 40, 8), (860.0, y + 40, 16)) for y in (75.0, 300.0, 525.0)]
+    mortises = [
+        ((800.0, y - 40 - more, 8), (861.0, y + 40 + more, 16)) for y, more in zip((75.0, 300.0, 525.0), room)
+    ]
+    pairs = []
+    for number, (low, high) in enumerate(((0.0, 150.0), (150.0, 250.0), (250.0, 350.0), (350.0, 600.0))):
+        own = [tenon for tenon in tenons if low <= tenon[0][1] and tenon[1][1] <= high]
+        add = [((0, low, 0), (800, high, 25)), ((800, low, 8), (810, high, 16)), *own]
+        pairs.append((blocks(f"board {number}", add, where=where), f"{FLAT}; built 8; grain x; show z"))
+    groove = ((800.0, 0, 8), (810.0, 600, 16))
+    end = blocks("end", [((800, 0, 0), (880, 600, 25))], [groove, *mortises], where)
+    return [*pairs, (end, f"{FLAT}; built 8; grain y; show z")]
+
+
+def test_tenons_that_bind_are_told_each_with_its_side():
+    """The one in the middle fits closely, and has to."""
+    where = pose(11)  # lying level it would be judged with the top as a whole
+    finding = only(haunched(where), "breadboard-tongue-binds", where)
+    for part in ("board 0", "board 3"):
+        for side in ("the edge", "the middle"):
+            assert f"mm toward {side} at {part}" in finding.remedy
+    assert "board 2" not in finding.remedy
+    assert not found(haunched(where, (9.0, 0.0, 9.0)), "breadboard-tongue-binds", where)
+
+
+def test_a_tongue_between_tenons_is_not_told_twice():
+    """The tenons are too far apart to be glued all three; of the tongue beside them nothing more is asked."""
+    where = pose(11)
+    assert found(haunched(where), "wide-tenon", where)
+    assert not found(haunched(where), "breadboard-glued", where)
+    apart = haunched(where, (9.0, 0.0, 9.0))
+    assert not found(apart, "wide-tenon", where)
+    assert found(apart, "breadboard-glued", where)
