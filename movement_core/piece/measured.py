@@ -24,7 +24,7 @@ from movement_core.piece.solve import solve_piece
 from movement_core.sources import OWN, Source
 from movement_core.tables import read_headed
 from movement_core.wood import board_variation
-from movement_core.wording import say
+from movement_core.wording import say, word
 
 KINDS = ("width", "thickness", "cup", "gap")
 COLUMNS = ("part", "what", "value_mm", "date", "moisture_percent", "temperature_c", "rh_percent", "tool_mm")
@@ -40,6 +40,12 @@ START_MM = {
     "gap": 1e3,
 }  # drawn to cut; what a gap was is not known
 RADIUS_CV = 0.1
+FINER_TOOLS_MM = (0.2, 0.1, 0.05, 0.02)  # steel rule with a lens, calipers, micrometer (own judgement)
+MOST_READINGS = 12  # more of them nobody takes (own judgement)
+SLIPS = ("width", "thickness")  # whose size when it was made is known
+# A reading is a slip where it is off by SLIP times what SWING_MC, more than a year's half swing indoors, the making
+# and the tool explain (own judgement).
+SLIP, SWING_MC = 3.0, 6.0
 
 
 @dataclass(frozen=True)
@@ -316,11 +322,86 @@ def _told(
         worth = min(change_worth_measuring(probe, lot.prior_sd) for probe in probes)
         days = daily_moisture(air)
         away = np.abs(days - (part.fitted_mc.value or 0.0))
-        month = say(MONTHS[int(month_of_day(int(away.argmax())))])
+        most, month = float(away.max()), say(MONTHS[int(month_of_day(int(away.argmax())))])
         lines.append(
             say("{lot}: nothing learned yet: the moisture has changed too little for its {n} measurements. "
                 "Measure when it differs by {change:.1f} % from when it was fitted; "
                 "it differs most in {month}, by {most:.1f} %",
-                lot=name, n=len(lot.used), change=worth, month=month, most=float(away.max()))
+                lot=name, n=len(lot.used), change=worth, month=month, most=most)
+            if worth <= most
+            else _out_of_reach(name, probes, lot, worth, month, most)
         )  # fmt: skip
     return lines
+
+
+def _out_of_reach(
+    name: str, probes: Sequence[Observed], lot: LearnedLot, worth: float, month: str, most: float
+) -> str:
+    """That the year's own swing is too small for such a reading, and with which tool, or how often read, it is not."""
+    used = max(probe.tool_sd_mm for probe in probes)
+    told = {"lot": name, "change": worth, "month": month, "most": most}
+    tools = (used, *(tool for tool in FINER_TOOLS_MM if tool < used))
+    for count in range(1, MOST_READINGS + 1):
+        for tool in tools:
+            # readings of a meter and of a tool err each by itself; what it was at the start they have in common
+            often = [
+                replace(probe, tool_sd_mm=tool / count**0.5, moisture_sd=probe.moisture_sd / count**0.5)
+                for probe in probes
+            ]
+            if min(change_worth_measuring(probe, lot.prior_sd) for probe in often) <= most:
+                if count == 1:
+                    return say(
+                        "{lot}: nothing learned yet, and with this tool it cannot be learned this year: the moisture "
+                        "would have to differ by {change:.1f} % from when it was fitted; it differs most in {month}, "
+                        "by {most:.1f} %. A tool exact to {tool:g} mm would do (--tool {tool:g})",
+                        tool=tool, **told,
+                    )  # fmt: skip
+                return say(
+                    "{lot}: nothing learned yet, and one such reading cannot teach it this year: the moisture would "
+                    "have to differ by {change:.1f} % from when it was fitted; it differs most in {month}, by "
+                    "{most:.1f} %. {count} readings then would do, each with the moisture metered anew and a tool "
+                    "exact to {tool:g} mm (--tool {tool:g})",
+                    tool=tool, count=count, **told,
+                )  # fmt: skip
+    return say(
+        "{lot}: nothing learned yet, and no tool would learn it this year: the moisture would have to differ by "
+        "{change:.1f} % from when it was fitted; it differs most in {month}, by {most:.1f} %",
+        **told,
+    )
+
+
+def refuse_slip(parts: Sequence[Part], one: Measurement, air: Year | DailyAir) -> None:
+    """InputError where a reading of one of the parts is so far off that no wood moves so much: a slip of the pen.
+
+    What cannot be worked out is left to ``learn_from``, which tells it.
+
+    >>> air = Year("shop", (20,) * 12, (50,) * 12, "own assumption")
+    >>> refuse_slip([], Measurement("shelf", "width", 25, datetime.date(2026, 2, 1)), air)
+    """
+    if one.what not in SLIPS:
+        return
+    covered = glued_edges(parts)
+    for part in parts:
+        if part.name == one.part and part.species.value is not None and part.species.value.kind == "wood":
+            try:
+                here = replace(part, kept=None)
+                moisture, _ = _moisture(here, one, air, covered)
+                solved = solve_piece([here], air, one.date, moisture, covered).parts[0]
+            except HeartsideError:
+                continue
+            course = solved.width if one.what == "width" else solved.thickness
+            if course is not None:
+                slope = part.species.value.tangential_coefficient * course.as_drawn_mm
+                _check_slip(one, course.today.least, course.today.most, slope)
+
+
+def _check_slip(one: Measurement, least: float, most: float, per_percent: float) -> None:
+    room = SLIP * (SWING_MC * per_percent + START_MM[one.what] + one.tool_mm)
+    if not least - room <= one.value_mm <= most + room:
+        raise InputError(
+            say("{what} {value:g} mm is not to be believed: wood does not move so far, and about {expected:.1f} mm is "
+                "expected", what=word(one.what), value=one.value_mm, expected=(least + most) / 2),
+            where=say("measurement of {part!r}", part=one.part),
+            allowed=say("{low:.1f} to {high:.1f} mm", low=least - room, high=most + room),
+            todo=say("look for a slip of the decimal point, or of the part; or draw the part as it was built"),
+        )  # fmt: skip

@@ -3,14 +3,22 @@
 from __future__ import annotations
 
 import datetime
+import re
 from dataclasses import replace
 
 import pytest
 
 from movement_core.air.presets import find_year
+from movement_core.air.year import Year
 from movement_core.errors import InputError
 from movement_core.piece.doubt import width_doubt
-from movement_core.piece.measured import COLUMNS, Measurement, learn_from, measurements_from_table
+from movement_core.piece.measured import (
+    COLUMNS,
+    Measurement,
+    learn_from,
+    measurements_from_table,
+    refuse_slip,
+)
 from movement_core.piece.part import Part, Solid, parts_of
 from movement_core.piece.solve import solve_piece
 from movement_core.piece.tag_sources import tags_from_text
@@ -118,3 +126,65 @@ def test_a_part_that_is_not_there_is_told() -> None:
     one = part("one")
     found = learn_from((one,), [replace(reading(one, 1.0, 6.0), part="oen")], YEAR)
     assert found.parts == (one,) and "there is no such part" in found.problems[0]
+
+
+def figures(told: str) -> tuple[float, float]:
+    needed, most = (float(figure) for figure in re.findall(r"by ([\d.]+) %", told))
+    return needed, most
+
+
+def dry(rh_percent: float) -> Year:
+    return Year("kiln", (40.0,) * 12, (rh_percent,) * 12, "own assumption")
+
+
+def test_a_change_that_the_year_never_brings_is_not_asked_for() -> None:
+    """It tells how many readings, with which tool, would do; and with these the lot is learned."""
+    one = part("one")
+    (told,) = learn_from((one,), [replace(reading(one, 1.0, 9.0), tool_mm=3.0)], dry(10)).told
+    needed, most = figures(told)
+    assert needed > most and "Measure when" not in told
+    count, tool = re.search(r"(\d+) readings then .*--tool ([\d.]+)", told).groups()  # type: ignore[union-attr]
+    then = replace(reading(one, 1.0, 10.0 - most), tool_mm=float(tool))
+    assert learn_from((one,), [then] * int(count), dry(10)).lots["lot 7"].tells
+    assert not learn_from((one,), [replace(then, tool_mm=3.0)], dry(10)).lots["lot 7"].tells
+
+
+def test_a_finer_tool_that_would_do_is_named() -> None:
+    """Where the moisture swings enough for one reading with calipers, and not for one with a coarse tape."""
+    one = part("one")
+    seen = replace(reading(one, 1.0, 9.0), tool_mm=3.0)
+    (told,) = learn_from((one,), [seen], dry(5)).told
+    needed, most = figures(told)
+    assert needed > most and "with this tool" in told
+    tool = float(re.search(r"--tool ([\d.]+)", told)[1])  # type: ignore[index]
+    (finer,) = learn_from((one,), [replace(seen, tool_mm=tool)], dry(5)).told
+    needed, most = figures(finer)
+    assert needed <= most and "Measure when" in finer
+
+
+def test_where_no_tool_would_do_it_says_so() -> None:
+    one = part("one")
+    seen = Measurement("one", "thickness", 22.0, DAY, moisture_percent=10.2, tool_mm=0.5)
+    (told,) = learn_from((one,), [seen], YEAR).told
+    assert "no tool would" in told and "Measure when" not in told
+
+
+@pytest.mark.parametrize("value", [40.0, 4000.0])
+def test_a_slip_of_the_decimal_point_is_refused_with_what_is_expected(value: float) -> None:
+    one = part("one")
+    slip = Measurement("one", "width", value, DAY, moisture_percent=8.0)
+    with pytest.raises(InputError, match=r"about 39\d\.\d mm is expected.*Allowed: 3\d\d"):
+        refuse_slip((one,), slip, YEAR)
+    refuse_slip((one,), replace(slip, what="cup"), YEAR)
+    refuse_slip((one,), replace(slip, part="another"), YEAR)
+    for lively in (0.5, 1.0, 2.0):
+        refuse_slip((one,), reading(one, lively, 4.0), YEAR)
+
+
+def test_a_slip_is_seen_where_only_a_range_is_known() -> None:
+    cut = parts_of(
+        [Solid("cut", "cut", box((1200, 400, 22)),
+               tags_from_text("cut", "x wood{white oak; grain x; show z; cut flat; built 10}", "label"))]
+    )[0]  # fmt: skip
+    with pytest.raises(InputError, match="is expected"):
+        refuse_slip((cut,), Measurement("cut", "width", 40.0, DAY, moisture_percent=8.0), YEAR)

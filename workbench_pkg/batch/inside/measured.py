@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from movement_core.errors import InputError
-from movement_core.piece.measured import COLUMNS, USUAL_TOOL_MM, Measurement
+from movement_core.piece.measured import COLUMNS, USUAL_TOOL_MM, Measurement, refuse_slip
 from movement_core.tables import delimiter_of
 from movement_core.wording import say
 from workbench_pkg.actions.beside import find_beside, text_of
@@ -36,6 +36,8 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
                 where="--part",
                 allowed=", ".join(names),
             )
+        if new is not None:
+            refuse_slip(read.parts, new, settings.year)
         _, learned = with_learned(doc, read, settings, (*rows, *([new] if new else [])))
     told = list(learned.told) if learned else [say("nothing was measured yet")]
     if new is not None:

@@ -11854,8 +11854,8 @@
         <translation>{lot}: Messung {n} passt zu keiner Charge dieses Holzes ({read:+.1f} mm statt {expected:+.1f}): weggelassen. Ablesung und Holzart prüfen, und ob etwas das Teil festhält</translation>
     </message>
     <message>
-        <source>{lot}: nothing learned yet, and no tool would learn it this year: the moisture would have to differ by {change:.1f} % from when it was fitted; it differs most in {month}, by {most:.1f} %. A wider board would do, or one that lives where the air swings more</source>
-        <translation>{lot}: noch nichts gelernt, und mit keinem Messzeug ist es in diesem Jahr zu lernen: Die Feuchte müsste um {change:.1f} % von der beim Einpassen abweichen; am meisten weicht sie im {month} ab, um {most:.1f} %. Ein breiteres Brett täte es, oder eines, wo die Luft stärker schwankt</translation>
+        <source>{lot}: nothing learned yet, and no tool would learn it this year: the moisture would have to differ by {change:.1f} % from when it was fitted; it differs most in {month}, by {most:.1f} %</source>
+        <translation>{lot}: noch nichts gelernt, und mit keinem Messzeug ist es in diesem Jahr zu lernen: Die Feuchte müsste um {change:.1f} % von der beim Einpassen abweichen; am meisten weicht sie im {month} ab, um {most:.1f} %</translation>
     </message>
     <message>
         <source>{lot}: nothing learned yet, and one such reading cannot teach it this year: the moisture would have to differ by {change:.1f} % from when it was fitted; it differs most in {month}, by {most:.1f} %. {count} readings then would do, each with the moisture metered anew and a tool exact to {tool:g} mm (--tool {tool:g})</source>
@@ -11871,7 +11871,7 @@
     </message>
     <message>
         <source>{low:.1f} to {high:.1f} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{low:.1f} bis {high:.1f} mm</translation>
     </message>
     <message>
         <source>{low:5.1f} % in {dry}, {high:.1f} % in {wet}</source>
