@@ -6,13 +6,20 @@ from collections.abc import Sequence
 from dataclasses import fields, is_dataclass
 
 from movement_core.checks.finding import SHOWS, UNKNOWN, Finding
+from movement_core.checks.screwed_bars import (
+    crossing_bars,
+    fixed_at_lines,
+    fixed_between,
+    held_by_screws,
+    is_answered,
+)
 from movement_core.holding.anchor_plan import plan_anchors
-from movement_core.holding.fixed_anyway import if_fixed, solid_width_remark
+from movement_core.holding.fixed_anyway import solid_width_remark
 from movement_core.holding.held import ROCKS, TIPS, Held
 from movement_core.holding.plan_model import Wish
 from movement_core.holding.plate import hold
 from movement_core.piece.top_names import fixed_line
-from movement_core.piece.top_place import Near, TopPlace, is_across, touch
+from movement_core.piece.top_place import Near, TopPlace, touch
 from movement_core.piece.top_plan import FLATNESS_MM, METAL_KINDS, anchors_drawn, held_as_drawn
 from movement_core.piece.top_shapes import DRIEST, month_of_case
 from movement_core.piece.tops import FoundTop
@@ -26,7 +33,8 @@ def held_tops(whole: WholePiece) -> list[Finding]:
     known: dict[object, tuple[Held, ...]] = {}
     for top in whole.tops:
         if top.top is not None:
-            found += [finding for finding in (_flatness(top, known), _fixed_solid(top)) if finding]
+            found += [finding for finding in (_flatness(top, known), _fixed_solid(whole, top)) if finding]
+            found += fixed_at_lines(whole, top)
     return found
 
 
@@ -103,11 +111,16 @@ def _departs(found: FoundTop, held: Sequence[Held], how: str, remedy: str) -> Fi
     )
 
 
-def _fixed_solid(found: FoundTop) -> Finding | None:
-    """Bars across the grain whose joint to the top is not drawn: what they would do if fixed solid."""
+def _fixed_solid(whole: WholePiece, found: FoundTop) -> Finding | None:
+    """Bars across the grain whose joint to the top is not drawn nor confirmed: what they would do if fixed solid."""
     place, strain, top = found.place, found.strain, found.top
     assert strain is not None and top is not None
-    bars = [bar for bar in crossing_bars(place) if not _fastened(place, bar)]
+    screwed = [one.bar for one in held_by_screws(whole, found)]
+    bars = [
+        bar
+        for bar in crossing_bars(place)
+        if not (_fastened(place, bar) or bar in screwed or is_answered(whole, place, bar))
+    ]
     if not bars:
         return None
     low = max(min(float(bar.low[1]) for bar in bars), strain.lines_mm[0])
@@ -116,10 +129,7 @@ def _fixed_solid(found: FoundTop) -> Finding | None:
     remark = solid_width_remark(high - low, *change)
     if remark is None:
         return None
-    known = [board.part.species.value.tension_perp_mpa for board in place.boards if board.part.species.value]
-    strengths = [value for value in known if value is not None]
-    strength = min(strengths) if len(strengths) == len(place.boards) else None
-    fixed = if_fixed(strain, top.plate.elastic.e_across_mpa, strength, from_mm=low, to_mm=high)
+    fixed = fixed_between(found, low, high)
     names = ", ".join(bar.name for bar in bars)
     return Finding(
         check="fixed-across-the-grain",
@@ -136,7 +146,7 @@ def _fixed_solid(found: FoundTop) -> Finding | None:
         ),
         remedy=say(
             "fix it at one line only and let it slide elsewhere: slots, buttons, clips, or tenons with room; 'hold' "
-            "on the command line gives their places"
+            "on the command line gives their places. If it slides already, confirm the joints so"
         ),
         month=month_of_case(DRIEST, found.moistures),
         figures={
@@ -146,11 +156,6 @@ def _fixed_solid(found: FoundTop) -> Finding | None:
             "tension_mpa": round(fixed.tension_mpa, 1),
         },
     )
-
-
-def crossing_bars(place: TopPlace) -> list[Near]:
-    """Battens, breadboard ends, and what it rests on whose grain (or metal) runs across its own."""
-    return [*place.battens, *place.ends, *(one for one in place.under if is_across(place, one))]
 
 
 def _fastened(place: TopPlace, bar: Near) -> bool:

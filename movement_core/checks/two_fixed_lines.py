@@ -1,7 +1,7 @@
 """Boards and panels held fast at lines apart across their grain by things that do not move with them.
 
 Only joints that are known to hold count: whether something is glued at all is asked elsewhere. Boards on hinges, hooks
-and bolts are told of by the check of their fittings.
+and bolts are told of by the check of their fittings, tops screwed to bars across them by that of tops.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ from movement_core.checks.finding import BREAKS, Finding
 from movement_core.checks.fitting_lines import boards_on_fittings
 from movement_core.checks.fittings import is_fitting
 from movement_core.checks.force_words import force_figures, force_words, worst_force
+from movement_core.checks.screwed_bars import screws_told
 from movement_core.checks.told import told
 from movement_core.piece.contact.carried import carried_positions
 from movement_core.piece.contact.joints import DOVETAILED, GLUED_EDGE, PEGGED, POINT, WHOLE, Joint
@@ -30,14 +31,15 @@ def two_fixed_lines(whole: WholePiece) -> list[Finding]:
     if not firm or len(whole.parts) > MOST_CARRIED:
         return []
     strained = carried_positions(whole.parts, firm).strained_mm
-    own, told = _owners(whole, firm), boards_on_fittings(whole)
+    own, told, screws = _owners(whole, firm), boards_on_fittings(whole), screws_told(whole)
     holds: dict[int, list[tuple[Joint, int, float]]] = defaultdict(list)
     for joint, apart in zip(firm, strained.tolist()):
         one, other = joint.parts
         if own[one] == own[other] or joint.kind in MOVE_ALONG:
             continue
         for board, beyond in ((one, other), (other, one)):
-            if not (is_fitting(whole, beyond) and whole.parts[board].part.key in told):
+            keys = whole.parts[board].part.key, whole.parts[beyond].part.key
+            if not (is_fitting(whole, beyond) and keys[0] in told) and keys not in screws:
                 holds[own[board]].append((joint, board, apart))
     found = (_judge(whole, held) for held in holds.values())
     return [finding for finding in found if finding is not None]
