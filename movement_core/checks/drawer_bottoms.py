@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from movement_core.checks.finding import BREAKS, Finding
 from movement_core.checks.force_words import force_figures, force_words, worst_force
-from movement_core.checks.told import is_inert, told
+from movement_core.checks.told import told
 from movement_core.checks.trapped_panels import presses, room_figures, trapped_lengths
 from movement_core.piece.captive_room import IN_PLANE, WIDTH, CaptiveRoom
 from movement_core.piece.contact.found import FLAT
-from movement_core.piece.loose_groups import MOST_SHARE, LooseGroup
+from movement_core.piece.loose_groups import LooseGroup
 from movement_core.piece.whole import WholePiece
 from movement_core.wording import AtLeast, say
 
@@ -19,7 +19,7 @@ def drawer_bottoms(whole: WholePiece) -> list[Finding]:
 
 
 def _finding(whole: WholePiece, room: CaptiveRoom) -> Finding:
-    drawer = _drawer_round(whole, room)
+    drawer = next((group for group in whole.boxes if room.captive.part in group.parts), None)
     indices = (room.captive.part, *room.holders)
     force = worst_force(whole, ((room.captive.part, holder) for holder in room.holders))
     return told(
@@ -37,16 +37,6 @@ def _finding(whole: WholePiece, room: CaptiveRoom) -> Finding:
         room.growth_month,
         room_figures(room) | force_figures(force),
     )
-
-
-def _drawer_round(whole: WholePiece, room: CaptiveRoom) -> LooseGroup | None:
-    """The drawer that a bottom is of; none where it is of what stands by itself, a chest under its lid, say."""
-    wood = sum(whole.parts[i].part.volume_mm3 for i in range(len(whole.parts)) if not is_inert(whole, i))
-    for group in whole.loose:
-        own = sum(whole.parts[i].part.volume_mm3 for i in group.parts if not is_inert(whole, i))
-        if room.captive.part in group.parts and own <= MOST_SHARE * wood:
-            return group
-    return None
 
 
 def _remedy(whole: WholePiece, room: CaptiveRoom, drawer: LooseGroup | None) -> str:

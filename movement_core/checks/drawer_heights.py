@@ -36,7 +36,7 @@ def drawer_height(whole: WholePiece, year: GapYear) -> tuple[LooseGroup, int] | 
         frame = whole.parts[board].part.frame
         if not is_wood(whole, board) or abs(float(frame.axes[0] @ gap.normal)) < SAME_WAY:
             continue
-        for group in whole.loose:
+        for group in whole.boxes:
             if not group.hung and board in group.parts and other not in group.parts:
                 return group, board
     return None

@@ -20,7 +20,7 @@ from movement_core.piece.contact.joints import Joint, joints_of
 from movement_core.piece.contact.meetings import meetings_of
 from movement_core.piece.contact.rays import Kernel
 from movement_core.piece.crossing import Crossing, crossings_of
-from movement_core.piece.loose_groups import LooseGroup, loose_groups, settled
+from movement_core.piece.loose_groups import MOST_SHARE, LooseGroup, loose_groups, settled
 from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.piece.restrained import Restrained, gap_years, restrained
 from movement_core.piece.solve import SolvedPart, SolvedPiece
@@ -101,6 +101,19 @@ class WholePiece:
     @cached_property
     def tops(self) -> tuple[FoundTop, ...]:
         return find_tops(self.solved, self.panels)
+
+    @cached_property
+    def boxes(self) -> tuple[LooseGroup, ...]:
+        """The loose groups that are in the piece, as drawers are: none that is most of its wood, a chest under its lid,
+        say."""
+        wood = [
+            0.0
+            if solved.part.species.value and solved.part.species.value.kind == "inert"
+            else solved.part.volume_mm3
+            for solved in self.parts
+        ]
+        most = MOST_SHARE * sum(wood)
+        return tuple(group for group in self.loose if sum(wood[index] for index in group.parts) <= most)
 
     @cached_property
     def index(self) -> Mapping[str, int]:

@@ -511,5 +511,33 @@ def test_a_chest_under_its_lid_is_no_drawer(where):
         (blocks("strip right", [((401, 0, 100), (416, 400, 120))], where=where), f"{OAK}; grain y; show x"),
     ]
     assert not found([*chest, *lid], "drawer-bottom", where, GLUED)
+    assert whole([*chest, *lid], where, GLUED).loose and not whole([*chest, *lid], where, GLUED).boxes
     finding = only([*chest, *lid], "trapped-bottom-or-back", where, GLUED)
     assert finding.remedy.startswith("leave ")
+
+
+def test_posts_beside_the_strips_of_a_lid_are_no_drawer():
+    """A strip that binds on the chest is told as a gap that closes, and not by the height of a drawer."""
+    posts = [
+        (blocks(f"post {i}", [((x, y, 0), (x + 60, y + 60, 300))]), f"{OAK}; grain z; show y")
+        for i, (x, y) in enumerate(((0.0, 0.0), (540.0, 0.0), (0.0, 340.0), (540.0, 340.0)))
+    ]
+    panels = [
+        (blocks("front", [((60, 20, 0), (540, 40, 300))]), f"{OAK}; grain x; show -y"),
+        (blocks("back", [((60, 360, 0), (540, 380, 300))]), f"{OAK}; grain x; show y"),
+        (blocks("left", [((20, 60, 0), (40, 340, 300))]), f"{OAK}; grain y; show -x"),
+        (blocks("right", [((560, 60, 0), (580, 340, 300))]), f"{OAK}; grain y; show x"),
+    ]
+    lid = (blocks("lid", [((-30, -10, 300), (630, 410, 315))]), f"{OAK}; grain x; show z")
+    strips = [
+        (blocks(f"strip {side}", [((x, 0, 280), (x + 15, 400, 300))]), f"{OAK}; grain y; show x")
+        for side, x in (("left", -15.1), ("right", 600.1))
+    ]
+    joined = {("front", f"post {i}"): kinds.TENONED for i in (0, 1)}
+    joined |= {("back", f"post {i}"): kinds.TENONED for i in (2, 3)}
+    joined |= {("left", f"post {i}"): kinds.TENONED for i in (0, 2)}
+    joined |= {("right", f"post {i}"): kinds.TENONED for i in (1, 3)}
+    pairs = [*posts, *panels, lid, *strips]
+    assert whole(pairs, confirmed=joined).loose
+    assert found(pairs, "inset-jams", confirmed=joined)
+    assert not found(pairs, "drawer-height-jams", confirmed=joined)
