@@ -10,7 +10,7 @@ from typing import Any
 from movement_core.air.bounds import within
 from movement_core.air.daily import Air
 from movement_core.errors import InputError
-from movement_core.moisture.acceptance import Acceptance, acceptance
+from movement_core.moisture.acceptance import CORE_TO_SKIN_MC, WITHIN_MC, Acceptance, acceptance
 from movement_core.moisture.events import BoardInAir
 from movement_core.moisture.meter import MoistureReading, meter_moisture
 from movement_core.sheet.text import WIDTH
@@ -173,9 +173,13 @@ def _wait(entry: dict[str, Any]) -> str:
         return say("{room} it comes right within a day or two: measure again then.", room=room)
     longest = f"{slow:.0f}" if slow is not None else say("more than 700")
     return say(
-        "{room} it takes about {usual:.0f} days ({quick:.0f} to {longest}: sources differ that much).",
+        "{room} it takes about {usual:.0f} days ({quick:.0f} to {longest}: sources differ that much) until it is "
+        "within {within:g} % of the {mean:.1f} % in use, and core and skin within {even:g} % of each other.",
         room=room,
         usual=usual,
         quick=quick,
         longest=longest,
+        within=WITHIN_MC,
+        mean=entry["home_mean_percent"],
+        even=CORE_TO_SKIN_MC,
     )

@@ -36,6 +36,14 @@ def test_damp_stock_waits_and_thick_stock_waits_longer():
     assert 2 < thick["days_to_wait"]["usual"] / days["usual"] < (60 / 27) ** 2
 
 
+def test_a_wait_says_until_what():
+    """The room need not bring it to its moisture in use: it has to come near enough."""
+    entry, text = judged(12.0, room=(20.0, 50.0))
+    assert entry["room_percent"] > entry["home_mean_percent"] + 1
+    said = " ".join(text.split())
+    assert f"until it is within 2 % of the {entry['home_mean_percent']:.1f} % in use" in said
+
+
 def test_a_damp_room_never_brings_it_right():
     entry, text = judged(15.0, room=(12.0, 80.0))
     assert entry["days_to_wait"]["usual"] is None and "does not come right" in text

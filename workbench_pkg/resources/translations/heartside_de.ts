@@ -12344,8 +12344,8 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
         <translation>{room} wird es binnen zwei Jahren nicht recht: trockenere oder feuchtere Luft suchen.</translation>
     </message>
     <message>
-        <source>{room} it takes about {usual:.0f} days ({quick:.0f} to {longest}: sources differ that much).</source>
-        <translation>{room} dauert es etwa {usual:.0f} Tage ({quick:.0f} bis {longest}: So weit gehen die Quellen auseinander).</translation>
+        <source>{room} it takes about {usual:.0f} days ({quick:.0f} to {longest}: sources differ that much) until it is within {within:g} % of the {mean:.1f} % in use, and core and skin within {even:g} % of each other.</source>
+        <translation>{room} dauert es etwa {usual:.0f} Tage ({quick:.0f} bis {longest}: So weit gehen die Quellen auseinander), bis es auf {within:g} % an die {mean:.1f} % im Gebrauch heran ist und Kern und Oberfläche nicht mehr als {even:g} % auseinander sind.</translation>
     </message>
     <message>
         <source>{same} the same. Findings: {new} new, {gone} gone, {changed} changed.</source>
