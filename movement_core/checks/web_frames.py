@@ -14,6 +14,7 @@ from movement_core.checks.tenon_shape import strain_along
 from movement_core.checks.told import is_wood, told
 from movement_core.piece.contact.joints import UNTOLD, WHOLE, Joint
 from movement_core.piece.contact.polygons import Floats
+from movement_core.piece.contact.swelling import Span
 from movement_core.piece.limits import limit
 from movement_core.piece.whole import WholePiece
 from movement_core.wording import AtLeast, say
@@ -32,12 +33,13 @@ def web_frames(whole: WholePiece) -> list[Finding]:
             continue
         for first in rails[0]:
             for last in rails[1]:
-                for side, one, other in _shared_sides(whole, first, last, runner):
-                    if whole.parts[side].part.key in tops:
+                for sides, joints in _shared_sides(whole, first, last, runner):
+                    if any(whole.parts[side].part.key in tops for side in sides):
                         continue
-                    found = _judge(whole, (runner, first, last), side, (one, other))
-                    if found is not None and (side not in worst or found[0] > worst[side][0]):
-                        worst[side] = found
+                    panel = boards_with(whole, sides[0])[0]
+                    found = _judge(whole, (runner, first, last), sides, joints)
+                    if found is not None and (panel not in worst or found[0] > worst[panel][0]):
+                        worst[panel] = found
     return [finding for _, finding in worst.values()]
 
 
@@ -56,24 +58,34 @@ def _rails_at_its_ends(whole: WholePiece, runner: int) -> tuple[list[int], list[
     return (rails[-1], rails[1]) if rails[-1] and rails[1] else None
 
 
-def _shared_sides(whole: WholePiece, first: int, last: int, runner: int) -> list[tuple[int, Joint, Joint]]:
-    """Boards that both rails are let into or stand against by their ends, and those joints."""
-    held = [
-        {
-            beyond(joint, rail): joint
-            for joint in joints_of(whole, rail)
-            if joint.holds in (WHOLE, UNTOLD) and joint.meeting.contacts
-        }
-        for rail in (first, last)
-    ]
-    return [
-        (side, held[0][side], held[1][side])
-        for side in sorted(set(held[0]) & set(held[1]) - {runner})
-        if is_wood(whole, side)
-        and not is_back(whole, side)
-        and _apart(whole, side, (first, last, runner))
-        and _narrow(whole, side, (first, last))
-    ]
+def _shared_sides(
+    whole: WholePiece, first: int, last: int, runner: int
+) -> list[tuple[tuple[int, int], tuple[Joint, Joint]]]:
+    """Boards that both rails are let into or stand against by their ends, and those joints.
+
+    The two are one board, or two boards of one glued panel.
+    """
+    held: list[dict[int, tuple[int, Joint]]] = []
+    for rail in (first, last):
+        by_panel: dict[int, tuple[int, Joint]] = {}
+        for joint in joints_of(whole, rail):
+            if joint.holds not in (WHOLE, UNTOLD) or not joint.meeting.contacts:
+                continue
+            side = beyond(joint, rail)
+            panel = boards_with(whole, side)[0]
+            if panel not in by_panel or joint.meeting.area_mm2 > by_panel[panel][1].meeting.area_mm2:
+                by_panel[panel] = side, joint
+        held.append(by_panel)
+    found = []
+    for panel in sorted(set(held[0]) & set(held[1])):
+        (one, joint), (other, also) = held[0][panel], held[1][panel]
+        if (
+            all(is_wood(whole, side) and not is_back(whole, side) for side in (one, other))
+            and _apart(whole, one, (first, last, runner))
+            and _narrow(whole, one, (first, last))
+        ):
+            found.append(((one, other), (joint, also)))
+    return found
 
 
 def _apart(whole: WholePiece, side: int, frame: tuple[int, int, int]) -> bool:
@@ -89,16 +101,17 @@ def _narrow(whole: WholePiece, side: int, rails: tuple[int, int]) -> bool:
 
 
 def _judge(
-    whole: WholePiece, frame: tuple[int, int, int], side: int, joints: tuple[Joint, Joint]
+    whole: WholePiece, frame: tuple[int, int, int], sides: tuple[int, int], joints: tuple[Joint, Joint]
 ) -> tuple[float, Finding] | None:
     runner, first, last = frame
     way = whole.parts[runner].part.frame.axes[2]
-    places = [_middle(joint) for joint in joints]
-    apart = abs(float((places[1] - places[0]) @ way))
-    strain, own = strain_along(whole, side, way), strain_along(whole, runner, way)
-    if strain is None or own is None or apart <= limit("glued across"):
+    places = sorted(float(_middle(joint) @ way) for joint in joints)
+    apart = places[1] - places[0]
+    own = strain_along(whole, runner, way)
+    moves = _moves_between(whole, sides, way, places)
+    if moves is None or own is None or apart <= limit("glued across"):
         return None
-    against = (strain - own).times(apart)
+    against = moves - own.times(apart)
     least, most = min(float(against.least.min()), 0.0), max(float(against.most.max()), 0.0)
     worst = max(-least, most)
     if worst < limit("strained joint"):
@@ -123,13 +136,35 @@ def _judge(
         whole,
         "web-frame-across-the-side",
         BREAKS if firm else UNKNOWN,
-        (side, first, last, runner),
+        (*sides, first, last, runner),
         message,
         remedy,
         int(month_of_day(day)),
         {"apart_mm": apart, "least_mm": least, "most_mm": most},
     )
     return worst, finding
+
+
+def _moves_between(
+    whole: WholePiece, sides: tuple[int, int], way: Floats, places: list[float]
+) -> Span | None:
+    """How far a side moves between two places along a direction: each of its boards by what of it lies there."""
+    if sides[0] == sides[1]:
+        strain = strain_along(whole, sides[0], way)
+        return None if strain is None else strain.times(places[1] - places[0])
+    total: Span | None = None
+    for board in boards_with(whole, sides[0]):
+        frame = whole.parts[board].part.frame
+        middle, half = float(frame.centre @ way), float(np.abs(frame.axes @ way) @ frame.size_mm) / 2
+        lies = min(middle + half, places[1]) - max(middle - half, places[0])
+        strain = strain_along(whole, board, way)
+        if lies <= 0:
+            continue
+        if strain is None:
+            return None
+        moves = strain.times(lies)
+        total = moves if total is None else total + moves
+    return total
 
 
 def _middle(joint: Joint) -> Floats:

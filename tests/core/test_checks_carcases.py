@@ -87,6 +87,23 @@ def test_a_web_frame_with_room_at_the_back():
     assert not found(web_frame(0.0), "web-frame-across-the-side", confirmed=free)
 
 
+@TURNED
+def test_a_web_frame_in_glued_up_sides(where):
+    """Its rails stand on different boards of one side, which the runner keeps apart all the same."""
+    halves = [
+        (blocks(f"side {name} {half}", [((x, y, 0), (x + 20, y + 200, 600))], where=where), UPRIGHT)
+        for name, x in (("left", 0.0), ("right", 480.0))
+        for half, y in (("front", 0.0), ("back", 200.0))
+    ]
+    pairs = [*halves, *web_frame(0.0, where)[2:]]
+    findings = found(pairs, "web-frame-across-the-side", where)
+    assert len(findings) == 2
+    for finding in findings:
+        assert {"rail front", "rail back", "runner"} <= set(finding.parts)
+        assert len(finding.parts) == 5
+        assert finding.figures["apart_mm"] == pytest.approx(340)
+
+
 def chest_end(where=STILL, grain="y"):
     """Three boards glued edge to edge, let by tongues into two posts; every tongue fills its groove."""
     posts = [
