@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from movement_core.errors import InputError, UnknownName
+from movement_core.errors import HeartsideError, InputError, UnknownName
 from movement_core.piece.arrange import arrange_panel
 from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.piece.relaid import words_of_places
@@ -25,6 +26,14 @@ from workbench_pkg.host.leaf import Leaf
 from workbench_pkg.host.tagging import read_tags, write_tags
 
 
+@dataclass(frozen=True)
+class Arranged:
+    """The studies of panels as data, and of those that cannot be studied why."""
+
+    studies: tuple[dict[str, Any], ...]
+    refused: tuple[str, ...]
+
+
 def arrange_document(
     doc: Any,
     settings: Settings | None = None,
@@ -33,15 +42,29 @@ def arrange_document(
     may_reorder: bool = False,
     table: Any = None,
     measured: Any = (),
-) -> list[dict[str, Any]]:
-    """The studies of a document's glued panels; ``board`` picks the panel that holds a board of that name."""
+) -> Arranged:
+    """The studies of a document's glued panels; ``board`` picks the panel that holds a board of that name.
+
+    Raises InputError where none can be studied, and of the picked panel what it lacks.
+    """
     panels = _picked(glued_panels(solve_document(doc, settings, table, measured)[1]), board)
-    found = []
+    studies, refused = [], []
     for panel in panels:
-        study = arrange_panel(panel, may_turn, may_reorder)
+        try:
+            study = arrange_panel(panel, may_turn, may_reorder)
+        except HeartsideError as error:
+            if len(panels) == 1:
+                raise
+            refused.append(str(error))
+            continue
         names, keys = [b.part.name for b in panel.boards], [b.part.key for b in panel.boards]
-        found.append(study_entry(panel.name, names, study, keys))
-    return found
+        studies.append(study_entry(panel.name, names, study, keys))
+    if not studies:
+        raise InputError(
+            say("none of its {count} panels can be arranged: {reasons}", count=len(panels), reasons=" ".join(refused)),
+            todo=say("say what one of them lacks, and pick it with --board and the name of a board of it"),
+        )  # fmt: skip
+    return Arranged(tuple(studies), tuple(refused))
 
 
 def lay_boards(
@@ -104,7 +127,7 @@ def words_said(leaf: Leaf) -> dict[str, Any]:
 
 def arrange_file(
     path: Path, settings: Settings, board: str = "", may_turn: bool = False, may_reorder: bool = False
-) -> list[dict[str, Any]]:
+) -> Arranged:
     """The same for a file, which is never written to."""
     table, _ = table_beside(path)
     with opened(path) as doc:

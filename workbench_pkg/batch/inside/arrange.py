@@ -11,8 +11,9 @@ from workbench_pkg.batch.inside.asked import settings_asked, table_errors
 
 
 def carry_out(job: dict[str, Any]) -> dict[str, Any]:
-    studies = arrange_file(
+    found = arrange_file(
         Path(job["file"]), settings_asked(job), job["board"], may_turn=job["turn"], may_reorder=job["reorder"]
     )
-    text = "\n\n".join(study_text(study) for study in studies)
-    return {"studies": studies, "text": text, "errors": table_errors(job)}
+    refused = [{"message": f"{job['shown']}: {reason}", "part": ""} for reason in found.refused]
+    text = "\n\n".join(study_text(study) for study in found.studies)
+    return {"studies": list(found.studies), "text": text, "errors": [*table_errors(job), *refused]}

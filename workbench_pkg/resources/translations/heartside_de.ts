@@ -3002,8 +3002,8 @@
         <translation>Querschnitt auf das Hirnholz gesehen, Sichtseite oben, mit dem Lauf der Jahrringe wie gebaut{bends}.</translation>
     </message>
     <message>
-        <source>Cut to the top's width today it stands {dry} when driest, {wet} when wettest, at each edge.</source>
-        <translation>Auf die heutige Breite der Platte geschnitten, steht sie an jeder Kante am trockensten {dry}, am feuchtesten {wet}.</translation>
+        <source>Cut to the top's width today it stands about {dry:.1f} mm proud when driest and {wet:.1f} short when wettest, at each edge; up to {most_dry:.1f} and {most_wet:.1f}, the likely error included.</source>
+        <translation>Auf die heutige Breite der Platte geschnitten, steht sie an jeder Kante am trockensten etwa {dry:.1f} mm vor, am feuchtesten {wet:.1f} zurück; bis {most_dry:.1f} und {most_wet:.1f}, den wahrscheinlichen Fehler eingerechnet.</translation>
     </message>
     <message>
         <source>Cutters of {name}</source>
@@ -3876,8 +3876,8 @@
         <translation>Das Stück {side}</translation>
     </message>
     <message>
-        <source>The top stands {dry:.1f} mm beyond the batten's end when driest, {wet:.1f} when wettest.</source>
-        <translation>Die Platte steht am trockensten {dry:.1f} mm über das Ende der Querleiste hinaus, am feuchtesten {wet:.1f}.</translation>
+        <source>The top stands at least {dry:.1f} mm beyond the batten's end when driest, {wet:.1f} at most when wettest.</source>
+        <translation>Die Platte steht am trockensten mindestens {dry:.1f} mm über das Ende der Querleiste hinaus, am feuchtesten höchstens {wet:.1f}.</translation>
     </message>
     <message>
         <source>There is no rail to fasten it to, and by itself it does not stay flat.</source>
@@ -3932,8 +3932,8 @@
         <translation>Feder und Zapfen für {end}</translation>
     </message>
     <message>
-        <source>Tongue {thick} {unit} thick and {deep} deep, tenons {long} long. Glue only from {low} to {high} {unit} from the middle of the top. Cut to the top's width today, each end of it stands proud (+) or short (−) by {dry} when driest and {wet} when wettest.</source>
-        <translation>Feder {thick} {unit} dick und {deep} tief, Zapfen {long} lang. Nur von {low} bis {high} {unit} von der Plattenmitte leimen. Auf die heutige Plattenbreite geschnitten, steht jedes Ende am trockensten um {dry} und am feuchtesten um {wet} vor (+) oder zurück (−).</translation>
+        <source>Tongue {thick} {unit} thick and {deep} deep, tenons {long} long, pegs {peg} thick. Glue only from {low} to {high} {unit} from the middle of the top. Cut to the top's width today, each end of it stands proud (+) or short (−) by about {dry} when driest and {wet} when wettest; at most {most_dry} and {most_wet}, the likely error included.</source>
+        <translation>Feder {thick} {unit} dick und {deep} tief, Zapfen {long} lang, Holznägel {peg} dick. Nur von {low} bis {high} {unit} von der Plattenmitte leimen. Auf die heutige Plattenbreite geschnitten, steht jedes Ende am trockensten um etwa {dry} und am feuchtesten um {wet} vor (+) oder zurück (−); höchstens um {most_dry} und {most_wet}, den wahrscheinlichen Fehler eingerechnet.</translation>
     </message>
     <message>
         <source>Tongue: how deep to set it in its groove today.</source>
@@ -4422,6 +4422,10 @@
     <message>
         <source>about 5 % uncertain</source>
         <translation>auf etwa 5 % unsicher</translation>
+    </message>
+    <message>
+        <source>about {mm}, at most {most} {unit} {way} at each edge in the {when} time</source>
+        <translation>etwa {mm}, höchstens {most} {unit} {way} an jeder Kante, {when}</translation>
     </message>
     <message>
         <source>above 0 MPa</source>
@@ -8124,6 +8128,10 @@
         <translation>keiner</translation>
     </message>
     <message>
+        <source>none of its {count} panels can be arranged: {reasons}</source>
+        <translation>keine seiner {count} Leimholzplatten lässt sich legen: {reasons}</translation>
+    </message>
+    <message>
         <source>none of the {count} it fits is a model. Allowed: {models}.</source>
         <translation>nichts von den {count}, auf die es passt, ist ein Modell. Zulässig: {models}.</translation>
     </message>
@@ -9070,6 +9078,10 @@
     <message>
         <source>say what is missing</source>
         <translation>angeben, was fehlt</translation>
+    </message>
+    <message>
+        <source>say what one of them lacks, and pick it with --board and the name of a board of it</source>
+        <translation>angeben, was einer von ihnen fehlt, und sie mit --board und dem Namen eines ihrer Bretter wählen</translation>
     </message>
     <message>
         <source>say where the piece was on the days between</source>
@@ -11660,8 +11672,8 @@
         <translation>{head}. Bezugskante: {edge}</translation>
     </message>
     <message>
-        <source>{head}: never glued. Places + toward {other}; the screw today from the slot's end toward {edge}</source>
-        <translation>{head}: nie geleimt. Orte + zu {other} hin; die Schraube heute vom Ende des Langlochs zu {edge} hin</translation>
+        <source>{head}: never glued. Screws {screw} {unit} thick. Places + toward {other}; the screw today from the slot's end toward {edge}</source>
+        <translation>{head}: nie geleimt. Schrauben {screw} {unit} dick. Orte + zu {other} hin; die Schraube heute vom Ende des Langlochs zu {edge} hin</translation>
     </message>
     <message>
         <source>{height:.0f} mm high across its grain, it grows {grows:.1f} mm, and the opening does not grow with it: nothing is left of the {drawn:.1f} mm above it, and {missing:.1f} mm are missing</source>
@@ -11924,10 +11936,6 @@
     <message>
         <source>{missing} of {size} days have readings in fewer than {needed:.0f} hours</source>
         <translation>{missing} von {size} Tagen haben Messwerte in weniger als {needed:.0f} Stunden</translation>
-    </message>
-    <message>
-        <source>{mm} {unit} {way} at each edge in the {when} time</source>
-        <translation>{mm} {unit} {way} an jeder Kante, {when}</translation>
     </message>
     <message>
         <source>{name!r} can mean several</source>
@@ -12272,12 +12280,12 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
         <translation>{part} bewegt sich nicht mit den Jahreszeiten: gilt als an einer Stelle fest</translation>
     </message>
     <message>
-        <source>{part}, a batten: never glued. One plain hole in the middle, the other screws in slots along the batten; places from the middle of the top, + toward {other}.</source>
-        <translation>{part}, Querleiste: nie geleimt. Ein rundes Loch in der Mitte, die anderen Schrauben in Langlöchern längs der Leiste; Orte von der Mitte der Platte, + zu {other} hin.</translation>
+        <source>{part}, a batten: never glued. Screws {screw:g} mm thick: one plain hole in the middle, the others in slots along the batten; places from the middle of the top, + toward {other}.</source>
+        <translation>{part}, Querleiste: nie geleimt. Schrauben {screw:g} mm dick: ein rundes Loch in der Mitte, die anderen in Langlöchern längs der Leiste; Orte von der Mitte der Platte, + zu {other} hin.</translation>
     </message>
     <message>
-        <source>{part}, a breadboard end: tongue {thick:.0f} mm thick and {deep:.0f} deep, tenons {tenon:.0f} long; glue only from {low:+.0f} to {high:+.0f} mm from the middle of the top, + toward {other}.</source>
-        <translation>{part}, Hirnleiste: Feder {thick:.0f} mm dick und {deep:.0f} tief, Zapfen {tenon:.0f} lang; Leim nur von {low:+.0f} bis {high:+.0f} mm von der Mitte der Platte, + zu {other} hin.</translation>
+        <source>{part}, a breadboard end: tongue {thick:.0f} mm thick and {deep:.0f} deep, tenons {tenon:.0f} long, pegs {peg:g} mm thick; glue only from {low:+.0f} to {high:+.0f} mm from the middle of the top, + toward {other}.</source>
+        <translation>{part}, Hirnleiste: Feder {thick:.0f} mm dick und {deep:.0f} tief, Zapfen {tenon:.0f} lang, Holznägel {peg:g} mm dick; Leim nur von {low:+.0f} bis {high:+.0f} mm von der Mitte der Platte, + zu {other} hin.</translation>
     </message>
     <message>
         <source>{part}, a {kind}</source>
@@ -12382,14 +12390,6 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     <message>
         <source>{sign} stands for letters that no typeface on this computer has; the sheet as .html has them all.</source>
         <translation>{sign} steht für Buchstaben, die keine Schrift auf diesem Rechner hat; das Blatt als .html hat sie alle.</translation>
-    </message>
-    <message>
-        <source>{size:.1f} mm proud</source>
-        <translation>{size:.1f} mm vor</translation>
-    </message>
-    <message>
-        <source>{size:.1f} mm short</source>
-        <translation>{size:.1f} mm zurück</translation>
     </message>
     <message>
         <source>{slope}, {turn}; one corner would stand off by up to {lift:.1f} mm, which a straightedge laid askew reads as a cup of a quarter of it</source>
