@@ -19,6 +19,7 @@ from movement_core.holding.travel import (
 )
 from movement_core.wording import say
 
+PEG_MM, SCREW_MM = 8.0, 4.5  # of breadboard ends; shank of a batten's screws (common practice)
 GLUE_ZONE_MM = 25.0  # either side of the fixed line (common practice; others use 150 mm overall)
 
 
@@ -66,7 +67,7 @@ def breadboard_end(
     end_width_mm: float,
     *,
     fixed_mm: float = 0.0,
-    peg_mm: float = 8.0,
+    peg_mm: float = PEG_MM,
     tenon_width_mm: float = 75.0,
     installation_mm: float = INSTALLATION_MM,
 ) -> BreadboardEnd:
@@ -165,7 +166,7 @@ def batten(
     *,
     inset_mm: float = 30.0,
     fixed_mm: float = 0.0,
-    shank_mm: float = 4.5,
+    shank_mm: float = SCREW_MM,
     most_spacing_mm: float = 150.0,
     end_mm: float = 25.0,
     installation_mm: float = INSTALLATION_MM,

@@ -8,7 +8,7 @@ import numpy as np
 
 from movement_core.errors import HeartsideError
 from movement_core.holding.capacity import LEAVE_MM
-from movement_core.holding.end_recipes import BreadboardEnd, batten, breadboard_end
+from movement_core.holding.end_recipes import PEG_MM, BreadboardEnd, batten, breadboard_end
 from movement_core.holding.fasteners import ACROSS, find_kind
 from movement_core.holding.travel import WidthStrain
 from movement_core.piece.hardware_bodies import OPEN_MM, Body, Marker
@@ -17,7 +17,6 @@ from movement_core.piece.top_place import Near
 from movement_core.piece.tops import FoundTop
 from movement_core.wording import say
 
-PEG_MM = 8.0
 PEG_SHARE = 0.4  # of a tenon's length, from its shoulder to its peg (common practice)
 LEAST_CHEEK_MM = 2.0  # a peg must reach into the upper cheek by this (own)
 TENON_ROOM_MM = 1.0  # at the bottom of a mortise (own)

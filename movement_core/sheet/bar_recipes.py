@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import Any
 
 from movement_core.errors import HeartsideError
-from movement_core.holding.end_recipes import batten, breadboard_end
+from movement_core.holding.end_recipes import PEG_MM, SCREW_MM, batten, breadboard_end
 from movement_core.holding.travel import Slot
 from movement_core.piece.top_place import Near
 from movement_core.piece.tops import FoundTop
@@ -35,6 +35,7 @@ def _batten(found: FoundTop, one: Near) -> dict[str, Any]:
     inset = max(0.0, strain.width_mm / 2 - float(one.high[1]), strain.width_mm / 2 + float(one.low[1]))
     made = batten(strain, inset_mm=inset)
     return {
+        "screw_mm": SCREW_MM,
         "screws": [
             {
                 "across_mm": round(screw.across_mm, 1),
@@ -51,13 +52,15 @@ def _batten(found: FoundTop, one: Near) -> dict[str, Any]:
 
 def _end(found: FoundTop, one: Near) -> dict[str, Any]:
     top = found.top
-    assert top is not None
+    assert top is not None and found.strain is not None
     breadth = float(one.high[0] - one.low[0])
     made = breadboard_end(top.strain, found.place.thickness_mm, breadth)
+    expected = breadboard_end(found.strain, found.place.thickness_mm, breadth).proud_mm
     return {
         "tongue_thickness_mm": round(made.tongue_thickness_mm, 1),
         "tongue_depth_mm": round(made.tongue_depth_mm, 1),
         "tenon_length_mm": round(made.tenon_length_mm, 1),
+        "peg_mm": PEG_MM,
         "tenons": [
             {
                 "across_mm": round(tenon.centre_mm, 1),
@@ -72,6 +75,8 @@ def _end(found: FoundTop, one: Near) -> dict[str, Any]:
         "glue_to_mm": round(made.glue_to_mm, 1),
         "proud_driest_mm": round(made.proud_mm[0], 1),
         "proud_wettest_mm": round(made.proud_mm[2], 1),
+        "proud_driest_expected_mm": round(expected[0], 1),
+        "proud_wettest_expected_mm": round(expected[2], 1),
     }
 
 

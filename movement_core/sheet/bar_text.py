@@ -27,9 +27,10 @@ def _block(recipe: Mapping[str, Any], datum: Mapping[str, str]) -> str:
 
 def _batten(name: str, recipe: Mapping[str, Any], datum: Mapping[str, str]) -> tuple[str, list[str], str]:
     head = say(
-        "{part}, a batten: never glued. One plain hole in the middle, the other screws in slots along the batten; "
-        "places from the middle of the top, + toward {other}.",
+        "{part}, a batten: never glued. Screws {screw:g} mm thick: one plain hole in the middle, the others in slots "
+        "along the batten; places from the middle of the top, + toward {other}.",
         part=name,
+        screw=recipe["screw_mm"],
         other=printable(datum["other_edge"]),
     )
     rows = []
@@ -44,7 +45,7 @@ def _batten(name: str, recipe: Mapping[str, Any], datum: Mapping[str, str]) -> t
             )
         rows.append(say("screw {place}: {hole}", place=_place(screw["across_mm"]), hole=hole))
     tail = say(
-        "The top stands {dry:.1f} mm beyond the batten's end when driest, {wet:.1f} when wettest.",
+        "The top stands at least {dry:.1f} mm beyond the batten's end when driest, {wet:.1f} at most when wettest.",
         dry=recipe["overhang_driest_mm"],
         wet=recipe["overhang_wettest_mm"],
     )
@@ -55,12 +56,13 @@ def _breadboard_end(
     name: str, recipe: Mapping[str, Any], datum: Mapping[str, str]
 ) -> tuple[str, list[str], str]:
     head = say(
-        "{part}, a breadboard end: tongue {thick:.0f} mm thick and {deep:.0f} deep, tenons {tenon:.0f} long; glue only "
-        "from {low:+.0f} to {high:+.0f} mm from the middle of the top, + toward {other}.",
+        "{part}, a breadboard end: tongue {thick:.0f} mm thick and {deep:.0f} deep, tenons {tenon:.0f} long, pegs "
+        "{peg:g} mm thick; glue only from {low:+.0f} to {high:+.0f} mm from the middle of the top, + toward {other}.",
         part=name,
         thick=recipe["tongue_thickness_mm"],
         deep=recipe["tongue_depth_mm"],
         tenon=recipe["tenon_length_mm"],
+        peg=recipe["peg_mm"],
         low=recipe["glue_from_mm"],
         high=recipe["glue_to_mm"],
         other=printable(datum["other_edge"]),
@@ -75,9 +77,12 @@ def _breadboard_end(
         for tenon in recipe["tenons"]
     ]
     tail = say(
-        "Cut to the top's width today it stands {dry} when driest, {wet} when wettest, at each edge.",
-        dry=_proud(recipe["proud_driest_mm"]),
-        wet=_proud(recipe["proud_wettest_mm"]),
+        "Cut to the top's width today it stands about {dry:.1f} mm proud when driest and {wet:.1f} short when wettest, "
+        "at each edge; up to {most_dry:.1f} and {most_wet:.1f}, the likely error included.",
+        dry=abs(recipe["proud_driest_expected_mm"]),
+        wet=abs(recipe["proud_wettest_expected_mm"]),
+        most_dry=abs(recipe["proud_driest_mm"]),
+        most_wet=abs(recipe["proud_wettest_mm"]),
     )
     return head, rows, tail
 
@@ -99,9 +104,3 @@ def _room(tenon: Mapping[str, Any], datum: Mapping[str, str]) -> str:
 
 def _place(across: float) -> str:
     return say("in the middle") if abs(across) < 0.5 else say("at {place:+.0f} mm", place=across)
-
-
-def _proud(value: float) -> str:
-    if value >= 0:
-        return say("{size:.1f} mm proud", size=value)
-    return say("{size:.1f} mm short", size=-value)

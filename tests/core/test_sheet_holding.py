@@ -171,7 +171,15 @@ def test_recipes_of_a_batten_and_a_breadboard_end_that_are_drawn():
         end["proud_driest_mm"] > 0 > end["proud_wettest_mm"]
         or end["proud_driest_mm"] > end["proud_wettest_mm"]
     )
+    # the likely error lies between what is expected and the most, and it is told as such
+    assert 0 <= end["proud_driest_expected_mm"] < end["proud_driest_mm"]
+    assert 0 >= end["proud_wettest_expected_mm"] > end["proud_wettest_mm"]
     text = flat(holding_text([entry]))
+    dry, wet = end["proud_driest_expected_mm"], -end["proud_wettest_expected_mm"]
+    assert f"about {dry:.1f} mm proud when driest and {wet:.1f} short when wettest" in text
+    assert f"up to {end['proud_driest_mm']:.1f} and {-end['proud_wettest_mm']:.1f}, the likely error" in text
+    # a slot is of use with the screw or peg that it is for
+    assert "Screws 4.5 mm thick: one plain hole" in text and "pegs 8 mm thick" in text
     assert "Batten, a batten: never glued" in text and "End, a breadboard end" in text and "peg slot" in text
 
 

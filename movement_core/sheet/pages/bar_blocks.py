@@ -48,9 +48,11 @@ def _batten(
         Column(say("Slot along the batten, {unit}", unit=lengths.unit), 1, RIGHT),
         Column(say("Screw today, {unit}", unit=lengths.unit), 1, RIGHT),
     )
+    thick = lengths.near(recipe["screw_mm"], (*at, "screw_mm")).shown
     caption = say(
-        "{head}: never glued. Places + toward {other}; the screw today from the slot's end toward {edge}",
-        head=head, other=isolated(datum["other_edge"]), edge=isolated(datum["edge"]),
+        "{head}: never glued. Screws {screw} {unit} thick. Places + toward {other}; the screw today from the slot's "
+        "end toward {edge}",
+        head=head, screw=thick, unit=lengths.unit, other=isolated(datum["other_edge"]), edge=isolated(datum["edge"]),
     )  # fmt: skip
     return [Table(caption, columns, tuple(rows))]
 
@@ -95,12 +97,16 @@ def _breadboard(
     )
     caption = say("{head}. Datum edge: {edge}", head=head, edge=isolated(datum["edge"]))
     told = tell(
-        "Tongue {thick} {unit} thick and {deep} deep, tenons {long} long. Glue only from {low} to {high} {unit} from "
-        "the middle of the top. Cut to the top's width today, each end of it stands proud (+) or short (−) by {dry} "
-        "when driest and {wet} when wettest.",
+        "Tongue {thick} {unit} thick and {deep} deep, tenons {long} long, pegs {peg} thick. Glue only from {low} to "
+        "{high} {unit} from the middle of the top. Cut to the top's width today, each end of it stands proud (+) or "
+        "short (−) by about {dry} when driest and {wet} when wettest; at most {most_dry} and {most_wet}, the likely "
+        "error included.",
         thick=mm(recipe, at, "tongue_thickness_mm"), deep=mm(recipe, at, "tongue_depth_mm"),
         long=mm(recipe, at, "tenon_length_mm"), low=mm(recipe, at, "glue_from_mm", lengths.signed),
-        high=mm(recipe, at, "glue_to_mm", lengths.signed), dry=mm(recipe, at, "proud_driest_mm", lengths.signed),
-        wet=mm(recipe, at, "proud_wettest_mm", lengths.signed), unit=lengths.unit,
+        high=mm(recipe, at, "glue_to_mm", lengths.signed), peg=mm(recipe, at, "peg_mm"),
+        dry=mm(recipe, at, "proud_driest_expected_mm", lengths.signed),
+        wet=mm(recipe, at, "proud_wettest_expected_mm", lengths.signed),
+        most_dry=mm(recipe, at, "proud_driest_mm", lengths.signed),
+        most_wet=mm(recipe, at, "proud_wettest_mm", lengths.signed), unit=lengths.unit,
     )  # fmt: skip
     return [Table(caption, columns, tuple(rows)), Paragraph(told)]

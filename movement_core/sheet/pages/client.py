@@ -141,13 +141,16 @@ def _bars(material: Material, lengths: Lengths) -> list[Text]:
             at = ("tops", place, "recipes", number)
             ends = []
             for when in ("driest", "wettest"):
-                value = recipe[f"proud_{when}_mm"]
-                figure = _size(lengths, value, (*at, f"proud_{when}_mm"))
+                value, most = recipe[f"proud_{when}_expected_mm"], recipe[f"proud_{when}_mm"]
+                figure = _size(lengths, value, (*at, f"proud_{when}_expected_mm"))
                 way = (
-                    say("longer than the top is wide") if value >= 0 else say("shorter than the top is wide")
+                    say("longer than the top is wide")
+                    if when == "driest"
+                    else say("shorter than the top is wide")
                 )
                 ends.append(
-                    tell("{mm} {unit} {way} at each edge in the {when} time", mm=figure, unit=lengths.unit, way=way,
+                    tell("about {mm}, at most {most} {unit} {way} at each edge in the {when} time", mm=figure,
+                         most=_size(lengths, most, (*at, f"proud_{when}_mm")), unit=lengths.unit, way=way,
                          when=say("driest" if when == "driest" else "dampest"))
                 )  # fmt: skip
             told.append(joined([tell("{name}:", name=isolated(recipe["part"])), joined(ends, ", ")]))

@@ -8000,6 +8000,10 @@
         <translation>kein Teil ist genannt</translation>
     </message>
     <message>
+        <source>no part of wood is longer than its {length:.1f} mm: drawn in inches or metres? Every figure here takes what is drawn for millimetres</source>
+        <translation>kein Teil aus Holz ist länger als seine {length:.1f} mm: in Zoll oder Metern gezeichnet? Alle Zahlen hier nehmen das Gezeichnete als Millimeter</translation>
+    </message>
+    <message>
         <source>no plan {kind!r}</source>
         <translation>kein Plan {kind!r}</translation>
     </message>
@@ -11246,6 +11250,10 @@
     <message>
         <source>write it with --write-known</source>
         <translation>sie mit --write-known schreiben</translation>
+    </message>
+    <message>
+        <source>write percent, such as 9 for 9 %</source>
+        <translation>Prozent schreiben, etwa 9 für 9 %</translation>
     </message>
     <message>
         <source>write the answer into a copy</source>
