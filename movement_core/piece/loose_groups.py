@@ -132,32 +132,46 @@ def _butted(
                 if not any(abs(float(contact.normal @ line)) > SAME_LINE for line in lines):
                     lines.append(contact.normal)
     wood = sum(part.volume_mm3 for index, part in enumerate(parts) if index not in inert)
-    free = {id(joint) for joint in joints if _said_free(joint)}
-    bound = [joint for joint in joints if id(joint) not in free]
+    on_metal = _touched_by_metal(joints, inert)
     found: list[LooseGroup] = []
+    judged: set[frozenset[int]] = set()
     for line in (None, *lines):
 
         def holds(joint: Joint, line: Floats | None = line) -> bool:
-            if joint.kind in (NEAR, RESTS) or not (joint.meeting.contacts or is_firm(joint)):
-                return joint.kind == OVERLAP
+            if joint.kind == OVERLAP:
+                return True
+            if joint.kind in (NEAR, RESTS) or _said_free(joint):
+                return False
+            if not joint.meeting.contacts:
+                return is_firm(joint)
             along = line is not None and all(
                 abs(float(contact.normal @ line)) > SAME_LINE for contact in joint.meeting.contacts
             )
             return not (along and _lies_flat(joint))
 
-        taken = told | {i for group in found for i in group.parts}
-        for one in _standing(parts, bound, inert, apart, holds):
-            # Gaps beside what is said to slide count too, its contacts do not.
-            if len(one.inside) < LEAST_PARTS or one.inside & taken:
+        for one in _standing(parts, joints, inert, apart, holds):
+            inside = frozenset(one.inside)
+            if len(inside) < LEAST_PARTS or inside in judged or inside & told:
                 continue
-            if sum(parts[i].volume_mm3 for i in one.inside) > MOST_SHARE * wood:
+            judged.add(inside)
+            if sum(parts[i].volume_mm3 for i in inside) > MOST_SHARE * wood:
                 continue
-            if any(_holds_more(metal, one.inside, joints) for metal in one.hardware):
+            if any(on_metal[metal] - inside for metal in one.hardware):
                 continue
-            outside = _outside(parts, one)
-            outside += _gaps_said_free(parts, joints, free, one)
-            if _is_loose(one.touched, outside, False):
-                found.append(LooseGroup(frozenset(one.inside), False, butted=True))
+            touched = [(joint, normal) for joint, normal in one.touched if not _said_free(joint)]
+            if _is_loose(touched, one.gaps, False) and _is_loose(touched, _outside(parts, one), False):
+                found.append(LooseGroup(inside, False, butted=True))
+                told = told | inside
+    return found
+
+
+def _touched_by_metal(joints: Sequence[Joint], inert: set[int]) -> dict[int, set[int]]:
+    """Part of metal → what else it touches."""
+    found: dict[int, set[int]] = defaultdict(set)
+    for joint in joints:
+        for metal, other in (joint.parts, joint.parts[::-1]):
+            if metal in inert and joint.meeting.contacts:
+                found[metal].add(other)
     return found
 
 
@@ -170,44 +184,22 @@ def _said_free(joint: Joint) -> bool:
     return joint.origin == CONFIRMED and joint.kind in (SLIDES, RESTS) and joint.meeting.inner is None
 
 
-def _holds_more(metal: int, inside: set[int], joints: Sequence[Joint]) -> bool:
-    """Whether a part of metal touches more than one group."""
-    touched = {i for joint in joints if metal in joint.parts and joint.meeting.contacts for i in joint.parts}
-    return bool(touched - inside - {metal})
-
-
 def _outside(parts: Sequence[Part], one: _Standing) -> list[Floats]:
     """The directions of those gaps beyond which the group does not reach past what stands there."""
+    inside = sorted(one.inside)
     return [
         outward
         for outward, beside in zip(one.gaps, one.beside)
-        if max(_reach(parts[i], outward) for i in one.inside) <= _reach(parts[beside], outward) + REACH_MM
+        if _reach(parts, inside, outward) <= _reach(parts, [beside], outward) + REACH_MM
     ]
 
 
-def _gaps_said_free(
-    parts: Sequence[Part], joints: Sequence[Joint], free: set[int], one: _Standing
-) -> list[Floats]:
-    """The same of gaps between a group and what it is said to slide or rest on."""
-    middle = _middle([parts[i] for i in one.inside])
-    more = _Standing(one.inside, [], [], [], set())
-    for joint in joints:
-        inside = [index in one.inside for index in joint.parts]
-        if id(joint) not in free or sum(inside) != 1:
-            continue
-        sign, beyond = (1.0, joint.parts[1]) if inside[0] else (-1.0, joint.parts[0])
-        for gap in joint.meeting.gaps:
-            outward = sign * gap.normal
-            if gap.surface == FLAT and float((gap.centre - middle) @ outward) > 0:
-                more.gaps.append(outward)
-                more.beside.append(beyond)
-    return _outside(parts, more)
-
-
-def _reach(part: Part, way: Floats) -> float:
-    """How far the box of a part reaches along a direction, mm."""
-    frame = part.frame
-    return float(frame.centre @ way + np.abs(frame.axes @ way) @ frame.size_mm / 2)
+def _reach(parts: Sequence[Part], inside: Sequence[int], way: Floats) -> float:
+    """How far the boxes of some parts reach along a direction, mm."""
+    frames = [parts[index].frame for index in inside]
+    centres, axes = np.array([one.centre for one in frames]), np.array([one.axes for one in frames])
+    sizes = np.array([one.size_mm for one in frames])
+    return float((centres @ way + (np.abs(axes @ way) * sizes).sum(axis=1) / 2).max())
 
 
 def settled(joints: Sequence[Joint], groups: Sequence[LooseGroup]) -> tuple[Joint, ...]:

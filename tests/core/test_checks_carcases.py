@@ -416,6 +416,13 @@ def test_a_drawer_drawn_with_blunt_corners_that_is_said_to_slide():
     assert len(group.parts) == len(DRAWER)
 
 
+def test_what_metal_holds_to_the_rest_is_no_box():
+    bracket = (blocks("bracket", [((100, 300, 20), (150, 400, 40))]), "steel")
+    assert whole([*in_an_apron(), bracket]).loose == ()
+    knob = (blocks("knob", [((190, -50, 30), (210, -20, 50))]), "steel")
+    assert len(whole([*in_an_apron(), knob]).loose) == 1
+
+
 def test_a_drawer_front_that_stands_on_the_edge_of_its_opening():
     """Its opening is cut into one board: it is no panel in a groove, and no tenon in a mortise."""
     apron = blocks("apron", [((-300, -20, -40), (700, 0, 240))], [((0, -20, 0), (400, 0, 200))])
