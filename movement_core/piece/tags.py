@@ -32,6 +32,7 @@ AXES: dict[str, Vector] = {
 CUTS = ("flat", "rift", "quarter")
 MOISTURES = ("glued", "flattened", "fitted")
 GREEN = 30.0
+DRIEST = 2.0  # percent; no wood of furniture was drier when it was worked (own): 0.09 was meant as 9 %
 
 
 @dataclass(frozen=True)
@@ -103,13 +104,14 @@ def _numbers(text: str, count: int, what: str) -> tuple[float, ...]:
     return values
 
 
-def _ranged(low: float, high: float, what: str, unit: str) -> Callable[[str], float]:
+def _ranged(low: float, high: float, what: str, unit: str, todo: str = "") -> Callable[[str], float]:
     def parse(text: str) -> float:
         (value,) = _numbers(text, 1, told(what))
         if not low <= value <= high:
             raise InputError(
                 say("{value:g} {unit} is out of range for {what}", value=value, unit=unit, what=told(what)),
                 allowed=say("{low:g} to {high:g} {unit}", low=low, high=high, unit=unit),
+                todo=told(todo) if todo else "",
             )
         return value
 
@@ -227,7 +229,13 @@ def _kept(text: str) -> Year:
             ) from None
 
 
-_moisture = _ranged(0.0, GREEN, phrase("a moisture content of furniture wood"), "%")
+_moisture = _ranged(
+    DRIEST,
+    GREEN,
+    phrase("a moisture content of furniture wood"),
+    "%",
+    phrase("write percent, such as 9 for 9 %"),
+)
 
 # word → (field of Tags, parser). "built" sets all three moistures.
 WORDS: dict[str, tuple[str, Callable[[str], Any]]] = {

@@ -62,7 +62,7 @@ def file_entry(
             "moisture_percent": _rounded(piece.today_mc),
             "metered": piece.metered_mc is not None,
         },
-        "parts": [part_entry(solved) for solved in piece.parts],
+        "parts": _part_entries(piece),
         "panels": [panel_entry(panel) for panel in (glued_panels(piece) if whole is None else whole.panels)],
         **between_entry(whole),
         "hidden": list(hidden),
@@ -72,6 +72,27 @@ def file_entry(
         ],
         "errors": [{"message": message, "part": ""} for message in errors] + problems,
     }
+
+
+DOLLS_MM = (
+    60.0  # a piece whose longest wooden part is shorter was hardly drawn in millimetres (own judgement)
+)
+
+
+def _part_entries(piece: SolvedPiece) -> list[dict[str, Any]]:
+    """Every part; the longest of wood asks whether the piece was drawn in other units, where it is as small."""
+    entries = [part_entry(solved) for solved in piece.parts]
+    wooden = [entry for entry in entries if entry["kind"] in (None, "wood")]
+    longest = max(wooden, key=lambda entry: max(entry["box_mm"]), default=None)
+    if longest is not None and 0 < max(longest["box_mm"]) < DOLLS_MM:
+        longest["notes"].append(
+            say(
+                "no part of wood is longer than its {length:.1f} mm: drawn in inches or metres? Every figure here "
+                "takes what is drawn for millimetres",
+                length=max(longest["box_mm"]),
+            )
+        )
+    return entries
 
 
 def part_entry(solved: SolvedPart) -> dict[str, Any]:

@@ -69,7 +69,7 @@ def test_words_in_their_own_right_outrank_built():
         ("wood{white oak; heart top}", "heart", "show, back"),
         ("wood{white oak; cut quater}", "cut", "did you mean 'quarter'?"),
         ("wood{white oak; rings 95}", "rings", "0 to 90"),
-        ("wood{white oak; built 85}", "built", "0 to 30"),
+        ("wood{white oak; built 85}", "built", "2 to 30"),
         ("wood{white oak; built nan}", "built", "not a moisture content"),
         ("wood{white oak; pith 5}", "pith", "2 numbers"),
         ("wood{white oak; finish shelac 2}", "finish", "shellac"),
@@ -185,3 +185,12 @@ def test_what_a_label_says_can_be_shown_beside_properties():
         "rings": 10,
         "built": 9,
     }
+
+
+@pytest.mark.parametrize("word", ["built", "glued", "flattened", "fitted"])
+@pytest.mark.parametrize("value", ["0.09", "0,1", "1.9"])
+def test_a_moisture_as_a_fraction_is_refused_with_what_was_meant(word, value):
+    tags = tags_from_text("board", f"x wood{{{word} {value}}}", "label")
+    (problem,) = tags.problems
+    assert "2 to 30 %" in str(problem) and "write percent" in str(problem)
+    assert tags.fitted_mc is None and tags.glued_mc is None

@@ -99,6 +99,21 @@ def test_letters_that_move_the_cursor_and_wide_ones():
     assert shortened("板板板板", 5) == "板板…" and shortened("abc", 3) == "abc"
 
 
+@pytest.mark.parametrize(("scale", "asks"), [(1.0, False), (1 / 25.4, True), (1 / 1000, True)])
+def test_a_piece_drawn_in_inches_or_metres_is_asked_about(scale, asks):
+    sizes = {"Top": (914.0, 508.0, 25.0), "Rail": (700.0, 80.0, 22.0)}
+    solids = [
+        Solid(name, name, box(tuple(size * scale for size in sizes[name])),
+              tags_from_text(name, "x wood{white oak; grain x; show z; cut flat; built 9}", "label"))
+        for name in sizes
+    ]  # fmt: skip
+    year, day = find_year("heated cold-winter home"), datetime.date(2026, 3, 15)
+    entry = file_entry("a.step", solve_piece(parts_of(solids), year, day), [])
+    noted = {part["name"] for part in entry["parts"] if any("inches or metres" in n for n in part["notes"])}
+    assert noted == ({"Top"} if asks else set())
+    assert ("inches or metres" in as_text(entry)) == asks
+
+
 def test_lists():
     assert "Quercus alba" in list_species("oak") and "museum" in list_years()
     for make in (list_species, list_years):
