@@ -10,7 +10,15 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from movement_core.holding.capacity import Capacity, fastener_capacity
-from movement_core.holding.fasteners import ACROSS, Engagement, Kind, engagement, find_kind, fits_travel
+from movement_core.holding.fasteners import (
+    ACROSS,
+    Engagement,
+    Kind,
+    engagement,
+    find_kind,
+    fits_travel,
+    no_room_for_groove,
+)
 from movement_core.holding.free_surface import free_height
 from movement_core.holding.held import ROCKS, TIPS, Held
 from movement_core.holding.model import Anchor, LoadCase, Plate, Point
@@ -154,11 +162,16 @@ def _groups(top: Top, wish: Wish, kind: Kind, refused: list[str]) -> list[tuple[
 
 
 def _kind_for(top: Top, wish: Wish, kind: Kind, rails: list[Rail], refused: list[str]) -> Kind | None:
-    """The wanted kind if it follows the travel everywhere on these rails, else the stand-in, else none."""
+    """The wanted kind if these rails have the wood for it and it follows the travel everywhere on them, else the
+    stand-in, else none."""
     stand_in = find_kind(wish.stand_in) if wish.stand_in else None
     for option in [kind] + ([stand_in] if stand_in and stand_in != kind else []):
         worst = ""
         for rail in rails:
+            too_small = no_room_for_groove(option, rail.breadth_mm, rail.depth_mm)
+            if too_small:
+                worst = f"{rail.name}: {too_small}"
+                continue
             for from_start in (wish.clear_mm, rail.length_mm - wish.clear_mm):
                 across = _inside(top, rail.at(from_start, _aside(rail, option)))[1]
                 moves = travel(top.strain, across, wish.fixed_mm)

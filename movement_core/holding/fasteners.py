@@ -17,6 +17,9 @@ from movement_core.wording import say, word
 
 ALONG, ACROSS = "along", "across"  # which way a rail runs, by the top's grain
 PLATE, CLIP, BUTTON, SLOT, STEEL, HOLE = SHAPES = ("plate", "clip", "button", "slot", "steel", "hole")
+# Down from a rail's top to the groove or mortise of a shape, and its height; the wood left below and behind it (own).
+GROOVES_MM = {BUTTON: (10.0, 6.0), CLIP: (12.0, 3.0)}
+LIP_MM = 5.0
 
 # Ultimate withdrawal over the reference design value of the wood-design standard, whose figure is for loads
 # of years: 15700·G²·D over 2850·G²·D (National Design Specification for Wood Construction, recalled).
@@ -203,6 +206,39 @@ def throw_mm(kind: Kind, rail: str) -> tuple[float, float]:
     if kind.shape == SLOT:  # its slot is cut the way the top moves
         free = None
     return (-math.inf, math.inf) if free is None else (-free, free)
+
+
+def no_room_for_groove(kind: Kind, breadth_mm: float, depth_mm: float | None) -> str:
+    """Why a rail has not the wood for the groove of a kind, with the figures; empty where it has, or needs none.
+
+    Parameters
+    ----------
+    breadth_mm : of the rail, from its inner face. depth_mm : how high it is; None: not known, and not judged.
+    """
+    if kind.groove_mm is None or kind.shape not in GROOVES_MM:
+        return ""
+    drop, high = GROOVES_MM[kind.shape]
+    if depth_mm is not None and depth_mm < drop + high + LIP_MM - 1e-6:
+        return say(
+            "{name}: {depth:.0f} mm high, it needs {least:.0f} ({drop:.0f} down to the groove, {high:.0f} of groove, "
+            "{lip:.0f} below it)",
+            name=word(kind.name),
+            depth=depth_mm,
+            least=drop + high + LIP_MM,
+            drop=drop,
+            high=high,
+            lip=LIP_MM,
+        )
+    if breadth_mm < kind.groove_mm + LIP_MM - 1e-6:
+        return say(
+            "{name}: {breadth:.0f} mm thick, it needs {least:.0f} ({groove:.0f} of groove, {lip:.0f} behind it)",
+            name=word(kind.name),
+            breadth=breadth_mm,
+            least=kind.groove_mm + LIP_MM,
+            groove=kind.groove_mm,
+            lip=LIP_MM,
+        )
+    return ""
 
 
 @dataclass(frozen=True)

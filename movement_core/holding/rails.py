@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -30,7 +30,7 @@ class Rail:
     start_mm, end_mm : ends of its centre line, (along, across), panel frame.
     breadth_mm : of its top. height_mm : of its top above the plane of the support.
     joints_mm : distances from its start of joints to keep clear of (legs, cross-rails), its two ends included
-        by themselves.
+        by themselves. depth_mm : how high the wood of the rail is; None where not known.
     """
 
     name: str
@@ -39,6 +39,7 @@ class Rail:
     breadth_mm: float
     height_mm: float = 0.0
     joints_mm: tuple[float, ...] = ()
+    depth_mm: float | None = None
 
     def __post_init__(self) -> None:
         if not (math.isfinite(self.length_mm) and self.length_mm > 0 and self.breadth_mm > 0):
@@ -76,11 +77,12 @@ class Rail:
 
 @dataclass(frozen=True)
 class Member:
-    """One part near a panel: the outline of its top face seen from above, and how high that lies."""
+    """One part near a panel: the outline of its top face seen from above, how high that lies, and how high it is."""
 
     name: str
     outline_mm: tuple[Point, ...]
     top_mm: float
+    depth_mm: float | None = None
 
 
 @dataclass(frozen=True)
@@ -117,7 +119,8 @@ def what_lies_under(
         bearings.append(Bearing(tuple(map(_point, outline)), height, name=member.name))
         start, end, breadth = _centre_line(outline)
         if math.dist(start, end) >= LEG_SHAPE * breadth:
-            rails.append(Rail(member.name, _point(start), _point(end), breadth, height))
+            ends = _point(start), _point(end)
+            rails.append(Rail(member.name, *ends, breadth, height, depth_mm=member.depth_mm))
     with_joints = []
     for rail in rails:
         joints = [
@@ -127,11 +130,7 @@ def what_lies_under(
             for place in [_crossing(rail, np.asarray(bearing.outline_mm))]
             if place is not None
         ]
-        with_joints.append(
-            Rail(
-                rail.name, rail.start_mm, rail.end_mm, rail.breadth_mm, rail.height_mm, tuple(sorted(joints))
-            )
-        )
+        with_joints.append(replace(rail, joints_mm=tuple(sorted(joints))))
     return Under(tuple(with_joints), tuple(bearings))
 
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from movement_core.holding.fasteners import BUTTON, CLIP, Kind, find_kind
+from movement_core.holding.fasteners import BUTTON, CLIP, GROOVES_MM, Kind, find_kind, no_room_for_groove
 from movement_core.holding.plan_model import Placed, Plan
 from movement_core.holding.rails import Rail
 from movement_core.holding.travel import INSTALLATION_MM
@@ -17,8 +17,9 @@ from movement_core.wording import say
 
 # Sizes of our own choice for what is drawn and cut, mm.
 BUTTON_WIDTH_MM, BUTTON_BEHIND_MM = 30.0, 13.0  # along the rail; behind the screw (common practice)
-BUTTON_DROP_MM, BUTTON_GROOVE_MM, TONGUE_MM = 10.0, 6.0, 5.5  # to the groove; its height; of the tongue
-CLIP_WIDTH_MM, CLIP_DROP_MM, CLIP_GROOVE_MM = 20.0, 12.0, 3.0
+BUTTON_DROP_MM, BUTTON_GROOVE_MM = GROOVES_MM[BUTTON]
+CLIP_DROP_MM, CLIP_GROOVE_MM = GROOVES_MM[CLIP]
+TONGUE_MM, CLIP_WIDTH_MM = 5.5, 20.0  # height of a button's tongue; of a clip along the rail
 DISC_MM, DISC_ROOM_MM, NECK_MM = 16.0, 1.0, 8.0  # of a figure-eight plate; room about it in its recess (own)
 RAIL_SCREW_MM = 20.0  # of a figure-eight plate's screw into its rail (own)
 
@@ -102,7 +103,7 @@ def tongued(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail, one
     wooden = kind.shape == BUTTON
     site.markers.append(Marker(capital(where), kind.kind, number, (*shapes, shank, head), wooden=wooden))
     site.hole_in_top(number, along, across, inside, PILOT_SHARE * kind.shank_mm)
-    if kind.shape == BUTTON and _deep_enough(site, rail, one, kind, BUTTON_DROP_MM + BUTTON_GROOVE_MM):
+    if kind.shape == BUTTON and _deep_enough(site, rail, one, kind):
         least, _, most = _sway(side, placed)
         x0, _ = side.turned(placed.place_mm)
         room = BUTTON_WIDTH_MM / 2 + INSTALLATION_MM / 2
@@ -112,31 +113,19 @@ def tongued(site: Site, number: int, kind: Kind, placed: Placed, rail: Rail, one
         site.cut("mortise", one.solved.part.key, rail.name, number, mortise)
 
 
-def _deep_enough(site: Site, rail: Rail, one: Near, kind: Kind, drop: float) -> bool:
+def _deep_enough(site: Site, rail: Rail, one: Near, kind: Kind) -> bool:
     """Whether a rail has the wood for a groove in its inner face; refuses with words where not."""
-    assert kind.groove_mm is not None
-    height, left = rail.height_mm - float(one.low[2]), rail.breadth_mm - kind.groove_mm
-    if left >= 5.0 and height >= drop + 5.0:
-        return True
-    site.refuse(
-        say(
-            "{rail}, {breadth:.0f} × {height:.0f} mm, is too small for the groove of a {kind}, {deep:.0f} mm "
-            "deep: not cut",
-            rail=rail.name,
-            breadth=rail.breadth_mm,
-            height=height,
-            kind=kind.name,
-            deep=kind.groove_mm,
-        )
-    )
-    return False
+    too_small = no_room_for_groove(kind, rail.breadth_mm, rail.height_mm - float(one.low[2]))
+    if too_small:
+        site.refuse(say("{rail}: {why}; not cut", rail=rail.name, why=too_small))
+    return not too_small
 
 
 def clip_grooves(site: Site, plan: Plan, rails: dict[str, Rail], near: dict[str, Near]) -> None:
     """One groove a rail for each kind of clip on it, from its first to its last."""
     for name, clip in dict.fromkeys((p.rail, p.kind) for p in plan.placed if find_kind(p.kind).shape == CLIP):
         rail, one, kind = rails[name], near[name], find_kind(clip)
-        if not _deep_enough(site, rail, one, kind, CLIP_DROP_MM + CLIP_GROOVE_MM):
+        if not _deep_enough(site, rail, one, kind):
             continue
         assert kind.groove_mm is not None
         ends: list[float] = []

@@ -133,7 +133,10 @@ def _support(
     place: TopPlace, plate: Plate, notes: list[str]
 ) -> tuple[tuple[Rail, ...], tuple[Bearing, ...], bool]:
     """Rails, other bearings, and whether all of it is metal."""
-    members = [Member(one.name, one.outline_mm, float(one.high[2])) for one in place.under]
+    members = [
+        Member(one.name, one.outline_mm, float(one.high[2]), float(one.high[2] - one.low[2]))
+        for one in place.under
+    ]
     under = what_lies_under(plate, members, 0.0)
     on_rails = {rail.name for rail in under.rails}
     bearings = [bearing for bearing in under.bearings if bearing.name not in on_rails]

@@ -138,6 +138,31 @@ def test_kind_that_cannot_make_the_travel_is_refused_with_the_figure():
     assert kinds["front apron"] == "slotted screw" and kinds["left apron"] == "button"
 
 
+@pytest.mark.parametrize(
+    ("kind", "depth", "breadth", "figure"),
+    [
+        ("clip", 17.0, 30.0, "17 mm high, it needs 20 (12 down to the groove, 3 of groove, 5 below it)"),
+        ("clip", 60.0, 14.0, "14 mm thick, it needs 15 (10 of groove, 5 behind it)"),
+        ("button", 20.0, 30.0, "20 mm high, it needs 21 (10 down to the groove, 6 of groove, 5 below it)"),
+    ],
+)
+def test_a_kind_is_refused_where_the_rail_has_not_the_wood_for_its_groove(kind, depth, breadth, figure):
+    low = replace(
+        TABLE,
+        rails=tuple(
+            replace(rail, depth_mm=depth, breadth_mm=breadth) if rail.direction == "across" else rail
+            for rail in TABLE.rails
+        ),
+    )
+    (plan,) = plan_anchors(low, Wish(1.0, (kind,), stand_in=""))
+    across = {rail.name for rail in low.rails if rail.direction == "across"}
+    assert all(placed.rail not in across for placed in plan.placed)
+    assert any(figure in text for text in plan.refused), plan.refused
+    enough = replace(low, rails=tuple(replace(r, depth_mm=21.0, breadth_mm=30.0) for r in low.rails))
+    (plan,) = plan_anchors(enough, Wish(1.0, (kind,), stand_in=""))
+    assert any(placed.rail in across for placed in plan.placed)
+
+
 def test_overloaded_screws_are_a_problem_not_a_plan():
     weak = replace(top(dry=2.5e-4), gravity_12=0.2)
     (plan,) = plan_anchors(weak, Wish(3.0, kinds=("clip",), trade_spacing=False))

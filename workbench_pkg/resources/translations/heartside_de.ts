@@ -7992,6 +7992,10 @@
         <translation>kein Papier heißt {paper!r}</translation>
     </message>
     <message>
+        <source>no part is called {part!r}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no part is chosen</source>
         <translation>kein Teil ist gewählt</translation>
     </message>
@@ -11424,6 +11428,10 @@
         <translation>{command} lässt sich nicht starten: {error}</translation>
     </message>
     <message>
+        <source>{common} of {count} part names are in both reports: are these two different models?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{count} as kept from before</source>
         <translation>{count} wie zuvor behalten</translation>
     </message>
@@ -12224,12 +12232,20 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
         <translation>{name}: Platte {wide:.0f} mm breit, die übliche Praxis endet bei {widest:.0f} mm</translation>
     </message>
     <message>
+        <source>{name}: {breadth:.0f} mm thick, it needs {least:.0f} ({groove:.0f} of groove, {lip:.0f} behind it)</source>
+        <translation>{name}: {breadth:.0f} mm dick, nötig sind {least:.0f} ({groove:.0f} Nut, {lip:.0f} dahinter)</translation>
+    </message>
+    <message>
         <source>{name}: {count} boards edge to edge</source>
         <translation>{name}: {count} Bretter Kante an Kante</translation>
     </message>
     <message>
         <source>{name}: {count} boards edge to edge, {width:.1f} drawn; today {today}, driest {driest}, wettest {wettest}.</source>
         <translation>{name}: {count} Bretter Kante an Kante, {width:.1f} gezeichnet; heute {today}, am trockensten {driest}, am feuchtesten {wettest}.</translation>
+    </message>
+    <message>
+        <source>{name}: {depth:.0f} mm high, it needs {least:.0f} ({drop:.0f} down to the groove, {high:.0f} of groove, {lip:.0f} below it)</source>
+        <translation>{name}: {depth:.0f} mm hoch, nötig sind {least:.0f} ({drop:.0f} bis zur Nut, {high:.0f} Nut, {lip:.0f} darunter)</translation>
     </message>
     <message>
         <source>{name}: {least} to {most} % RH; brings wood to {dry} % in {driest} and {wet} % in {wettest}</source>
@@ -12336,8 +12352,8 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
         <translation>{rail} ist {wide:.0f} mm breit: Ein Langloch von {slot:.1f} mm quer dazu lässt auf jeder Seite {left:.1f} mm; statt dessen eine Leiste oder einen Klotz, an ihre Fläche geschraubt, mit dem Langloch versehen</translation>
     </message>
     <message>
-        <source>{rail}, {breadth:.0f} × {height:.0f} mm, is too small for the groove of a {kind}, {deep:.0f} mm deep: not cut</source>
-        <translation>{rail}, {breadth:.0f} × {height:.0f} mm, ist zu klein für die Nut einer Befestigung ({kind}), {deep:.0f} mm tief: nicht geschnitten</translation>
+        <source>{rail}: {why}; not cut</source>
+        <translation>{rail}: {why}; nicht geschnitten</translation>
     </message>
     <message>
         <source>{recess} runs into {parts}: drive its screw before that is there, or move it aside</source>
