@@ -263,8 +263,13 @@ WORDS: dict[str, tuple[str, Callable[[str], Any]]] = {
 }
 
 
+SIMILAR = (
+    0.78  # of a word that is offered in place of another: "grian" of "grain" is, "faser" of "far" is not
+)
+
+
 def did_you_mean(word: str, choices: Iterable[str]) -> str:
-    near = difflib.get_close_matches(word, list(choices), 1, 0.5)
+    near = difflib.get_close_matches(word, list(choices), 1, SIMILAR)
     return say("did you mean {near!r}?", near=near[0]) if near else ""
 
 

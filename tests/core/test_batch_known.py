@@ -215,3 +215,20 @@ def test_what_is_no_report(tmp_path, capsys, text, said):
     assert code == 2 and said in told.err and "Traceback" not in told.err and told.err.count("\n") == 1
     code, told = run(capsys, tmp_path / "gone.json", good, "--format", "json")
     assert code == 2 and "gone.json" in json.loads(told.out)["errors"][0]["message"]
+
+
+def test_two_different_models_are_taken_for_that(tmp_path, capsys):
+    """Two reports of one model each are paired whatever they are called: most names differing, it asks."""
+    table, chest = [part(f"Top {i}") for i in range(4)], [part(f"Lid {i}") for i in range(5)]
+    paths = []
+    for name, parts in (
+        ("old", table),
+        ("new", [*chest, part("Top 0")]),
+        ("near", [*table[:3], part("New")]),
+    ):
+        paths.append(tmp_path / f"{name}.json")
+        paths[-1].write_text(json.dumps(report(entry(parts=parts))), encoding="utf-8")
+    cli.run(["compare", str(paths[0]), str(paths[1])])
+    assert "1 of 4 part names are in both reports: are these two different models?" in capsys.readouterr().out
+    cli.run(["compare", str(paths[0]), str(paths[2])])
+    assert "different models" not in capsys.readouterr().out

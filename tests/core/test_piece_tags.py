@@ -194,3 +194,8 @@ def test_a_moisture_as_a_fraction_is_refused_with_what_was_meant(word, value):
     (problem,) = tags.problems
     assert "2 to 30 %" in str(problem) and "write percent" in str(problem)
     assert tags.fitted_mc is None and tags.glued_mc is None
+
+
+def test_a_word_that_is_hardly_like_another_is_not_taken_for_it():
+    (problem,) = tags_from_text("board", "x wood{white oak; faser x}", "label").problems
+    assert "'faser'" in str(problem) and "did you mean" not in str(problem)

@@ -9,7 +9,7 @@ import pytest
 from movement_core.errors import InputError
 from movement_core.piece.measured import Measurement
 from workbench_pkg.actions.check import check_document, check_file
-from workbench_pkg.actions.measured import add_measurement, kept_measurements
+from workbench_pkg.actions.measured import add_measurement, kept_measurements, not_one_part
 from workbench_pkg.actions.settings import settings_from_texts
 from workbench_pkg.objects.study import find_study
 
@@ -45,7 +45,7 @@ def test_a_measurement_is_kept_in_the_study_used_by_check_and_undone(doc, top):
 
 
 def test_a_part_that_is_not_there_changes_nothing(doc, top):
-    with pytest.raises(InputError, match="0 parts"):
+    with pytest.raises(InputError, match="no part is called"):
         add_measurement(doc, reading("Bottom"))
     assert find_study(doc) is None
 
@@ -63,3 +63,8 @@ def test_a_table_beside_a_step_file_is_read_and_its_bad_rows_are_told(doc, top, 
     entry = check_file(path, settings_from_texts(None, "2026-01-20", None))
     assert "learned from one measurement" in entry["parts"][0]["facts"]["species"]["reason"]
     assert any("girth" in str(error) for error in entry["errors"])
+
+
+@pytest.mark.parametrize(("count", "said"), [(0, "no part is called 'Top'"), (2, "2 parts are called 'Top'")])
+def test_a_name_of_no_or_of_several_parts_is_told_as_a_sentence(count, said):
+    assert not_one_part(["Rail", *["Top"] * count], "Top") == said

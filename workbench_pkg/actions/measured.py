@@ -28,6 +28,14 @@ from workbench_pkg.objects.measurements import keep_rows, kept_rows
 MEASURED_ENDING = ".measured.csv"
 
 
+def not_one_part(names: Sequence[str], part: str) -> str:
+    """What is said where none or several parts have the name that one was to have."""
+    count = names.count(part)
+    if count == 0:
+        return say("no part is called {part!r}", part=part)
+    return say("{count} parts are called {part!r}", count=count, part=part)
+
+
 def add_measurement(doc: Any, new: Measurement) -> LearnedParts:
     """Keep a measurement with the piece, and tell what is learned with it. One step to undo.
 
@@ -38,7 +46,7 @@ def add_measurement(doc: Any, new: Measurement) -> LearnedParts:
     names = [part.name for part in read.parts]
     if names.count(new.part) != 1:
         raise InputError(
-            say("{count} parts are called {part!r}", count=names.count(new.part), part=new.part),
+            not_one_part(names, new.part),
             where=say("measurement"),
             allowed=", ".join(names),
         )

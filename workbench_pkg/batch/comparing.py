@@ -82,6 +82,20 @@ def compare(old: Mapping[str, Any], new: Mapping[str, Any], tolerance: Tolerance
     return [_compared(path, one, other, tolerance) for path, one, other in _pairs(old["files"], new["files"])]
 
 
+def other_parts(old: Mapping[str, Any], new: Mapping[str, Any]) -> dict[str, tuple[int, int]]:
+    """Models of which most parts have other names than before, so that they may be others altogether.
+
+    Path → how many names are in both, and of how many of the model with fewer parts.
+    """
+    found = {}
+    for path, one, other in _pairs(old["files"], new["files"]):
+        before, after = ({part["name"] for part in (entry or {}).get("parts", [])} for entry in (one, other))
+        common, of = len(before & after), min(len(before), len(after))
+        if 2 * common < of:
+            found[path] = (common, of)
+    return found
+
+
 def _pairs(old: Sequence[Entry], new: Sequence[Entry]) -> Iterator[tuple[str, Entry | None, Entry | None]]:
     before = {entry["path"]: entry for entry in old}
     after = {entry["path"]: entry for entry in new}

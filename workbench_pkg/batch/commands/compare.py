@@ -9,7 +9,7 @@ from typing import Any
 
 from workbench_pkg.batch import values
 from workbench_pkg.batch.answering import ALL_HOLD, FINDINGS, NOT_CHECKED
-from workbench_pkg.batch.comparing import Tolerance, compare, read_report
+from workbench_pkg.batch.comparing import Tolerance, compare, other_parts, read_report
 from workbench_pkg.batch.output import REPORTS, print_json
 from workbench_pkg.batch.shared_words import Shared
 from workbench_pkg.setup.speech import phrase, say, word
@@ -45,7 +45,7 @@ def carry_out(options: argparse.Namespace) -> int:
         report = {"old": str(options.old), "new": str(options.new), "models": models}
         print_json({**REPORTS["compare"], **report, "errors": []})
     else:
-        print(_text(models))
+        print(_text(models, other_parts(old, new)))
     if any(model["errors"] for model in models):
         return NOT_CHECKED
     return FINDINGS if any(model["new"] or _graver(model) for model in models) else ALL_HOLD
@@ -59,8 +59,13 @@ def _graver(model: Mapping[str, Any]) -> bool:
     return any(len(rank) == 2 and rank[1] < rank[0] for rank in ranks)
 
 
-def _text(models: Sequence[Mapping[str, Any]]) -> str:
-    blocks = [block for block in (_block(model) for model in models) if block]
+def _text(models: Sequence[Mapping[str, Any]], others: Mapping[str, tuple[int, int]]) -> str:
+    """``others``: what ``other_parts`` found."""
+    blocks = [
+        _another(block, others.get(model["path"]))
+        for model, block in ((model, _block(model)) for model in models)
+        if block
+    ]
     counts = {name: sum(len(model[name]) for model in models) for name in ("new", "gone", "changed")}
     same = sum(not _block(model) for model in models)
     told = say(
@@ -72,6 +77,19 @@ def _text(models: Sequence[Mapping[str, Any]]) -> str:
     )
     many = say("{count} models, {told}", count=len(models), told=told)
     return "\n\n".join([*blocks, say("1 model, {told}", told=told) if len(models) == 1 else many])
+
+
+def _another(block: str, counts: tuple[int, int] | None) -> str:
+    """What is told of a model, headed by that it may be another one altogether."""
+    if counts is None:
+        return block
+    head, _, rest = block.partition("\n")
+    asked = say(
+        "{common} of {count} part names are in both reports: are these two different models?",
+        common=counts[0],
+        count=counts[1],
+    )
+    return f"{head}\n  {asked}\n{rest}"
 
 
 def _block(model: Mapping[str, Any]) -> str:

@@ -15,7 +15,7 @@ from movement_core.tables import delimiter_of
 from movement_core.wording import say
 from workbench_pkg.actions.beside import find_beside, text_of
 from workbench_pkg.actions.check import table_beside
-from workbench_pkg.actions.measured import MEASURED_ENDING, measured_beside, with_learned
+from workbench_pkg.actions.measured import MEASURED_ENDING, measured_beside, not_one_part, with_learned
 from workbench_pkg.actions.reading import read_piece
 from workbench_pkg.batch.inside.asked import settings_asked
 from workbench_pkg.host.documents import opened
@@ -32,7 +32,7 @@ def carry_out(job: dict[str, Any]) -> dict[str, Any]:
         names = [part.name for part in read.parts]
         if new is not None and names.count(new.part) != 1:
             raise InputError(
-                say("{count} parts are called {part!r}", count=names.count(new.part), part=new.part),
+                not_one_part(names, new.part),
                 where="--part",
                 allowed=", ".join(names),
             )

@@ -2682,6 +2682,10 @@
         <translation>, noch etwa {time}</translation>
     </message>
     <message>
+        <source>, and farther in between: {told}</source>
+        <translation>, dazwischen mehr: {told}</translation>
+    </message>
+    <message>
         <source>, column {column}</source>
         <translation>, Spalte {column}</translation>
     </message>
@@ -3204,8 +3208,8 @@
         <translation>Über die ganze Breite fest geleimt oder geschraubt: {what}.</translation>
     </message>
     <message>
-        <source>Glued panels, mm, free: fixed to nothing</source>
-        <translation>Leimholzplatten, mm, frei: an nichts befestigt</translation>
+        <source>Glued panels, mm, free: fixed to nothing; crown and hollow over the width, by the rings alone</source>
+        <translation>Verleimte Platten, mm, frei: an nichts befestigt; rund und hohl über die Breite, allein durch die Jahrringe</translation>
     </message>
     <message>
         <source>Grain crosses at 1 joint: {told}. The report as JSON lists each with its reason.</source>
@@ -3320,8 +3324,8 @@
         <translation>Heartside: Stückliste schreiben</translation>
     </message>
     <message>
-        <source>Held by nothing it would {dry} on the driest day and {wet} on the wettest day; with its weight on its frame and no fastener it is {worst:.1f} mm out of flat at worst. Wished: {wished:g} mm in every month.</source>
-        <translation>Ohne jeden Halt würde sie am trockensten Tag {dry} und am feuchtesten Tag {wet}; mit ihrem Gewicht auf dem Gestell und ohne Befestigung ist sie schlimmstenfalls um {worst:.1f} mm uneben. Gewünscht: {wished:g} mm in jedem Monat.</translation>
+        <source>Held by nothing, by its rings and by what its faces differ in moisture, it would {dry} on the driest day and {wet} on the wettest day, over its width{farther}; with its weight on its frame and no fastener it is {worst:.1f} mm out of flat at worst, over its whole surface. Wished: {wished:g} mm in every month.</source>
+        <translation>Ohne jeden Halt würde sie durch ihre Jahrringe und den Feuchteunterschied ihrer Seiten am trockensten Tag {dry} und am feuchtesten Tag {wet}, über ihre Breite gemessen{farther}; mit ihrem Gewicht auf dem Gestell und ohne Befestigung ist sie über die ganze Fläche schlimmstenfalls um {worst:.1f} mm uneben. Gewünscht: {wished:g} mm in jedem Monat.</translation>
     </message>
     <message>
         <source>Hidden in the model, and left out: {names}.</source>
@@ -7993,7 +7997,7 @@
     </message>
     <message>
         <source>no part is called {part!r}</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Teil heißt {part!r}</translation>
     </message>
     <message>
         <source>no part is chosen</source>
@@ -10548,6 +10552,10 @@
         <translation>Dicken in einem Verhältnis bis {most_thickness_ratio:g} in einer Platte</translation>
     </message>
     <message>
+        <source>this is for a top that stays where it is: if it opens, as a lid does, fasten it to nothing below it; battens across it, screwed in slots, or breadboard ends keep it flat</source>
+        <translation>das gilt für eine Platte, die liegen bleibt: Lässt sie sich öffnen wie ein Deckel, sie an nichts darunter befestigen; Querleisten, in Langlöchern verschraubt, oder Hirnleisten halten sie eben</translation>
+    </message>
+    <message>
         <source>thread in the wood</source>
         <translation>Gewinde im Holz</translation>
     </message>
@@ -11429,7 +11437,7 @@
     </message>
     <message>
         <source>{common} of {count} part names are in both reports: are these two different models?</source>
-        <translation type="unfinished"></translation>
+        <translation>{common} von {count} Namen der Teile stehen in beiden Berichten: Sind das zwei verschiedene Modelle?</translation>
     </message>
     <message>
         <source>{count} as kept from before</source>
@@ -12394,6 +12402,10 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     <message>
         <source>{screws} screws on {count} sheets of {paper}, full size. Only sheets with something to drill are printed.</source>
         <translation>{screws} Schrauben auf {count} Blättern {paper}, in wahrer Größe. Nur Blätter, auf denen etwas zu bohren ist, werden gedruckt.</translation>
+    </message>
+    <message>
+        <source>{shape} in {month}</source>
+        <translation>im {month} {shape}</translation>
     </message>
     <message>
         <source>{shape} values of {field}</source>
