@@ -152,6 +152,15 @@ def test_a_solid_end_whose_tongues_fill_the_grooves_of_posts(where):
     assert not found(pairs, "end-held-by-a-post", where, dict.fromkeys(joined, kinds.SLIDES))
 
 
+def test_a_solid_end_on_a_grooved_rail_is_held_by_its_posts_all_the_same():
+    """One edge in a groove makes no frame round it: its ends may be glued."""
+    rail = blocks("rail", [((10.0, 45, 30), (34, 455, 66))], [((17.0, 45, 60), (27, 455, 66))])
+    pairs = [*chest_end(), (rail, f"{OAK}; grain y; show x")]
+    low = blocks("end board 0", [((12.0, 45, 66), (32, 455, 200)), ((17.0, 33, 60), (27, 467, 200))])
+    pairs[2] = low, pairs[2][1]
+    assert only(pairs, "end-held-by-a-post").figures["width_mm"] == pytest.approx(410)
+
+
 def chest_front(boards=1, thick=10.0, room=4.0, where=STILL):
     """A panel in grooves all round: its edges in two rails, its ends in two posts, which they fill in thickness."""
     low, high = 17.0, 17.0 + thick

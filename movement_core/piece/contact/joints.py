@@ -7,12 +7,14 @@ Geometry does not show glue. A joint is inferred only where the trade does it on
 from __future__ import annotations
 
 import difflib
+from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
 
 from movement_core.errors import UnknownName
+from movement_core.piece.captured import THIN_BOTTOM_MM
 from movement_core.piece.contact import meetings as shapes
 from movement_core.piece.contact.captives import captives_of
 from movement_core.piece.contact.meetings import Meeting
@@ -160,13 +162,15 @@ def _ends_let_free(parts: Sequence[Part], joints: Sequence[Joint]) -> dict[int, 
     """Joints of thin panels whose edges stand in grooves too, as they are held by their ends in those of others.
 
     That is a panel in a frame or a bottom, which is left free all round; of a glued panel it is enough that one of
-    its boards is held by an edge. A panel that is held by its ends alone stays as it is: a carcase's side, say.
+    its boards is held by an edge. What is thick for a bottom has to be held by both its edges. A panel that is held
+    by its ends alone stays as it is: a carcase's side, say.
     """
     boards = _boards_together(parts, joints)
-    held: dict[int, set[tuple[int, int]]] = {}  # part → (axis, other part) of its sides that are held
+    held: dict[int, set[int]] = defaultdict(set)  # part → what holds its ends
+    edges: dict[int, list[Floats]] = defaultdict(list)  # panel → directions of its edges that are held
     for captive in captives_of([part.frame for part in parts], [joint.meeting for joint in joints], 1):
-        held[captive.part] = {(side.axis, side.other) for side in captive.sides}
-    framed = {boards[part] for part, sides in held.items() if any(axis == 0 for axis, _ in sides)}
+        held[captive.part].update(side.other for side in captive.sides if side.axis == 2)
+        edges[boards[captive.part]] += [side.direction for side in captive.sides if side.axis == 0]
     width: dict[int, float] = {}
     for index, part in enumerate(parts):
         width[boards[index]] = width.get(boards[index], 0.0) + part.frame.width_mm
@@ -178,7 +182,11 @@ def _ends_let_free(parts: Sequence[Part], joints: Sequence[Joint]) -> dict[int, 
         outer = joint.parts[1] if inner == joint.parts[0] else joint.parts[0]
         one = parts[inner]
         thin = one.frame.grain.known and width[boards[inner]] > THIN_PANEL * one.frame.thickness_mm
-        if thin and boards[inner] in framed and (2, outer) in held.get(inner, ()):
+        ways = edges[boards[inner]]
+        framed = bool(ways) and (
+            one.frame.thickness_mm <= THIN_BOTTOM_MM or any(float(way @ ways[0]) < 0 for way in ways)
+        )
+        if thin and framed and outer in held[inner]:
             reason = say(
                 "{inner} is a thin panel in grooves at its edges too, and is left free at its end in {outer} as there",
                 inner=one.name,
