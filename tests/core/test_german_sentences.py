@@ -10,6 +10,7 @@ import pytest
 from movement_core.checks.crossing_grain import crossing_words
 from movement_core.piece.crossing import IF_SOLID
 from movement_core.piece.warp import WarpCase, diagnose
+from movement_core.sheet.pages.room import JAMS, PRESSES
 from movement_core.sheet.warp_text import warp_text
 from movement_core.wood import find_species
 from movement_core.wording import speaking
@@ -69,3 +70,10 @@ def test_a_bottom_that_swells_is_told_in_one_sentence():
 def test_the_groove_of_a_clip_is_told_with_the_points_of_its_screw():
     (told,) = [german for english, german in GERMAN.items() if english.startswith("groove 3 x 10 mm")]
     assert "3 × 10 mm" in told and "0.8 mm" in told
+
+
+def test_no_word_of_the_pages_is_kept_in_english_by_a_name():
+    """Words that are picked by a condition, which no literal names, are looked for in the catalogue."""
+    assert GERMAN[JAMS] == "klemmen" and GERMAN[PRESSES] == "drückt in der Nut"
+    assert GERMAN["dampest"] == "am feuchtesten"
+    assert GERMAN["for weeks above"] == "wochenlang über"

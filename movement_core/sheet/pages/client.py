@@ -151,7 +151,7 @@ def _bars(material: Material, lengths: Lengths) -> list[Text]:
                 ends.append(
                     tell("about {mm}, at most {most} {unit} {way} at each edge in the {when} time", mm=figure,
                          most=_size(lengths, most, (*at, f"proud_{when}_mm")), unit=lengths.unit, way=way,
-                         when=say("driest" if when == "driest" else "dampest"))
+                         when=say("driest") if when == "driest" else say("dampest"))
                 )  # fmt: skip
             told.append(joined([tell("{name}:", name=isolated(recipe["part"])), joined(ends, ", ")]))
     return told

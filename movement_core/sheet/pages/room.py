@@ -23,7 +23,7 @@ Floats = NDArray[np.float64]
 STEEPEST_MC = 1e-3  # percent: a part that swings by less tells nothing of its moisture
 RH = np.arange(1.0, 99.01, 0.1)
 ROOMS_RH = (5.0, 90.0)  # beyond these no room is kept
-PRESSES, BARES, JAMS = phrase("presses in its grooves"), phrase("leaves its groove"), "jam"
+PRESSES, BARES, JAMS = phrase("presses in its grooves"), phrase("leaves its groove"), phrase("jam")
 
 
 @dataclass(frozen=True)

@@ -2555,7 +2555,7 @@
     </message>
     <message>
         <source> and {count} alike</source>
-        <translation> und {count} gleiche</translation>
+        <translation> und {count} weitere gleiche</translation>
     </message>
     <message>
         <source> and {count} more</source>
@@ -3209,7 +3209,7 @@
     </message>
     <message>
         <source>Glued panels, mm, free: fixed to nothing; crown and hollow over the width, by the rings alone</source>
-        <translation>Verleimte Platten, mm, frei: an nichts befestigt; rund und hohl über die Breite, allein durch die Jahrringe</translation>
+        <translation>Leimholzplatten, mm, frei: an nichts befestigt; rund und hohl über die Breite, allein durch die Jahrringe</translation>
     </message>
     <message>
         <source>Grain crosses at 1 joint: {told}. The report as JSON lists each with its reason.</source>
@@ -5352,6 +5352,10 @@
         <translation>feuchter</translation>
     </message>
     <message>
+        <source>dampest</source>
+        <translation>am feuchtesten</translation>
+    </message>
+    <message>
         <source>date</source>
         <translation>Datum</translation>
     </message>
@@ -5977,11 +5981,11 @@
     </message>
     <message>
         <source>for weeks above</source>
-        <translation>wochenlang darüber</translation>
+        <translation>wochenlang über</translation>
     </message>
     <message>
         <source>for weeks below</source>
-        <translation>wochenlang darunter</translation>
+        <translation>wochenlang unter</translation>
     </message>
     <message>
         <source>force</source>
@@ -6453,7 +6457,7 @@
     </message>
     <message>
         <source>hold it nearer to the shoulder: a peg some {near:.0f} mm from it, drawn tight; let the shoulder in a little, undercut it, or ease its edge so that the line does not show; fit it dry</source>
-        <translation>ihn näher an der Brüstung halten: ein Holznagel etwa {near:.0f} mm davon, stramm gezogen; die Brüstung etwas einlassen, unterstechen oder ihre Kante brechen, damit die Fuge nicht auffällt; trocken einpassen</translation>
+        <translation>ihn näher an der Brüstung halten: ein Holznagel etwa {near:.0f} mm davon, stramm gezogen; die Brüstung etwas einlassen, hinterschneiden oder ihre Kante brechen, damit die Fuge nicht auffällt; trocken einpassen</translation>
     </message>
     <message>
         <source>hold it with battens in slots, sliding dovetails or breadboard ends; or rip it and glue it up, or use quarter-sawn wood</source>
@@ -7052,6 +7056,10 @@
         <translation>bekannt ist nur ein Bereich: {what}</translation>
     </message>
     <message>
+        <source>jam</source>
+        <translation>klemmen</translation>
+    </message>
+    <message>
         <source>jams</source>
         <translation>klemmt</translation>
     </message>
@@ -7221,7 +7229,7 @@
     </message>
     <message>
         <source>leaves its groove</source>
-        <translation>verlässt ihre Nut</translation>
+        <translation>verlässt die Nut</translation>
     </message>
     <message>
         <source>left</source>
@@ -8709,7 +8717,7 @@
     </message>
     <message>
         <source>presses in its grooves</source>
-        <translation>drückt in ihren Nuten</translation>
+        <translation>drückt in der Nut</translation>
     </message>
     <message>
         <source>pressing stops</source>
@@ -12049,7 +12057,7 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
     </message>
     <message>
         <source>{name} and {count} alike</source>
-        <translation>{name} und {count} gleiche</translation>
+        <translation>{name} und {count} weitere gleiche</translation>
     </message>
     <message>
         <source>{name} cannot be {value!r}</source>
