@@ -176,7 +176,7 @@ def _plan_entry(plan: Plan, plans: TopPlans) -> dict[str, Any]:
 
 
 def _remarks(plan: Plan, plans: TopPlans) -> list[str]:
-    """Slots that leave too little of the rail beside them."""
+    """Slots that leave too little of the rail beside them, rails without a fastener, what a lid needs instead."""
     top = plans.found.top
     assert top is not None
     breadth = {rail.name: rail.breadth_mm for rail in top.rails if rail.direction != ACROSS}
@@ -198,6 +198,13 @@ def _remarks(plan: Plan, plans: TopPlans) -> list[str]:
     empty = [rail.name for rail in top.rails if all(p.rail != rail.name for p in plan.placed)]
     if empty and plan.placed:
         found.append(say("no fastener on {rails}", rails=", ".join(empty)))
+    if plan.placed and not plans.found.place.tied:
+        found.append(
+            say(
+                "this is for a top that stays where it is: if it opens, as a lid does, fasten it to nothing below it; "
+                "battens across it, screwed in slots, or breadboard ends keep it flat"
+            )
+        )
     return found
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from movement_core.air.year import MONTHS
 from movement_core.holding.plan_words import case_told
 from movement_core.piece.top_shapes import DRIEST, TODAY, WETTEST
 from movement_core.sheet.bar_text import bar_lines
@@ -15,6 +16,7 @@ from movement_core.sheet.text import printable
 from movement_core.wording import say, word
 
 MOST_PROBLEMS = 4
+FARTHER_MM = 0.1  # so much farther than on the driest or wettest day is told
 
 
 def holding_text(entries: Sequence[Mapping[str, Any]]) -> str:
@@ -86,18 +88,32 @@ def _moistures(entry: Mapping[str, Any]) -> str:
 
 
 def _by_itself(entry: Mapping[str, Any]) -> str:
-    shapes = {}
+    shapes, on_days = {}, [0.0]
     for day in (DRIEST, WETTEST):
         values = [value for name, value in entry["free_departure_mm"].items() if name.split(",")[0] == day]
         shapes[day] = _shape(values)
+        on_days += values
     return say(
-        "Held by nothing it would {dry} on the driest day and {wet} on the wettest day; with its weight on its frame "
-        "and no fastener it is {worst:.1f} mm out of flat at worst. Wished: {wished:g} mm in every month.",
+        "Held by nothing, by its rings and by what its faces differ in moisture, it would {dry} on the driest day and "
+        "{wet} on the wettest day, over its width{farther}; with its weight on its frame and no fastener it is "
+        "{worst:.1f} mm out of flat at worst, over its whole surface. Wished: {wished:g} mm in every month.",
+        farther=_farther(entry["free_departure_mm"], on_days),
         dry=shapes[DRIEST],
         wet=shapes[WETTEST],
         worst=max(entry["unheld_out_of_flat_mm"].values()),
         wished=entry["wish"]["flatness_mm"],
     )
+
+
+def _farther(free: Mapping[str, float], on_days: Sequence[float]) -> str:
+    """Of the months those in which it goes farthest, where that is farther than on the driest and the wettest day."""
+    told = []
+    for sign, reached in ((1, max(on_days)), (-1, -min(on_days))):
+        name = max(free, key=lambda case: sign * free[case])
+        month = name.split(",")[0]
+        if month in MONTHS and sign * free[name] - reached >= FARTHER_MM:
+            told.append(say("{shape} in {month}", shape=_shape([free[name]]), month=word(month)))
+    return say(", and farther in between: {told}", told=", ".join(told)) if told else ""
 
 
 def _rests(entry: Mapping[str, Any]) -> str:

@@ -190,7 +190,11 @@ def _panels(panels: Sequence[Mapping[str, Any]]) -> list[str]:
             wettest=_size(panel, "wettest"),
         )
         lines.append(_wrapped(f"{about} {_profile(panel)}", "  "))
-    return [say("Glued panels, mm, free: fixed to nothing") + "\n" + "\n".join(lines)]
+    return [
+        say("Glued panels, mm, free: fixed to nothing; crown and hollow over the width, by the rings alone")
+        + "\n"
+        + "\n".join(lines)
+    ]
 
 
 def _profile(panel: Mapping[str, Any]) -> str:

@@ -8,11 +8,14 @@ import pytest
 
 from movement_core.checks import all_findings
 from movement_core.holding.plan_words import case_told
+from movement_core.piece.top_plan import plan_top
+from movement_core.piece.tops import find_tops
 from movement_core.sheet.entry import file_entry
+from movement_core.sheet.holding import plans_entry
 from movement_core.sheet.holding_text import holding_text
 from movement_core.sheet.text import as_text, shortened
 from tests.core.contact_solids import blocks
-from tests.core.tables import UP
+from tests.core.tables import UP, Made, frame, solved, top
 from tests.core.test_pages_holding import tops
 from tests.core.whole_pieces import OAK, whole
 
@@ -67,6 +70,25 @@ def test_fasteners_that_are_drawn_are_told_with_what_they_leave():
 )  # fmt: skip
 def test_what_it_would_do_free(shapes, words):
     assert words in said(free_departure_mm=shapes)
+
+
+def test_each_figure_of_a_cup_says_what_it_is_of():
+    shapes = {"November": 2.7, "May": -1.14, "driest day": 1.2, "wettest day": -1.1}
+    told = said(free_departure_mm=shapes)
+    # what the months' sentences tell is farther than on the two days: that is told here too, and only that
+    assert "over its width, and farther in between: crown 2.7 mm in November; with its weight" in told
+    assert "out of flat at worst, over its whole surface" in told
+    assert "farther" not in said(free_departure_mm={**shapes, "November": 1.25})
+
+
+def test_what_a_lid_needs_is_told_where_nothing_is_drawn_that_ties_the_top_down():
+    lid = "if it opens, as a lid does, fasten it to nothing below it"
+    assert lid in said()
+    button = Made("Button", (35, 30, 20), (-377, 60, 690), "hard maple; grain x; cut flat; built 9")
+    (tied,) = find_tops(solved([*top(UP), *frame(), button]))
+    assert lid not in re.sub(
+        r"\s+", " ", holding_text([plans_entry(plan_top(tied, kinds=("slotted screw",)))])
+    )
 
 
 FIXED = {
