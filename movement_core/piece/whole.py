@@ -16,8 +16,8 @@ from movement_core.piece.contact.captives import Captive, captives_of
 from movement_core.piece.contact.carried import Positions, carried_positions
 from movement_core.piece.contact.contacts import contacts_of
 from movement_core.piece.contact.found import REACH_MM, Touching
-from movement_core.piece.contact.joints import Joint, joints_of
-from movement_core.piece.contact.meetings import meetings_of
+from movement_core.piece.contact.joints import CONFIRMED, SLIDES, Joint, joints_of
+from movement_core.piece.contact.meetings import NEAR, meetings_of
 from movement_core.piece.contact.rays import Kernel
 from movement_core.piece.crossing import Crossing, crossings_of
 from movement_core.piece.loose_groups import MOST_SHARE, LooseGroup, loose_groups, settled
@@ -124,8 +124,21 @@ class WholePiece:
         return self.parts[index].part.name
 
     def is_between_groups(self, one: int, other: int) -> bool:
-        """Whether a door, drawer or the like ends between two parts: only one of them belongs to it."""
-        return any((one in group.parts) != (other in group.parts) for group in self.loose)
+        """Whether a door, drawer or the like ends between two parts: only one of them belongs to it.
+
+        So it does too where the maker said that the one slides past the other, and there is nothing but a gap.
+        """
+        return frozenset((one, other)) in self._said_to_slide or any(
+            (one in group.parts) != (other in group.parts) for group in self.loose
+        )
+
+    @cached_property
+    def _said_to_slide(self) -> frozenset[frozenset[int]]:
+        return frozenset(
+            frozenset(joint.parts)
+            for joint in self.joints
+            if joint.kind == SLIDES and joint.origin == CONFIRMED and joint.meeting.shape == NEAR
+        )
 
     def _panel_of(self) -> dict[int, int]:
         """Index of a board → number of the glued panel that it is part of."""

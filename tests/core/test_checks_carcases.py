@@ -8,6 +8,7 @@ from movement_core.checks.back_panels import back_panels
 from movement_core.checks.stable_cores import bow_mm
 from movement_core.piece.contact import joints as kinds
 from movement_core.piece.limits import limit
+from movement_core.sheet.between import between_entry
 from tests.core.contact_solids import STILL, blocks
 from tests.core.test_checks_whole import CASE, GLUED, drawer
 from tests.core.whole_pieces import OAK, TURNED, found, only, whole
@@ -423,6 +424,18 @@ def test_a_drawer_drawn_with_blunt_corners_that_is_said_to_slide():
     }
     (group,) = whole(in_an_apron(on_runners=True), confirmed=said).loose
     assert len(group.parts) == len(DRAWER)
+
+
+def test_a_gap_past_which_something_is_said_to_slide_is_one_that_works():
+    """A drawer drawn as one solid is no box of parts: the maker's word makes its gap one that has to stay open."""
+    apron = blocks("apron", [((-300, -20, -40), (700, 2, 120))], [((0, -20, 0), (400, 2, 80))])
+    box = blocks("box", [((0.3, -20, 0.25), (399.7, 0, 79.75))])
+    pairs = [(apron, f"{OAK}; grain x; show -y"), (box, f"{OAK}; grain x; show -y")]
+    assert not found(pairs, "inset-jams")
+    said = {("apron", "box"): kinds.SLIDES}
+    assert only(pairs, "inset-jams", confirmed=said).severity == "jams"
+    (gap,) = {entry["works"] for entry in between_entry(whole(pairs, confirmed=said))["gaps"]}
+    assert gap
 
 
 def test_what_metal_holds_to_the_rest_is_no_box():
