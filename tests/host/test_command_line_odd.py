@@ -169,7 +169,7 @@ def test_annotate_says_what_it_wrote(folder):
     ("typed_", "said"),
     [
         ("8 --thickness 0", "1 to 300 mm"),
-        ("8 --thickness nan", "1 to 300 mm"),
+        ("8 --thickness nan", "is no length"),
         ("8 --thickness=-5", "1 to 300 mm"),
         ("8 --thickness 1e9", "1 to 300 mm"),
         ("8 --thickness 27 --room 20/0.5", "write 50"),
