@@ -112,18 +112,18 @@ def _left_through(thickness_mm: float, rate: float, show: float, back: float) ->
     """
     if show + back == 0:
         return np.ones(LONGEST_MEMORY_YEARS * DAYS)
-    depth = thickness_mm if min(show, back) == 0 else thickness_mm / 2
-    slowest = (
+    depth = (
+        thickness_mm * max(show, back) / (show + back)
+    )  # that the quicker face has to fill: half, or all of it
+    memory = (
         depth**2 / rate * (0.41 + rate / (max(show, back) * depth))
     )  # days to 1/e, once a step is long past
-    if min(show, back) > 0:
-        slowest = max(slowest, depth**2 / rate * (0.41 + 2 * rate / ((show + back) * depth)))
-    years = int(np.clip(np.ceil(MEMORIES * slowest / DAYS), 1, LONGEST_MEMORY_YEARS))
+    years = int(np.clip(np.ceil(MEMORIES * memory / DAYS), 1, LONGEST_MEMORY_YEARS))
     finer = max(1, MOST_STEPS_A_DAY // years)
     step = np.zeros(finer * years * DAYS)
     step[0] = 1.0
     fields = [np.array([[figure]]) for figure in (thickness_mm, rate / finer, show / finer, back / finer)]
     left = (1 - np.cumsum(solve_harmonics(fields, step, step)[0][0, 0])).reshape(-1, finer)
-    middle = (left[:, (finer - 1) // 2] + left[:, finer // 2]) / 2
+    middle = np.asarray((left[:, (finer - 1) // 2] + left[:, finer // 2]) / 2, dtype=np.float64)
     middle.flags.writeable = False
     return middle
