@@ -41,7 +41,7 @@ def between_lines(entry: Mapping[str, Any]) -> list[str]:
             alike.setdefault(_figures(gap), []).append(" | ".join(gap["parts"]))
     if alike:
         heading = (say("leave today"), say("becomes"), say("as drawn"), say("is then"), say("between"))
-        lines.append(say("Gaps round doors and drawers that move, mm"))
+        lines.append(say("Gaps round doors, drawers and lids that move, mm"))
         lines += _table([heading, *((*figures, _some(pairs)) for figures, pairs in alike.items())])
     return lines
 

@@ -3196,8 +3196,8 @@
         <translation>Fugen</translation>
     </message>
     <message>
-        <source>Gaps round doors and drawers that move, mm</source>
-        <translation>Fugen um Türen und Schubladen, die sich ändern, mm</translation>
+        <source>Gaps round doors, drawers and lids that move, mm</source>
+        <translation>Fugen um Türen, Schubladen und Deckel, die sich ändern, mm</translation>
     </message>
     <message>
         <source>Gaps to leave today</source>
