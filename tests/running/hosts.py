@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from tests.running import venvs
-from tests.running.places import ROOT, cache_folder, fresh, tool_environment
+from tests.running.places import ONE_THREAD, ROOT, cache_folder, fresh, tool_environment
 from tests.running.suites import Job, what_to_run
 from workbench_pkg.setup import SetupError, find_host, link_project
 from workbench_pkg.setup.hostrun import HOST_PACKAGES
@@ -91,6 +91,7 @@ def variables(out: str) -> dict[str, str]:
         "HEARTSIDE_TEST_OUTPUT": out,
         "QTWEBENGINE_DISABLE_SANDBOX": "1",  # Qt's browser part refuses to start as root otherwise
         "LIBGL_ALWAYS_SOFTWARE": "1",
+        **ONE_THREAD,
     }
 
 

@@ -8,6 +8,9 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 
+ONE_THREAD = {"OPENBLAS_NUM_THREADS": "1", "OMP_NUM_THREADS": "1"}
+"""Variables of every suite: several run side by side, and linear algebra on more threads than processors mostly waits."""
+
 
 def cache_folder() -> Path:
     """Folder for environments and hosts that are built once and reused."""
@@ -46,4 +49,5 @@ def tool_environment() -> dict[str, str]:
         "MPLCONFIGDIR": str(scratch / "matplotlib"),
         "RUFF_CACHE_DIR": str(scratch / "ruff"),
         "MYPY_CACHE_DIR": str(scratch / "mypy"),
+        **ONE_THREAD,
     }

@@ -21,7 +21,8 @@ HOST_SUITES = ("host", "gui")
 SUITES = (*PYTEST_SUITES, *TOOL_SUITES, *HOST_SUITES)
 """Every suite; all but the benchmarks run when none is named."""
 
-LIMIT_S = 40 * 60  # a suite that hangs; the slowest takes half of it where two run beside each other on two cores
+LIMIT_S = 40 * 60
+"""For a suite that hangs: the slowest takes half of it where two run side by side on two cores."""
 
 
 @dataclass(frozen=True)
