@@ -9,7 +9,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 
 ONE_THREAD = {"OPENBLAS_NUM_THREADS": "1", "OMP_NUM_THREADS": "1"}
-"""Variables of every suite: several run side by side, and linear algebra on more threads than processors mostly waits."""
+"""Of every suite: several run side by side, and linear algebra on more threads than processors mostly waits."""
 
 
 def cache_folder() -> Path:
