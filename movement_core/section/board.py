@@ -17,6 +17,8 @@ from movement_core.section.rings import Rings
 from movement_core.wording import phrase, say, word
 
 Surface = Literal["middle", "show", "back"]
+HEIGHTS = {"middle": 0.0, "show": 0.5, "back": -0.5}  # above mid-thickness, in thicknesses
+MOST_SAMPLES = 1_000_000
 # What a board may measure: anything beyond is a slip of the unit (own judgement).
 WIDTH_MM = (0.1, 5000.0)
 THICKNESS_MM = (0.1, 1000.0)
@@ -198,8 +200,13 @@ class Board:
 
     def strains(self, mc_change: ArrayLike) -> tuple[Floats, Floats]:
         """Radial and tangential strain for changes of MC (…), percent points, offset included."""
-        change = numbers(mc_change, phrase("moisture change"), where=self.where) + self.mc_offset
-        if change.size and not -100.0 <= change.min() <= change.max() <= 100.0:
+        try:
+            change = np.asarray(mc_change, dtype=np.float64) + self.mc_offset
+            usable = bool((np.abs(change) <= 100.0).all())
+        except (TypeError, ValueError):
+            usable = False
+        if not usable:  # what costs is asked only now
+            change = numbers(mc_change, phrase("moisture change"), where=self.where) + self.mc_offset
             raise InputError(
                 say("moisture change from {min:g} to {max:g} points", min=change.min(), max=change.max()),
                 where=self.where,
@@ -229,8 +236,10 @@ class Board:
         -------
         (…, N, 2) mm: x along the chord from its middle, y above it (positive: crown).
         """
-        line = _unit_line(checked_samples(samples, self.where)) * self.width_mm
-        line[:, 1] = surface_height(surface, self.where) * self.thickness_mm
+        if type(samples) is not int or not 2 <= samples <= MOST_SAMPLES or surface not in HEIGHTS:
+            samples = checked_samples(samples, self.where)
+            surface_height(surface, self.where)
+        line = _unit_line(samples, HEIGHTS[surface]) * (self.width_mm, self.thickness_mm)
         return from_chord(self.moved(line, mc_change))
 
     def turned(self, *, over: bool = False, end_for_end: bool = False) -> Board:
@@ -248,9 +257,9 @@ class Board:
 
 
 @lru_cache(maxsize=32)
-def _unit_line(samples: int) -> Floats:
-    """(samples, 2) evenly spaced along x from −½ to ½, y = 0."""
-    line = np.zeros((samples, 2))
+def _unit_line(samples: int, height: float) -> Floats:
+    """(samples, 2) evenly spaced along x from −½ to ½, y at a height in thicknesses above the middle."""
+    line = np.full((samples, 2), height)
     line[:, 0] = np.linspace(-0.5, 0.5, samples)
     line.flags.writeable = False
     return line
@@ -258,7 +267,7 @@ def _unit_line(samples: int) -> Floats:
 
 def checked_samples(samples: int, where: str, least: int = 2) -> int:
     """A number of samples that can show the shape."""
-    if int(samples) != samples or not least <= samples <= 1_000_000:
+    if int(samples) != samples or not least <= samples <= MOST_SAMPLES:
         raise InputError(
             say("{samples!r} samples", samples=samples),
             where=word(where),
@@ -270,12 +279,11 @@ def checked_samples(samples: int, where: str, least: int = 2) -> int:
 
 def surface_height(surface: str, where: str) -> float:
     """Height of a named surface above mid-thickness, in thicknesses."""
-    heights = {"middle": 0.0, "show": 0.5, "back": -0.5}
-    if surface not in heights:
+    if surface not in HEIGHTS:
         raise InputError(
             say("surface {surface!r}", surface=surface),
             where=word(where),
-            allowed=", ".join(heights),
+            allowed=", ".join(HEIGHTS),
             todo=say("name one of these"),
         )
-    return heights[surface]
+    return HEIGHTS[surface]
