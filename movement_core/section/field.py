@@ -170,11 +170,8 @@ def _refuse_surrounded(angle: Floats, pith: Floats) -> None:
 
 def from_chord(points: Floats) -> Floats:
     """(…, N, 2) points measured from the chord first → last: x along it from its middle, y to its left."""
-    x, y = points[..., 0], points[..., 1]
-    chord_x, chord_y = x[..., -1:] - x[..., :1], y[..., -1:] - y[..., :1]
-    length = np.hypot(chord_x, chord_y)
-    e_x, e_y = chord_x / length, chord_y / length
-    x, y = x - x[..., :1] - 0.5 * chord_x, y - y[..., :1] - 0.5 * chord_y
-    out = np.empty(points.shape)
-    out[..., 0], out[..., 1] = x * e_x + y * e_y, y * e_x - x * e_y
-    return out
+    at = np.ascontiguousarray(points, dtype=np.float64).view(np.complex128)[..., 0]  # x + iy
+    first = at[..., :1]
+    chord = at[..., -1:] - first
+    turned = (at - first - 0.5 * chord) * (chord.conj() / np.abs(chord))
+    return turned.view(np.float64).reshape(points.shape)
