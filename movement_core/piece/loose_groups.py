@@ -7,7 +7,7 @@ on its runner is not taken for a glued joint.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -33,7 +33,7 @@ OPPOSITE = -0.9
 LEAST_PARTS = 2  # a single board in a gap may be a cleat that is glued: it is left unknown
 SAME_LINE = 0.99  # cosine: contacts that look along one line, either way
 REACH_MM = 0.5  # a box reaches no further than this past what stands beside it (own judgement)
-MOST_SHARE = 0.5  # what is more than this of the wood is the piece that stands there, and no box in it
+MOST_SHARE = 0.5  # of the wood (own judgement)
 
 
 @dataclass(frozen=True)
@@ -131,8 +131,7 @@ def _butted(
             for contact in joint.meeting.contacts:
                 if not any(abs(float(contact.normal @ line)) > SAME_LINE for line in lines):
                     lines.append(contact.normal)
-    wood = sum(part.volume_mm3 for index, part in enumerate(parts) if index not in inert)
-    on_metal = _touched_by_metal(joints, inert)
+    wood, on_metal = wood_mm3(parts), _touched_by_metal(joints, inert)
     found: list[LooseGroup] = []
     judged: set[frozenset[int]] = set()
     for line in (None, *lines):
@@ -154,7 +153,7 @@ def _butted(
             if len(inside) < LEAST_PARTS or inside in judged or inside & told:
                 continue
             judged.add(inside)
-            if sum(parts[i].volume_mm3 for i in inside) > MOST_SHARE * wood:
+            if is_most(wood, inside):
                 continue
             if any(on_metal[metal] - inside for metal in one.hardware):
                 continue
@@ -163,6 +162,17 @@ def _butted(
                 found.append(LooseGroup(inside, False, butted=True))
                 told = told | inside
     return found
+
+
+def wood_mm3(parts: Sequence[Part]) -> list[float]:
+    """Volume of each part, 0 of what is metal, glass or stone."""
+    inert = (part.species.value is not None and part.species.value.kind == "inert" for part in parts)
+    return [0.0 if still else part.volume_mm3 for part, still in zip(parts, inert)]
+
+
+def is_most(wood: Sequence[float], inside: Collection[int]) -> bool:
+    """Whether some parts are more than half of the wood of a piece: they are what stands there, and no box in it."""
+    return sum(wood[index] for index in inside) > MOST_SHARE * sum(wood)
 
 
 def _touched_by_metal(joints: Sequence[Joint], inert: set[int]) -> dict[int, set[int]]:

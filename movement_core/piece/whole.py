@@ -20,7 +20,7 @@ from movement_core.piece.contact.joints import CONFIRMED, SLIDES, Joint, joints_
 from movement_core.piece.contact.meetings import NEAR, meetings_of
 from movement_core.piece.contact.rays import Kernel
 from movement_core.piece.crossing import Crossing, crossings_of
-from movement_core.piece.loose_groups import MOST_SHARE, LooseGroup, loose_groups, settled
+from movement_core.piece.loose_groups import LooseGroup, is_most, loose_groups, settled, wood_mm3
 from movement_core.piece.panels import GluedPanel, glued_panels
 from movement_core.piece.restrained import Restrained, gap_years, restrained
 from movement_core.piece.solve import SolvedPart, SolvedPiece
@@ -104,16 +104,9 @@ class WholePiece:
 
     @cached_property
     def boxes(self) -> tuple[LooseGroup, ...]:
-        """The loose groups that are in the piece, as drawers are: none that is most of its wood, a chest under its lid,
-        say."""
-        wood = [
-            0.0
-            if solved.part.species.value and solved.part.species.value.kind == "inert"
-            else solved.part.volume_mm3
-            for solved in self.parts
-        ]
-        most = MOST_SHARE * sum(wood)
-        return tuple(group for group in self.loose if sum(wood[index] for index in group.parts) <= most)
+        """The loose groups that are in the piece, as drawers are: none that is most of it, as a chest under its lid."""
+        wood = wood_mm3([solved.part for solved in self.parts])
+        return tuple(group for group in self.loose if not is_most(wood, group.parts))
 
     @cached_property
     def index(self) -> Mapping[str, int]:
