@@ -133,7 +133,7 @@ def finish(
         if getattr(asked, name) is None:
             setattr(asked, name, quick if asked.quick else whole)
     measured = measure(asked)
-    print(*(one.line() for one in (*measured.curves, *measured.rows)), sep="\n")
+    print(*[curve.line() for curve in measured.curves], *[row.line() for row in measured.rows], sep="\n")
     for text in measured.left_out:
         print("LEFT OUT:", text)
     if asked.kept:

@@ -44,11 +44,12 @@ class Bytes(io.TextIOWrapper):
     """Text written in an encoding, as a terminal or a file takes it."""
 
     def __init__(self, encoding="utf-8"):
-        super().__init__(io.BytesIO(), encoding=encoding, newline="")
+        self.kept = io.BytesIO()
+        super().__init__(self.kept, encoding=encoding, newline="")
 
     def text(self):
         self.flush()
-        return self.buffer.getvalue().decode(self.encoding)
+        return self.kept.getvalue().decode(self.encoding)
 
 
 def written(name, entries=ENTRIES, encoding="utf-8"):

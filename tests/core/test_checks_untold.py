@@ -17,6 +17,7 @@ from movement_core.piece.whole import whole_piece
 from movement_core.sheet.entry import file_entry
 from tests.core import test_checks_breadboards as breadboards
 from tests.core import test_checks_carcases as carcases
+from tests.core import test_checks_drawers as drawers
 from tests.core import test_checks_fittings as fittings
 from tests.core import test_checks_leaves as leaves
 from tests.core import test_checks_tenons as tenons
@@ -72,7 +73,7 @@ CASES = [
     (carcases.web_frame(0.0), None, "web-frame-across-the-side", {"side left", "side right"}),
     (carcases.web_frame(0.0), None, "web-frame-across-the-side", {"runner"}),
     (carcases.shelved(f"{carcases.OAK}; grain y; show z"), None, "shelf-across-the-side", {"side left", "side right"}),
-    (carcases.under_a_rail(0.5), carcases.JOINED, "drawer-height-jams", {"side left", "side right", "front", "back"}),
+    (drawers.under_a_rail(0.5), drawers.JOINED, "drawer-height-jams", {"side left", "side right", "front", "back"}),
     (*breadboards.top(13.0), "breadboard-proud", {"board"}),
     (*breadboards.top(4.0, tongue=(20.5, 379.5), **breadboards.CLOSED), "breadboard-tongue-binds", {"board"}),
     (*breadboards.top(8.0, pegs=(50.0, 200.0, 350.0)), "breadboard-peg-binds", {"board"}),

@@ -23,6 +23,7 @@ from movement_core.holding.fasteners import (
     throw_mm,
 )
 from movement_core.sources import PROVENANCES
+from movement_core.tables import rows
 
 
 @settings(max_examples=100, deadline=None)
@@ -182,7 +183,7 @@ def test_every_kind_has_a_known_shape_and_stands_in_the_readme(monkeypatch):
     told = readme.split("`--kind` names kinds to compare", 1)[1].split(")", 1)[0]
     assert [kind for kind in all_kinds() if f"`{kind.kind}`" not in told] == []
     assert {kind.shape for kind in all_kinds()} == set(SHAPES)
-    broken = [{**row, "shape": "hook"} for row in fasteners.rows("fastener_kinds")]
+    broken = [{**row, "shape": "hook"} for row in rows("fastener_kinds")]
     monkeypatch.setattr(fasteners, "rows", lambda table: broken)
     with pytest.raises(
         InputError, match=r"fastener kind 'figure-eight': shape 'hook'\..*plate, clip, button"

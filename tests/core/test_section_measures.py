@@ -7,6 +7,7 @@ import pytest
 
 from movement_core.section import movement
 from movement_core.section.board import Board
+from movement_core.section.boxed_heart import WARNING as BOXED_HEART
 from movement_core.section.chain import _upright, segment
 from movement_core.section.field import free_shape
 from movement_core.section.movement import free_section, section_movement
@@ -108,7 +109,7 @@ def test_an_angle_alone_is_the_angle_everywhere():
             Rings.cut("quarter", radius_range_mm=(80, 200)),
             (movement.RADIUS_A_RANGE, movement.HEART_UNKNOWN, movement.SIDE_UNKNOWN, movement.CLASS_ONLY),
         ),
-        (Rings.at(0, 0.5), (movement.BOXED_HEART,)),
+        (Rings.at(0, 0.5), (BOXED_HEART,)),
     ],
 )
 def test_each_thing_that_is_unsure_has_its_flag(rings, flags):
