@@ -38,26 +38,40 @@ def words_beside(
     ``taken``: boxes of words that stand already.
     """
     lines = [
-        (line, 1.0 if shape.id in QUIET else LOUD)
+        (line, _bounds(line), 1.0 if shape.id in QUIET else LOUD)
         for shape in drawn
         if isinstance(shape, Strokes) and shape.id != "end of the drawing"
         for line in shape.lines
+        if line
     ]
     best: tuple[float, list[Label]] | None = None
     for step, (away, off, side) in enumerate(product(AWAY_MM, OFF_MM, (1, -1))):
+        if best is not None and FARTHER * step >= best[0]:
+            break  # each further place costs more than the best one
         x, y = screw[0] + side * (arm + away), screw[1] + off
         anchor = START if side > 0 else END
         tried = [replace(one, place=(x, y + one.place[1]), anchor=anchor) for one in labels]
         box = around(tried)
         if box[0] < frame[0] or box[1] < frame[1] or box[2] > frame[2] or box[3] > frame[3]:
             continue
-        cost = FARTHER * step + sum(weight for line, weight in lines if clipped(line, box))
-        cost += OVER * sum(overlap(box, other) for other in taken)
+        cost = FARTHER * step + OVER * sum(overlap(box, other) for other in taken)
         cost += ASTRAY * any(apart(box, other) <= apart(box, screw) for other in others)
+        if best is not None and cost >= best[0]:
+            continue
+        cost += sum(weight for line, bounds, weight in lines if _meet(bounds, box) and clipped(line, box))
         if best is None or cost < best[0]:
             best = (cost, tried)
     assert best is not None  # a sheet is wider than any words beside a screw
     return best[1]
+
+
+def _bounds(line: Sequence[Point]) -> Box:
+    across, down = zip(*line, strict=True)
+    return min(across), min(down), max(across), max(down)
+
+
+def _meet(one: Box, other: Box) -> bool:
+    return one[0] <= other[2] and one[2] >= other[0] and one[1] <= other[3] and one[3] >= other[1]
 
 
 def around(labels: Sequence[Label]) -> Box:
