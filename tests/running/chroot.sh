@@ -111,7 +111,7 @@ __run() {
     mount -t tmpfs tmpfs "$dir/tmp"; chmod 1777 "$dir/tmp"; mkdir -m 700 "$dir/tmp/run"
     # Nothing of the caller's environment goes in, but what the command line itself sets with `env`.
     exec chroot "$dir" /usr/bin/env -i PATH=/usr/local/bin:/usr/bin:/bin:/usr/sbin:/sbin HOME=/tmp \
-        XDG_RUNTIME_DIR=/tmp/run LC_ALL=C.UTF-8 TERM=dumb PYTHONDONTWRITEBYTECODE=1 \
+        XDG_RUNTIME_DIR=/tmp/run LC_ALL=C.UTF-8 TERM=dumb PYTHONPYCACHEPREFIX=/tmp/pycache \
         /bin/sh -c 'cd /project && exec "$@"' sh "$@"
 }
 
