@@ -238,10 +238,10 @@ def learn_from(parts: Sequence[Part], measured: Sequence[Measurement], air: Year
         wood = replace(wood, variation=lot.sd / lot.factor, sources=own, basis=basis)
         for i in members:
             known = say(
-                "{basis}: {factor:.2f} x the table's, likely within {sd:.0%}",
+                "{basis}: {factor:.2f} x the table's, likely within {sd:.0f} %",
                 basis=basis,
                 factor=lot.factor,
-                sd=lot.sd / lot.factor,
+                sd=100 * lot.sd / lot.factor,
             )
             reason = f"{parts[i].species.reason}; {known}"
             result[i] = replace(parts[i], species=tagged(wood, reason))
@@ -312,10 +312,10 @@ def _told(
         low, high = lot.nearly_certain
         lines.append(
             say("{lot}: learned from {n} measurements: moves {factor:.2f} x the table's figure, likely "
-                "{least:.2f} to {most:.2f}, nearly certain {low:.2f} to {high:.2f}; doubt {narrowed:.0%} narrower",
+                "{least:.2f} to {most:.2f}, nearly certain {low:.2f} to {high:.2f}; doubt {narrowed:.0f} % narrower",
                 lot=name, n=len(lot.used), factor=lot.factor,
                 least=lot.likely[0], most=lot.likely[1], low=low, high=high,
-                narrowed=lot.narrowed)
+                narrowed=100 * lot.narrowed)
         )  # fmt: skip
     elif lot.used:
         probes = [replace(observed[i], start_sd_mm=min(observed[i].start_sd_mm, 1.0)) for i in lot.used]

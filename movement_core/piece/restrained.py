@@ -148,10 +148,10 @@ def caveats() -> tuple[str, ...]:
             "stress is the mean over its area, and at the ends of a long glue line several times that"
         ),
         say(
-            "held for months, wood keeps {low:.0%} to {high:.0%} of such a stress ({source}), and less where its "
+            "held for months, wood keeps {low:.0f} % to {high:.0f} % of such a stress ({source}), and less where its "
             "moisture changes meanwhile, for which no figure is to be had",
-            low=RELAXED[0],
-            high=RELAXED[1],
+            low=100 * RELAXED[0],
+            high=100 * RELAXED[1],
             source=RELAXED_SOURCE,
         ),
     )

@@ -72,9 +72,9 @@ def _strained_lines(joints: Sequence[Mapping[str, Any]], crossings: Sequence[Map
         return []
     low, high = RELAXED
     heading = say(
-        "Joints that bear most, before the wood gives way; after some months {low:.0%} to {high:.0%} of it is left",
-        low=low,
-        high=high,
+        "Joints that bear most, before the wood gives way; after some months {low:.0f} % to {high:.0f} % of it is left",
+        low=100 * low,
+        high=100 * high,
     )
     return [heading, *(_strained(joint) for joint in told)]
 

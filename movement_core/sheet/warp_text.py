@@ -32,8 +32,8 @@ def warp_text(case: WarpCase, found: Diagnosis) -> str:
     ]  # fmt: skip
     for number, cause in enumerate((c for c in found.causes if c.share >= LEAST_SHOWN), 1):
         lines.append(
-            say("{n}. {share:.0%}  {name}: would make {low:+.1f} to {high:+.1f} mm",
-                n=number, share=cause.share, name=cause.name, low=cause.least_mm, high=cause.most_mm)
+            say("{n}. {share:.0f} %  {name}: would make {low:+.1f} to {high:+.1f} mm",
+                n=number, share=100 * cause.share, name=cause.name, low=cause.least_mm, high=cause.most_mm)
         )  # fmt: skip
         lines += ["   " + cause.reason, "   " + say("To do: {remedy}", remedy=cause.remedy)]
     rest = [cause.name for cause in found.causes if cause.share < LEAST_SHOWN]

@@ -116,7 +116,7 @@ def test_the_joints_that_bear_most_come_first_and_the_others_are_left_out():
         joint("bare", 1, strength_mpa=None),
     ]
     heading, *lines = between_lines({"joints": joints})
-    assert f"{RELAXED[0]:.0%} to {RELAXED[1]:.0%}" in heading
+    assert f"{100 * RELAXED[0]:.0f} % to {100 * RELAXED[1]:.0f} %" in heading
     assert [line.split(" ")[0] for line in lines] == [f"j{k}" for k in range(MOST_STRAINED, 0, -1)]
     assert "2.0 kN in May, pulled with 6.4 MPa (clear wood bears 8.0)" in lines[0]
 

@@ -2962,6 +2962,10 @@
         <translation>August</translation>
     </message>
     <message>
+        <source>Battens and breadboard ends: {names}; their screws, tenons, pegs and glue stand in the tables below.</source>
+        <translation>Querleisten und Hirnleisten: {names}; ihre Schrauben, Zapfen, Holznägel und Leimstellen stehen in den Tabellen darunter.</translation>
+    </message>
+    <message>
         <source>Between the parts</source>
         <translation>Zwischen den Teilen</translation>
     </message>
@@ -3344,6 +3348,10 @@
         <translation>Wie sicher die Zahlen sind</translation>
     </message>
     <message>
+        <source>In a breadboard end tongue and tenons are dashed. A ring is a peg: with a stroke through it in a slot of its tenon, alone tight. Glue only where it is hatched.</source>
+        <translation>In einer Hirnleiste sind Feder und Zapfen gestrichelt. Ein Ring ist ein Holznagel: mit einem Strich hindurch im Langloch seines Zapfens, ohne Strich fest. Leim nur, wo schraffiert ist.</translation>
+    </message>
+    <message>
         <source>In none of the pictures: {numbers}.</source>
         <translation>In keinem der Bilder: {numbers}.</translation>
     </message>
@@ -3428,8 +3436,8 @@
         <translation>Verbindungen</translation>
     </message>
     <message>
-        <source>Joints that bear most, before the wood gives way; after some months {low:.0%} to {high:.0%} of it is left</source>
-        <translation>Verbindungen, die am meisten tragen, bevor das Holz nachgibt; nach einigen Monaten sind davon {low:.0%} bis {high:.0%} übrig</translation>
+        <source>Joints that bear most, before the wood gives way; after some months {low:.0f} % to {high:.0f} % of it is left</source>
+        <translation>Verbindungen, die am meisten tragen, bevor das Holz nachgibt; nach einigen Monaten sind davon {low:.0f} % bis {high:.0f} % übrig</translation>
     </message>
     <message>
         <source>July</source>
@@ -3568,6 +3576,10 @@
         <translation>Kein Plan mit diesen Arten hält sie.</translation>
     </message>
     <message>
+        <source>No room in the picture to name {names}.</source>
+        <translation>Im Bild ist kein Platz für die Namen von {names}.</translation>
+    </message>
+    <message>
         <source>No space left on device</source>
         <translation>kein Platz mehr auf dem Datenträger</translation>
     </message>
@@ -3628,6 +3640,14 @@
         <translation>Oktober</translation>
     </message>
     <message>
+        <source>On a batten a dot is a screw: with a stroke through it in a slot, alone in a plain hole.</source>
+        <translation>Auf einer Querleiste ist ein Punkt eine Schraube: mit einem Strich hindurch im Langloch, ohne Strich im runden Loch.</translation>
+    </message>
+    <message>
+        <source>On the right, in {unit} from the middle of the top, + toward {other}: {what}</source>
+        <translation>Rechts, in {unit} von der Mitte der Platte, + zu {other} hin: {what}</translation>
+    </message>
+    <message>
         <source>Outdoors, bathrooms, underfloor heating, fireplaces and sea freight lie outside the usual years of air.</source>
         <translation>Im Freien, im Bad, über Fußbodenheizung, am Kamin und in der Seefracht gelten die üblichen Luftjahre nicht.</translation>
     </message>
@@ -3658,6 +3678,10 @@
     <message>
         <source>Plan of {name} with {count} fasteners; each number and its distances stand in the table below.</source>
         <translation>Plan von {name} mit {count} Befestigungen; jede Nummer und ihre Abstände stehen in der Tabelle darunter.</translation>
+    </message>
+    <message>
+        <source>Plan of {name}.</source>
+        <translation>Plan von {name}.</translation>
     </message>
     <message>
         <source>Please mind</source>
@@ -3734,6 +3758,10 @@
     <message>
         <source>Sections and cup</source>
         <translation>Schnitte und Wölbung</translation>
+    </message>
+    <message>
+        <source>Seen from above, through the top</source>
+        <translation>Von oben durch die Platte gesehen</translation>
     </message>
     <message>
         <source>Seen from above, through the top. Distances in {unit} from the datum: the outer edge at {edge} as it is today, and the end at {end}</source>
@@ -3834,6 +3862,10 @@
     <message>
         <source>Tenon from the middle</source>
         <translation>Zapfen von der Mitte</translation>
+    </message>
+    <message>
+        <source>Tenons, pegs and glue are not drawn where the shoulder is not found: {names}.</source>
+        <translation>Zapfen, Holznägel und Leim sind nicht gezeichnet, wo die Brüstung nicht zu finden ist: {names}.</translation>
     </message>
     <message>
         <source>The cause that makes most of the likely error of each part's driest or wettest width</source>
@@ -4704,8 +4736,8 @@
         <translation>höchstens {start:g} %</translation>
     </message>
     <message>
-        <source>at most {worst_unreadable:.0%} damaged lines</source>
-        <translation>höchstens {worst_unreadable:.0%} beschädigte Zeilen</translation>
+        <source>at most {worst_unreadable:.0f} % damaged lines</source>
+        <translation>höchstens {worst_unreadable:.0f} % beschädigte Zeilen</translation>
     </message>
     <message>
         <source>at {picked:.0f} {picked2:.0f}</source>
@@ -6432,8 +6464,8 @@
         <translation>vom Rücken gehalten, während es von {start:.1f} auf {most:.1f} % quoll</translation>
     </message>
     <message>
-        <source>held for months, wood keeps {low:.0%} to {high:.0%} of such a stress ({source}), and less where its moisture changes meanwhile, for which no figure is to be had</source>
-        <translation>über Monate behält Holz {low:.0%} bis {high:.0%} einer solchen Spannung ({source}), und weniger, wo sich seine Feuchte inzwischen ändert, wofür es keine Zahl gibt</translation>
+        <source>held for months, wood keeps {low:.0f} % to {high:.0f} % of such a stress ({source}), and less where its moisture changes meanwhile, for which no figure is to be had</source>
+        <translation>über Monate behält Holz {low:.0f} % bis {high:.0f} % einer solchen Spannung ({source}), und weniger, wo sich seine Feuchte inzwischen ändert, wofür es keine Zahl gibt</translation>
     </message>
     <message>
         <source>here follows {tile}</source>
@@ -8065,7 +8097,7 @@
     </message>
     <message>
         <source>no single measurement parts the first two causes: note the moisture of both faces and the cup each week</source>
-        <translation>keine einzelne Messung trennt die ersten beiden Ursachen: jede Woche die Feuchte beider Seiten und die Schüsselung aufschreiben</translation>
+        <translation>keine einzelne Messung trennt die ersten beiden Ursachen: jede Woche die Feuchte beider Seiten und die Wölbung aufschreiben</translation>
     </message>
     <message>
         <source>no skin reading: taken as even from core to skin</source>
@@ -8253,7 +8285,7 @@
     </message>
     <message>
         <source>nothing that was told makes such a cup: tell what is not told yet, and note the moisture of both faces and the cup each week</source>
-        <translation>nichts von dem, was gesagt wurde, ergibt eine solche Schüsselung: angeben, was noch nicht gesagt ist, und jede Woche die Feuchte beider Seiten und die Schüsselung aufschreiben</translation>
+        <translation>nichts von dem, was gesagt wurde, ergibt eine solche Wölbung: angeben, was noch nicht gesagt ist, und jede Woche die Feuchte beider Seiten und die Wölbung aufschreiben</translation>
     </message>
     <message>
         <source>nothing that was tried</source>
@@ -8329,7 +8361,7 @@
     </message>
     <message>
         <source>one cause alone fits what was told: note the moisture of both faces and the cup each week, and see whether they go as it says</source>
-        <translation>nur eine Ursache passt zu dem, was gesagt wurde: jede Woche die Feuchte beider Seiten und die Schüsselung aufschreiben und sehen, ob sie so gehen, wie sie es erwarten lässt</translation>
+        <translation>nur eine Ursache passt zu dem, was gesagt wurde: jede Woche die Feuchte beider Seiten und die Wölbung aufschreiben und sehen, ob sie so gehen, wie sie es erwarten lässt</translation>
     </message>
     <message>
         <source>one face breathes more than the other (finish)</source>
@@ -9176,6 +9208,10 @@
         <translation>Schrauben bei {screws_mm}</translation>
     </message>
     <message>
+        <source>screws of battens</source>
+        <translation>Schrauben der Querleisten</translation>
+    </message>
+    <message>
         <source>searched: no single flip, turn or swap of two boards makes a listed layout flatter at its looks; a better one further away is possible</source>
         <translation>gesucht: kein einzelnes Wenden, Drehen oder Tauschen zweier Bretter macht eine aufgeführte Lage bei ihrem Aussehen ebener; eine bessere, die weiter entfernt liegt, ist möglich</translation>
     </message>
@@ -9730,6 +9766,10 @@
     <message>
         <source>tenoned</source>
         <translation>gezapft</translation>
+    </message>
+    <message>
+        <source>tenons of breadboard ends</source>
+        <translation>Zapfen der Hirnleisten</translation>
     </message>
     <message>
         <source>tension</source>
@@ -11384,8 +11424,8 @@
         <translation>{bar} ist {breadth:.0f} mm breit: Ein Langloch von {length:.1f} mm mit Platz für seine Scheibe lässt daneben {left:.1f} mm, darum wird es nicht geschnitten</translation>
     </message>
     <message>
-        <source>{basis}: {factor:.2f} x the table's, likely within {sd:.0%}</source>
-        <translation>{basis}: {factor:.2f} x Tabellenwert, wahrscheinlich auf {sd:.0%} genau</translation>
+        <source>{basis}: {factor:.2f} x the table's, likely within {sd:.0f} %</source>
+        <translation>{basis}: {factor:.2f} x Tabellenwert, wahrscheinlich auf {sd:.0f} % genau</translation>
     </message>
     <message>
         <source>{basis}; monthly means of daily values</source>
@@ -11890,8 +11930,8 @@
         <translation>{line}, wenn es fest ist</translation>
     </message>
     <message>
-        <source>{lot}: learned from {n} measurements: moves {factor:.2f} x the table's figure, likely {least:.2f} to {most:.2f}, nearly certain {low:.2f} to {high:.2f}; doubt {narrowed:.0%} narrower</source>
-        <translation>{lot}: aus {n} Messungen gelernt: arbeitet das {factor:.2f}-fache des Tabellenwerts, wahrscheinlich {least:.2f} bis {most:.2f}, fast sicher {low:.2f} bis {high:.2f}; um {narrowed:.0%} weniger unsicher</translation>
+        <source>{lot}: learned from {n} measurements: moves {factor:.2f} x the table's figure, likely {least:.2f} to {most:.2f}, nearly certain {low:.2f} to {high:.2f}; doubt {narrowed:.0f} % narrower</source>
+        <translation>{lot}: aus {n} Messungen gelernt: arbeitet das {factor:.2f}-fache des Tabellenwerts, wahrscheinlich {least:.2f} bis {most:.2f}, fast sicher {low:.2f} bis {high:.2f}; um {narrowed:.0f} % weniger unsicher</translation>
     </message>
     <message>
         <source>{lot}: measurement {n} fits no lot of its wood ({read:+.1f} mm against {expected:+.1f}): left out. Suspect the reading, the species, or something that holds the part</source>
@@ -12288,8 +12328,8 @@ FreeCAD 0.20 oder neuer mit der Paketverwaltung des Systems einrichten; wo seine
   {again}</translation>
     </message>
     <message>
-        <source>{n}. {share:.0%}  {name}: would make {low:+.1f} to {high:+.1f} mm</source>
-        <translation>{n}. {share:.0%}  {name}: ergäbe {low:+.1f} bis {high:+.1f} mm</translation>
+        <source>{n}. {share:.0f} %  {name}: would make {low:+.1f} to {high:+.1f} mm</source>
+        <translation>{n}. {share:.0f} %  {name}: ergäbe {low:+.1f} bis {high:+.1f} mm</translation>
     </message>
     <message>
         <source>{one} and {other}</source>
