@@ -75,9 +75,11 @@ def _held(
     if chosen["count"] and (chosen["found"] or entry["flat_by_itself"]):
         said = [*chosen["seasons"], chosen["fixed_line"], *chosen["remarks"]]
         blocks.append(Listing(tuple(Text(capital(sentence(text, names)) + ".") for text in said)))
-        blocks.append(Pictures((plan_picture(top, top.plans.plans[0], plan_at, lengths, most_mm),)))
+        blocks += _picture(top, True, at, lengths, most_mm)
         blocks += _fasteners(chosen, plan_at, entry["datum"], lengths)
         blocks += _hardware(chosen, plan_at, lengths)
+    elif entry["recipes"]:
+        blocks += _picture(top, False, at, lengths, most_mm)
     blocks += bar_blocks(entry, at, lengths)
     if entry["notes"]:
         blocks.append(Heading(say("Taken for this top"), 3))
@@ -85,6 +87,13 @@ def _held(
             Listing(tuple(Text(capital(sentence(text, names)) + ".") for text in entry["notes"]), NOTE)
         )
     return blocks
+
+
+def _picture(
+    top: PlannedTop, planned: bool, at: Pointer, lengths: Lengths, most_mm: tuple[float, float]
+) -> list[Block]:
+    picture, note = plan_picture(top, planned, at, lengths, most_mm)
+    return [Pictures((picture,)), *note]
 
 
 def _about(entry: Mapping[str, Any], at: Pointer, lengths: Lengths) -> Block:
