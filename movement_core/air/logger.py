@@ -117,7 +117,9 @@ def read_logger(
             where=say(
                 "{name}, line {line}, column {column}", name=name, line=first.line, column=first.column
             ),
-            allowed=say("at most {worst_unreadable:.0f} % damaged lines", worst_unreadable=100 * WORST_UNREADABLE),
+            allowed=say(
+                "at most {worst_unreadable:.0f} % damaged lines", worst_unreadable=100 * WORST_UNREADABLE
+            ),
             todo=say("check that this is the logger's own export, whole and undamaged"),
         )
     order, ordinals = _settle(rows, date_order, name)

@@ -192,7 +192,8 @@ def test_the_diagnosis_reads_from_the_likeliest_to_the_unlikely():
     text = warp_text(CASE, found)
     shown = [cause for cause in found.causes if cause.share >= LEAST_SHOWN]
     places = [
-        text.index(f"{number}. {100 * cause.share:.0f} %  {cause.name}") for number, cause in enumerate(shown, 1)
+        text.index(f"{number}. {100 * cause.share:.0f} %  {cause.name}")
+        for number, cause in enumerate(shown, 1)
     ]
     assert places == sorted(places) and "3.0 mm crown" in text
     assert found.measure in text and all(f"- {line}" in text for line in found.not_to)
