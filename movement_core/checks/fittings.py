@@ -87,7 +87,7 @@ def fittings_of(whole: WholePiece) -> Fittings | None:
     if not metal or len(whole.parts) > MOST_CARRIED:
         return None
     touching = [j for j in whole.joints if j.meeting.contacts and j.kind != OVERLAP]
-    owner = groups_of(len(whole.parts), [j for j in touching if metal.issuperset(j.parts)])
+    owner = groups_of(len(whole.parts), (j.parts for j in touching if metal.issuperset(j.parts)))
     members: dict[int, list[int]] = defaultdict(list)
     for index in sorted(metal):
         members[owner[index]].append(index)
@@ -105,7 +105,7 @@ def fittings_of(whole: WholePiece) -> Fittings | None:
         for group, inside in members.items()
     )
     wooden = [joint for joint in whole.joints if not metal & set(joint.parts)]
-    side = groups_of(len(whole.parts), [joint for joint in wooden if is_firm(joint)])
+    side = groups_of(len(whole.parts), (joint.parts for joint in wooden if is_firm(joint)))
     thrown = [joint for joint in whole.joints if metal & set(joint.parts) and not joint.meeting.contacts]
     rest = [joint for joint in whole.joints if joint not in thrown]
     return Fittings(

@@ -71,7 +71,7 @@ def _size(one: _Drift) -> float:
 
 def _linked(whole: WholePiece) -> list[int]:
     """For each part the number of all that touches hangs together with it."""
-    return groups_of(len(whole.parts), [joint for joint in whole.joints if joint.meeting.contacts])
+    return groups_of(len(whole.parts), (joint.parts for joint in whole.joints if joint.meeting.contacts))
 
 
 def _drift(

@@ -1,14 +1,16 @@
 """Doors, drawers and the like: parts joined to each other, with room all round, that hang or rest in the piece.
 
-Told from the joints and gaps alone. What such a group touches flat on one side it rests on, so that a drawer's side
-on its runner is not taken for a glued joint.
+Told from the joints and gaps alone. What such a group touches flat on one side it rests on, and on one more side,
+square to that, it stops at what is there when it is shut: a drawer's side on its runner, and its back at the back of
+the case, are not taken for glued joints.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Collection, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import combinations
 
 import numpy as np
 
@@ -31,6 +33,9 @@ from movement_core.wording import say
 ONE_WAY = 0.85  # cosine: contacts looking within 30° of each other lie on one side (own judgement)
 OPPOSITE = -0.9
 LEAST_PARTS = 2  # a single board in a gap may be a cleat that is glued: it is left unknown
+MOST_SIDES = 2  # what it rests on, and what it stops at when it is shut
+SQUARE = 0.5  # cosine: two directions more than 60° apart stand across each other (own judgement)
+PLANE_MM = 0.2  # contacts lie in one plane (own judgement)
 SAME_LINE = 0.99  # cosine: contacts that look along one line, either way
 REACH_MM = 0.5  # a box reaches no further than this past what stands beside it (own judgement)
 MOST_SHARE = 0.5  # of the wood (own judgement)
@@ -59,10 +64,14 @@ def loose_groups(parts: Sequence[Part], joints: Sequence[Joint]) -> tuple[LooseG
     inert = {i for i, part in enumerate(parts) if part.species.value and part.species.value.kind == "inert"}
     kept = {i for i, part in enumerate(parts) if part.kept is not None}
     found = [LooseGroup(frozenset({index}), False, True) for index in sorted(kept)]
-    for one in _standing(parts, joints, inert, inert | kept, is_firm):
+    apart = inert | kept
+    firm = _together(
+        len(parts), (joint.parts for joint in joints if is_firm(joint) and not apart & set(joint.parts))
+    )
+    for one in _standing(parts, joints, inert, sorted(firm, key=min)):
         if len(one.inside) >= LEAST_PARTS and _is_loose(one.touched, one.gaps, bool(one.hardware)):
-            found.append(LooseGroup(frozenset(one.inside), bool(one.hardware)))
-    return (*found, *_butted(parts, joints, inert, inert | kept, {i for group in found for i in group.parts}))
+            found.append(LooseGroup(one.inside, bool(one.hardware)))
+    return (*found, *_butted(parts, joints, inert, apart, {i for group in found for i in group.parts}))
 
 
 @dataclass(frozen=True, eq=False)
@@ -73,7 +82,7 @@ class _Standing:
     outside; ``beside``: what stands beyond each of them; ``hardware``: what of metal touches it.
     """
 
-    inside: set[int]
+    inside: frozenset[int]
     touched: list[tuple[Joint, Floats]]
     gaps: list[Floats]
     beside: list[int]
@@ -84,18 +93,12 @@ def _standing(
     parts: Sequence[Part],
     joints: Sequence[Joint],
     inert: set[int],
-    apart: set[int],
-    holds: Callable[[Joint], bool],
+    together: Collection[frozenset[int]],
 ) -> list[_Standing]:
-    """The groups that the joints which hold make, but for those of parts ``apart``."""
-    owner = groups_of(
-        len(parts), [joint for joint in joints if holds(joint) and not apart & set(joint.parts)]
-    )
-    members: dict[int, set[int]] = defaultdict(set)
-    for index, group in enumerate(owner):
-        members[group].add(index)
-    groups = {group: _Standing(inside, [], [], [], set()) for group, inside in members.items()}
-    middle = {group: _middle([parts[i] for i in inside]) for group, inside in members.items()}
+    """How sets of parts stand in the rest; each part belongs to one of them."""
+    owner = {index: group for group, inside in enumerate(together) for index in inside}
+    groups = [_Standing(inside, [], [], [], set()) for inside in together]
+    middle = [_middle([parts[i] for i in sorted(inside)]) for inside in together]
     for joint in joints:
         one, other = joint.parts
         if owner[one] == owner[other]:
@@ -113,55 +116,99 @@ def _standing(
                 if not metal and gap.surface == FLAT and at > 0:
                     standing.gaps.append(outward)
                     standing.beside.append(beyond)
-    return list(groups.values())
+    return groups
 
 
 def _butted(
     parts: Sequence[Part], joints: Sequence[Joint], inert: set[int], apart: set[int], told: set[int]
 ) -> list[LooseGroup]:
-    """Boxes whose corners are drawn blunt: parts that touch each other any way, and the rest along one line at most.
+    """Boxes whose corners are drawn blunt: parts that touch each other any way, and the rest as a drawer does.
 
-    Whatever touches holds, but for what lies flat along that line, and what the maker said to slide or rest. Nothing
-    of metal may hold such a box to the rest, it must not reach past what stands beside it, as a frame does round the
-    doors in it, and it must not be most of the piece.
+    Whatever touches holds, but for what ``_cuts`` lets go and what the maker said to slide or rest. Nothing of metal
+    may hold such a box to the rest, it must not reach past what stands beside it, as a frame does round the doors in
+    it, and it must not be most of the piece.
     """
-    lines: list[Floats] = []
-    for joint in joints:
-        if _lies_flat(joint):
-            for contact in joint.meeting.contacts:
-                if not any(abs(float(contact.normal @ line)) > SAME_LINE for line in lines):
-                    lines.append(contact.normal)
+    if not any(joint.meeting.gaps for joint in joints):
+        return []  # without room nothing moves as a box
     wood, on_metal = wood_mm3(parts), _touched_by_metal(joints, inert)
+    holding = {
+        number: joint.parts
+        for number, joint in enumerate(joints)
+        if not apart & set(joint.parts)
+        and (
+            joint.kind == OVERLAP
+            or (
+                joint.kind not in (NEAR, RESTS)
+                and not _said_free(joint)
+                and (joint.meeting.contacts or is_firm(joint))
+            )
+        )
+    }
     found: list[LooseGroup] = []
     judged: set[frozenset[int]] = set()
-    for line in (None, *lines):
-
-        def holds(joint: Joint, line: Floats | None = line) -> bool:
-            if joint.kind == OVERLAP:
-                return True
-            if joint.kind in (NEAR, RESTS) or _said_free(joint):
-                return False
-            if not joint.meeting.contacts:
-                return is_firm(joint)
-            along = line is not None and all(
-                abs(float(contact.normal @ line)) > SAME_LINE for contact in joint.meeting.contacts
-            )
-            return not (along and _lies_flat(joint))
-
-        for one in _standing(parts, joints, inert, apart, holds):
-            inside = frozenset(one.inside)
-            if len(inside) < LEAST_PARTS or inside in judged or inside & told:
-                continue
-            judged.add(inside)
-            if is_most(wood, inside):
-                continue
-            if any(on_metal[metal] - inside for metal in one.hardware):
+    for cut in _cuts(joints):
+        together = _together(len(parts), (pair for number, pair in holding.items() if number not in cut))
+        new = {
+            inside
+            for inside in together
+            if len(inside) >= LEAST_PARTS and inside not in judged and not inside & told
+        }
+        judged |= new
+        new = {inside for inside in new if not is_most(wood, inside)}
+        for one in _standing(parts, joints, inert, sorted(together, key=min)) if new else ():
+            inside = one.inside
+            if inside not in new or any(on_metal[metal] - inside for metal in one.hardware):
                 continue
             touched = [(joint, normal) for joint, normal in one.touched if not _said_free(joint)]
             if _is_loose(touched, one.gaps, False) and _is_loose(touched, _outside(parts, one), False):
                 found.append(LooseGroup(inside, False, butted=True))
                 told = told | inside
     return found
+
+
+def _cuts(joints: Sequence[Joint]) -> Iterator[frozenset[int]]:
+    """Which joints (places) may let go of a box at a time: none, those along one line, those in one plane besides.
+
+    A box rests along the line, on both its runners, and stops in the plane, where a corner that is drawn blunt lies
+    in another plane than the back of the case. Only what lies flat lets go.
+    """
+    flat = {number: joint for number, joint in enumerate(joints) if _lies_flat(joint)}
+    ways: list[tuple[Floats, list[int]]] = []  # a line, and what lies flat along it
+    planes: list[tuple[int, float, list[int]]] = []  # which line, how far along it, what lies there
+    for number, joint in flat.items():
+        normals = [contact.normal for contact in joint.meeting.contacts]
+        if any(abs(float(normal @ normals[0])) <= SAME_LINE for normal in normals):
+            continue  # it is held two ways
+        along = next((i for i, (line, _) in enumerate(ways) if abs(normals[0] @ line) > SAME_LINE), len(ways))
+        if along == len(ways):
+            ways.append((normals[0], []))
+        line, members = ways[along]
+        members.append(number)
+        heights = [float(contact.centre @ line) for contact in joint.meeting.contacts]
+        if max(heights) - min(heights) > PLANE_MM:
+            continue
+        for which, height, stops in planes:
+            if which == along and abs(height - heights[0]) <= PLANE_MM:
+                stops.append(number)
+                break
+        else:
+            planes.append((along, heights[0], [number]))
+    yield frozenset()
+    for _, members in ways:
+        yield frozenset(members)
+    for along, _, stops in planes:
+        yield frozenset(stops)
+        for other, (line, members) in enumerate(ways):
+            if other != along and _square(line, ways[along][0]):
+                yield frozenset(members) | frozenset(stops)
+
+
+def _together(count: int, pairs: Iterable[tuple[int, int]]) -> set[frozenset[int]]:
+    """The sets of parts that pairs of them make one of."""
+    members: dict[int, set[int]] = defaultdict(set)
+    for index, group in enumerate(groups_of(count, pairs)):
+        members[group].add(index)
+    return {frozenset(inside) for inside in members.values()}
 
 
 def wood_mm3(parts: Sequence[Part]) -> list[float]:
@@ -245,8 +292,8 @@ def is_firm(joint: Joint) -> bool:
     return joint.kind != UNKNOWN or joint.meeting.shape not in (FACE, CURVED_FIT)
 
 
-def groups_of(count: int, joints: Sequence[Joint]) -> list[int]:
-    """For each part the number of the group that joints make of it."""
+def groups_of(count: int, pairs: Iterable[tuple[int, int]]) -> list[int]:
+    """For each of some parts the number of the group that pairs of them make of it."""
     owner = list(range(count))
 
     def root(index: int) -> int:
@@ -255,9 +302,8 @@ def groups_of(count: int, joints: Sequence[Joint]) -> list[int]:
             index = owner[index]
         return index
 
-    for joint in joints:
-        one, other = (root(index) for index in joint.parts)
-        owner[one] = other
+    for one, other in pairs:
+        owner[root(one)] = root(other)
     return [root(index) for index in range(count)]
 
 
@@ -267,12 +313,20 @@ def _middle(parts: Sequence[Part]) -> Floats:
 
 
 def _is_loose(touched: Sequence[tuple[Joint, Floats]], gaps: Sequence[Floats], hung: bool) -> bool:
+    """Whether it rests on one side at most and stops at one more, square to it, with room on both sides of a line."""
     if any(joint.kind not in (UNKNOWN, RESTS) or joint.meeting.shape != FACE for joint, _ in touched):
         return False
-    if any(normal @ touched[0][1] < ONE_WAY for _, normal in touched):
+    sides: list[Floats] = []
+    for _, normal in touched:
+        if not any(normal @ side >= ONE_WAY for side in sides):
+            sides.append(normal)
+    if len(sides) > MOST_SIDES or any(not _square(one, other) for one, other in combinations(sides, 2)):
         return False
-    pairs = [one for i, one in enumerate(gaps) for other in gaps[i + 1 :] if one @ other < OPPOSITE]
-    if not pairs:
+    pairs = [one for one, other in combinations(gaps, 2) if one @ other < OPPOSITE]
+    if not any(all(_square(one, side) for side in sides) for one in pairs):
         return False
-    aside = [one for one in pairs if not touched or abs(one @ touched[0][1]) < 0.5]
-    return bool(aside) and (hung or bool(touched) or any(abs(one @ pairs[0]) < 0.5 for one in pairs))
+    return hung or bool(touched) or any(_square(one, pairs[0]) for one in pairs)
+
+
+def _square(one: Floats, other: Floats) -> bool:
+    return abs(float(one @ other)) < SQUARE

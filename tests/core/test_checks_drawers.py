@@ -38,6 +38,40 @@ def test_a_drawer_with_room_above():
     assert not found(under_a_rail(2.5), "drawer-height-jams", confirmed=JOINED)
 
 
+def shut(stops, room=0.5, where=STILL):
+    """The drawer under its rail, shut: it touches what it stops at, of the material said."""
+    return [
+        *under_a_rail(room, where),
+        *((blocks(name, [box], where=where), tag) for name, box, tag in stops),
+    ]
+
+
+REAR = ("rear", ((-21, 390, -20), (421, 410, 200)), f"{OAK}; grain x; show y")
+PLY = ("rear", ((-21, 390, -20), (421, 396, 200)), "plywood; built 8")
+STOP = ("stop", ((150, 20, 0), (250, 40, 10)), f"{OAK}; grain x; show z")
+
+
+@TURNED
+@pytest.mark.parametrize(
+    "stops", [(REAR,), (PLY,), (STOP,), (REAR, STOP)], ids=["back", "ply", "stop", "both"]
+)
+def test_a_drawer_that_is_drawn_shut_against_its_stop(stops, where):
+    piece = whole(shut(stops, where=where), where, JOINED)
+    (group,) = piece.loose
+    assert {piece.name(i) for i in group.parts} == {"side left", "side right", "front", "back", "bottom"}
+    touching = [
+        one for one in piece.joints if len(group.parts & set(one.parts)) == 1 and one.meeting.contacts
+    ]
+    assert {one.kind for one in touching} == {kinds.RESTS}
+    assert only(shut(stops, where=where), "drawer-height-jams", where, JOINED).severity == "jams"
+    assert not found(shut(stops, 2.5, where), "drawer-height-jams", where, JOINED)
+
+
+def test_what_is_held_between_two_stops_is_no_drawer():
+    ahead = ("ahead", ((-1.0, -20, 0), (401, 0, 60)), f"{OAK}; grain x; show y")
+    assert whole(shut((REAR, ahead)), confirmed=JOINED).loose == ()
+
+
 def boxed(where=STILL):
     """Front and sides of a drawer, butted, with a bottom in closed grooves that runs from the front to the back."""
     side, cross = f"{OAK}; grain y; show x", f"{OAK}; grain x; show -y"
@@ -89,6 +123,20 @@ def in_an_apron(gap=0.3, where=STILL, on_runners=False):
 
 
 DRAWER = {"drawer front", "drawer side left", "drawer side right", "drawer back", "drawer bottom"}
+
+
+@TURNED
+@pytest.mark.parametrize("on_runners", [False, True])
+def test_a_drawer_drawn_with_blunt_corners_and_shut(on_runners, where):
+    """Its back touches the apron behind it, which is no corner of its own."""
+    behind = blocks("behind", [((-300, 300, -40), (700, 322, 120))], where=where)
+    pairs = [pair for pair in in_an_apron(0.3, where, on_runners) if pair[0].name != "back apron"]
+    pairs.append((behind, f"{OAK}; grain x; show y"))
+    piece = whole(pairs, where)
+    (group,) = piece.loose
+    assert {piece.name(i) for i in group.parts} == DRAWER
+    (jams,) = found(pairs, "drawer-height-jams", where)
+    assert jams.severity == "jams" and set(jams.parts) & DRAWER
 
 
 @TURNED
