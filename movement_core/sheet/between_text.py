@@ -15,8 +15,8 @@ MOVES_MM = 0.2  # gaps that change by less over the year are set as drawn
 STRAINED, MOST_STRAINED = 0.3, 5  # of the strength: joints below it are not told; how many are
 
 
-def between_lines(entry: Mapping[str, Any]) -> list[str]:
-    """Lines without indent; none where nothing was found between the parts."""
+def between_sentences(entry: Mapping[str, Any]) -> list[str]:
+    """What is to be told of contacts as a whole: notes, how many joints cross the grain, which bear most."""
     lines: list[str] = list(entry.get("between_notes", []))
     crossings: Sequence[Mapping[str, Any]] = entry.get("crossings", [])
     if crossings:
@@ -33,17 +33,21 @@ def between_lines(entry: Mapping[str, Any]) -> list[str]:
                 told=told,
             )
         )
-    lines += _strained_lines(entry.get("joints", []), crossings)
+    return lines + _strained_lines(entry.get("joints", []), crossings)
+
+
+def gap_lines(entry: Mapping[str, Any]) -> list[str]:
+    """A heading and the rows of the gaps that work; none where there is no such gap."""
     alike: dict[tuple[str, ...], list[str]] = {}
     for gap in sorted(entry.get("gaps", []), key=lambda one: one["least_mm"] - one["most_mm"]):
         fits = gap["works"] and gap["drawn_mm"] <= FIT_MM and gap["most_mm"] - gap["least_mm"] >= MOVES_MM
         if fits:
             alike.setdefault(_figures(gap), []).append(" | ".join(gap["parts"]))
-    if alike:
-        heading = (say("leave today"), say("becomes"), say("as drawn"), say("is then"), say("between"))
-        lines.append(say("Gaps round doors, drawers and lids that move, mm"))
-        lines += _table([heading, *((*figures, _some(pairs)) for figures, pairs in alike.items())])
-    return lines
+    if not alike:
+        return []
+    heading = (say("leave today"), say("becomes"), say("as drawn"), say("is then"), say("between"))
+    rows = _table([heading, *((*figures, _some(pairs)) for figures, pairs in alike.items())])
+    return [say("Gaps round doors, drawers and lids that move, mm"), *rows]
 
 
 def _verdict_words() -> dict[str, str]:

@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from movement_core.piece.frame import EDGES
-from movement_core.sheet.between_text import between_lines
+from movement_core.sheet.between_text import between_sentences, gap_lines
 from movement_core.wording import say, word
 
 WIDTH = 118
@@ -25,7 +25,8 @@ def as_text(entry: Mapping[str, Any]) -> str:
     if entry["parts"]:
         blocks.append(_table(entry["parts"]))
     blocks += _panels(entry.get("panels", []))
-    between = ["  " + printable(line) for line in between_lines(entry)]
+    between = [_wrapped(printable(line), "  ") for line in between_sentences(entry)]
+    between += ["  " + printable(line) for line in gap_lines(entry)]
     blocks += [say("Between the parts") + "\n" + "\n".join(between)] if between else []
     blocks += _notes(entry["parts"], entry.get("hidden", []))
     names = [each["name"] for each in (*entry["parts"], *entry.get("panels", []))]

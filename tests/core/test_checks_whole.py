@@ -12,7 +12,7 @@ from movement_core.piece.limits import limit, limits
 from movement_core.piece.solve import solve_piece
 from movement_core.piece.whole import whole_piece
 from movement_core.sheet.between import between_entry
-from movement_core.sheet.between_text import between_lines
+from movement_core.sheet.between_text import between_sentences
 from movement_core.sources import PROVENANCES
 from tests.core.contact_solids import STILL, blocks, peg, piece_of, prism
 from tests.core.whole_pieces import DAY, HOME, OAK, TURNED, found, only, whole
@@ -426,4 +426,4 @@ def test_a_piece_too_large_to_be_carried_says_so(monkeypatch):
     large = whole(side_with(OUTSIDE))
     assert large.positions is None
     (note,) = between_entry(large)["between_notes"]
-    assert "2 parts" in note and note in between_lines(between_entry(large))
+    assert "2 parts" in note and note in between_sentences(between_entry(large))

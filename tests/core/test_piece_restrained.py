@@ -21,7 +21,7 @@ from movement_core.piece.restrained_ties import GLUE_N_PER_MM3, four_points, sli
 from movement_core.piece.solve import solve_piece
 from movement_core.piece.whole import whole_piece
 from movement_core.sheet.between import between_entry
-from movement_core.sheet.between_text import between_lines
+from movement_core.sheet.between_text import between_sentences
 from tests.core.contact_solids import STILL, blocks, bored, peg, piece_of, pose
 
 HOME = find_year("heated cold-winter home")
@@ -232,9 +232,9 @@ def test_the_report_tells_the_force_of_each_joint_or_why_not():
 
 def test_the_text_tells_joints_that_bear_much_of_their_strength():
     entry = between_entry(in_frame(0.0))
-    assert any("left | panel" in line and "kN" in line for line in between_lines(entry))
+    assert any("left | panel" in line and "kN" in line for line in between_sentences(entry))
     calm = between_entry(in_frame(8.0))
-    assert not any("kN" in line for line in between_lines(calm))
+    assert not any("kN" in line for line in between_sentences(calm))
 
 
 def test_four_points_keep_area_centre_and_second_moments():

@@ -9,9 +9,9 @@ import pytest
 from movement_core.checks.force_words import force_figures, force_words
 from movement_core.piece.crossing import IF_SOLID
 from movement_core.piece.restrained import PRESSED, RELAXED, RestrainedJoint
-from movement_core.sheet.between_text import MOST_STRAINED, between_lines
+from movement_core.sheet.between_text import MOST_STRAINED, between_sentences, gap_lines
 from movement_core.sheet.plan_text import plan_text
-from movement_core.sheet.text import MOST_NOTES, as_text
+from movement_core.sheet.text import MOST_NOTES, WIDTH, as_text
 from tests.core import sheet_pieces
 
 
@@ -115,7 +115,7 @@ def test_the_joints_that_bear_most_come_first_and_the_others_are_left_out():
         joint("unknown", 0.9, stress_mpa=None),
         joint("bare", 1, strength_mpa=None),
     ]
-    heading, *lines = between_lines({"joints": joints})
+    heading, *lines = between_sentences({"joints": joints})
     assert f"{100 * RELAXED[0]:.0f} % to {100 * RELAXED[1]:.0f} %" in heading
     assert [line.split(" ")[0] for line in lines] == [f"j{k}" for k in range(MOST_STRAINED, 0, -1)]
     assert "2.0 kN in May, pulled with 6.4 MPa (clear wood bears 8.0)" in lines[0]
@@ -123,12 +123,12 @@ def test_the_joints_that_bear_most_come_first_and_the_others_are_left_out():
 
 def test_a_joint_that_may_not_be_one_is_told_where_being_solid_would_hurt():
     maybe = joint("maybe", 0.8, if_solid=True)
-    assert between_lines({"joints": [maybe]}) == []
+    assert between_sentences({"joints": [maybe]}) == []
     crossing = {"keys": ["p", "maybe"], "verdict": IF_SOLID}
-    lines = between_lines({"joints": [maybe], "crossings": [crossing]})
+    lines = between_sentences({"joints": [maybe], "crossings": [crossing]})
     assert lines[0].startswith("Grain crosses at 1 joint: 1 too wide if they are solid.")
     assert lines[-1].endswith(", if it is solid")
-    assert between_lines({"crossings": [crossing] * 2})[0].startswith("Grain crosses at 2 joints: 2 too")
+    assert between_sentences({"crossings": [crossing] * 2})[0].startswith("Grain crosses at 2 joints: 2 too")
 
 
 def gap(pair, change=1.0, **more):
@@ -142,9 +142,25 @@ def gap(pair, change=1.0, **more):
 def test_gaps_that_move_are_told_and_alike_ones_in_one_line():
     gaps = [gap(f"door {k}") for k in range(3)]
     gaps += [gap("room", drawn_mm=3.1), gap("still", change=0.19), gap("idle", works=False)]
-    heading, columns, line = between_lines({"gaps": gaps})
+    heading, columns, line = gap_lines({"gaps": gaps})
     assert heading.startswith("Gaps round doors") and columns.split()[0] == "leave"
     assert "0.5 Aug to 2.5 Feb" in line and line.endswith("door 0 | post, door 1 | post and 1 more")
+
+
+def test_between_the_parts_sentences_are_folded_and_rows_are_not(report):
+    joints = [joint(f"a stile with a long name {k} of the left door", 0.9) for k in range(2)]
+    entry = {
+        **report,
+        "joints": joints,
+        "gaps": [
+            gap("an upper drawer of the left side, its front, and what is written about it besides " * 2)
+        ],
+    }
+    told = as_text(entry).split("\n\n")
+    (block,) = [one for one in told if one.startswith("Between the parts")]
+    sentences, rows = block.split("  Gaps round")
+    assert max(map(len, sentences.splitlines())) <= WIDTH
+    assert len(rows.splitlines()) == 3
 
 
 FORCE = RestrainedJoint(joint=None, force_n=1500.0, month=1)
