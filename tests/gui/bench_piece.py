@@ -94,10 +94,14 @@ def state() -> str:
 def button_boxes() -> list[QtWidgets.QDialogButtonBox]:
     """The rows of buttons that can be seen; what Python still holds of closed panels is let go of first.
 
-    What comes and is none is the Python side of a widget that is gone, one of whose two addresses is now that of a row:
-    to ask it anything would end the host.
+    The binding knows a widget by its address, or by that of its second half. What it still holds of a row that is gone,
+    the host's own call for its buttons for one, it would take for a new row there, and to ask it anything would end the
+    host. So every row that Python knows is forgotten, and what comes then and is none is forgotten too.
     """
     gc.collect()
+    for known in gc.get_objects():
+        if type(known) is QtWidgets.QDialogButtonBox:
+            let_go(known)
     for _ in range(50):
         boxes = FreeCADGui.getMainWindow().findChildren(QtWidgets.QDialogButtonBox)
         gone = [box for box in boxes if not isinstance(box, QtWidgets.QDialogButtonBox)]
